@@ -1,0 +1,53 @@
+/** Numbers of the method itself: priors, bands and limits, each sourced, handed to the core. */
+import type { Sourced } from './sourced.ts';
+
+export interface Policy {
+  /** Monte Carlo replicates of a Sunday check. */
+  readonly replicates: Sourced;
+  /** Horizon without an expected delivery, days. */
+  readonly horizonDays: Sourced;
+  /** Chance of nothing missed at or above which the room lasts; and at or above which it is tight. */
+  readonly lastsFrom: Sourced;
+  readonly tightFrom: Sourced;
+  /** Prior chance that an evening is skipped. */
+  readonly eveningSkippedChance: Sourced;
+  /** Spread (CV) of the keeper's generosity, one draw per replicate. */
+  readonly generosityCv: Sourced;
+  /** Standard deviation of a room's temperature about its setting, one draw per replicate, degrees C. */
+  readonly roomTempSdC: Sourced;
+  /** Q10 of the moult cycle and its reference temperature. */
+  readonly moultQ10: Sourced;
+  readonly moultReferenceC: Sourced;
+  /** Standard deviation of the log of a bin's growth speed. */
+  readonly speedLogSd: Sourced;
+  /** CV of a bin's hazard multiplier. */
+  readonly hazardCv: Sourced;
+  /** CV of a count by hand, of a level by eye, of a weighing; and its growth per day since. */
+  readonly countCv: Sourced;
+  readonly levelCv: Sourced;
+  readonly weighCv: Sourced;
+  readonly doubtGrowthPerDay: Sourced;
+  /** Share of capacity each level by eye stands for. */
+  readonly levelShares: Sourced<Readonly<Record<'none' | 'a few' | 'a quarter' | 'half' | 'full', number>>>;
+  /** Sellers' over-count, and its CV; share dead on arrival. */
+  readonly overCountShare: Sourced;
+  readonly overCountCv: Sourced;
+  readonly deadOnArrivalShare: Sourced;
+  /** Chance a day that an expected delivery is a further day late. */
+  readonly deliveryLateChance: Sourced;
+  /** Slices of equal heads a bin is cut into by size; nodes over growth speed. */
+  readonly slices: Sourced;
+  readonly speedNodes: Sourced;
+  /** Width ratio of the length bands that make demand groups. */
+  readonly groupBandRatio: Sourced;
+  /** Most prey items of less than ideal size that replace one of ideal size. */
+  readonly smallerItemsMost: Sourced;
+  /** Intervals on record needed before the animal's own replace the kind's, and the kind's weight in intervals. */
+  readonly intervalsNeeded: Sourced;
+  readonly intervalPriorWeight: Sourced;
+  /** Weight of the kind's acceptance, in offers. */
+  readonly acceptancePriorWeight: Sourced;
+  /** How much a day's prey may be stretched or shifted by the acts proposed. */
+  readonly coolerByC: Sourced;
+  readonly shopPackHeads: Sourced;
+}

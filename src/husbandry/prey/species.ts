@@ -1,0 +1,116 @@
+/** What the core needs to know of a prey species: a chain of stages, its growth, its spread and its losses. */
+import type { Sourced } from '../sourced.ts';
+import type { Mm, TempC } from '../units.ts';
+
+export type PreyForm = 'cricket' | 'roach' | 'fly' | 'mealworm' | 'flour beetle' | 'waxworm';
+export type StageKind = 'egg' | 'young' | 'pupa' | 'adult';
+
+/** Mean days that survivors spend at one constant temperature. */
+export interface DevelopmentPoint {
+  readonly tempC: TempC;
+  readonly days: number;
+}
+
+/** A stretch of development measured as one, with its rate curve (model: rate through the points, degree-day line elsewhere). */
+export interface DevelopmentSpan {
+  readonly code: string;
+  /** Fitted lower threshold, where the rate reaches 0. */
+  readonly lowerThresholdC: Sourced;
+  /** Thermal constant above the threshold, degree-days. */
+  readonly degreeDays: Sourced;
+  /** Published durations of the whole span; the rate curve goes through them. */
+  readonly points: Sourced<readonly DevelopmentPoint[]>;
+  readonly optimumC: Sourced;
+  /** Where development ends in the heat. */
+  readonly upperStopC: Sourced;
+  /** Nobody gets through this span when the mean of seven days is at or below this. */
+  readonly hardStopC?: Sourced;
+}
+
+/** Survival through a stage at one constant temperature. */
+export interface SurvivalPoint {
+  readonly tempC: TempC;
+  readonly share: number;
+}
+
+export interface PreyStage {
+  readonly name: string;
+  readonly kind: StageKind;
+  /** Code of the span this stage belongs to; adults have their own durations instead. */
+  readonly span: string;
+  /** Share of the span's duration spent in this stage; shares of one span sum to 1. */
+  readonly share: number;
+  /** Share of those entering that leave alive, by temperature. */
+  readonly survival: Sourced<readonly SurvivalPoint[]>;
+  /** Whether keepers feed this stage. */
+  readonly fed: boolean;
+}
+
+/** Adult life: mean days by temperature and spread; every exit is a death. */
+export interface AdultLife {
+  readonly longevity: Sourced<readonly DevelopmentPoint[]>;
+  readonly cv: Sourced;
+  /** Whether keepers feed adults. */
+  readonly fed: boolean;
+}
+
+export interface Laying {
+  /** Mean eggs (or live young) per adult female and day, by temperature; straight lines between, 0 outside lower threshold and upper stop. */
+  readonly perFemaleDay: Sourced<readonly { readonly tempC: TempC; readonly perDay: number }[]>;
+  /** Days from adult moult to the first eggs or young. */
+  readonly firstAfterDays: Sourced;
+  readonly femaleShare: Sourced;
+  /** Share of eggs that hatch; 1 for species that bear live young. */
+  readonly hatchShare: Sourced;
+}
+
+/** A culture in a cup of finite medium. */
+export interface CupLife {
+  readonly starters: Sourced;
+  /** Flies one cup raises over its life. */
+  readonly yieldPerCup: Sourced;
+  /** Age at which it goes out, days. */
+  readonly discardAfterDays: Sourced;
+}
+
+/** A size the trade sells, by body length. */
+export interface SizeClass {
+  readonly name: string;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+}
+
+export interface PreySpecies {
+  readonly code: string;
+  /** Scientific name. */
+  readonly name: string;
+  readonly commonName: string;
+  /** Other words keepers write for it, lower case. */
+  readonly aliases: readonly string[];
+  readonly form: PreyForm;
+  /** Live mass in mg = coefficient x (length in mm)^3. */
+  readonly massPerCubicMm: Sourced;
+  /** Greatest width of the live animal as a share of its length. */
+  readonly widthPerLength: Sourced;
+  readonly spans: readonly DevelopmentSpan[];
+  /** Immature stages in order, egg first. */
+  readonly stages: readonly PreyStage[];
+  /** Spread (coefficient of variation) of the time from hatch to adult among siblings. */
+  readonly immatureCv: Sourced;
+  /** Body length by share of the time from hatch to adult: [share, mm], share 0 to 1, increasing. */
+  readonly lengthByDevelopment: Sourced<readonly (readonly [number, Mm])[]>;
+  readonly adultLengthMm: Sourced;
+  readonly adult: AdultLife;
+  readonly laying: Laying | null;
+  readonly cup: CupLife | null;
+  readonly sizeClasses: Sourced<readonly SizeClass[]>;
+  /** Share lost per day in a holding bin, all sizes. */
+  readonly holdingLossPerDay: Sourced;
+  readonly traits: {
+    readonly hard: boolean;
+    /** Bites: unsafe beside a moulting animal. */
+    readonly bites: boolean;
+  };
+  /** Where sources disagree, or what a reader must know; shown in the Book. */
+  readonly notes: readonly string[];
+}

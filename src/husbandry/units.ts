@@ -1,0 +1,21 @@
+/** Units of the core: millimetres, milligrams, degrees Celsius, days. Others exist only at the edges. */
+
+export type Mm = number;
+export type Mg = number;
+export type TempC = number;
+
+export const MM_PER_INCH = 25.4;
+export const MM_PER_CM = 10;
+export const MG_PER_GRAM = 1000;
+export const DAYS_PER_WEEK = 7;
+export const DAYS_PER_YEAR = 365.25;
+export const HOURS_PER_DAY = 24;
+
+/** Degrees Fahrenheit to degrees Celsius. */
+export const celsius = (fahrenheit: number): TempC =>
+  (fahrenheit - FAHRENHEIT_AT_FREEZING) / FAHRENHEIT_PER_CELSIUS;
+/** Degrees Celsius to degrees Fahrenheit. */
+export const fahrenheit = (tempC: TempC): number => tempC * FAHRENHEIT_PER_CELSIUS + FAHRENHEIT_AT_FREEZING;
+
+const FAHRENHEIT_PER_CELSIUS = 1.8;
+const FAHRENHEIT_AT_FREEZING = 32;
