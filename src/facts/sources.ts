@@ -246,21 +246,6 @@ const preyWorks = {
 } as const;
 
 const predatorWorks = {
-  forage: work({
-    author: 'FoRAGE database V4, as redistributed by Coblentz et al.',
-    year: 2023,
-    title:
-      "Functional responses in the data repository of 'Simple, universal rules predict trophic interaction strengths'",
-    where: 'own summary of the spider rows; database paper from memory: Uiterwaal et al. 2022, Ecology',
-    read: 'data',
-  }),
-  menemerus: work({
-    author: 'author not shown in the copy read (from memory: Huseynov)',
-    year: NOT_SHOWN,
-    title: 'Natural prey of the jumping spider Menemerus taeniatus, Absheron Peninsula',
-    where: 'we recall European Arachnology 2005',
-    read: 'abstract',
-  }),
   shineThomas2005: work({
     author: 'Shine R., Thomas J.',
     year: 2005,
@@ -294,13 +279,6 @@ const predatorWorks = {
     year: 1979,
     title: 'Natality, growth and maturity in Paruroctonus mesaensis',
     where: 'J. Zool.',
-    read: 'abstract',
-  }),
-  franckeJones1982: work({
-    author: 'Francke, Jones',
-    year: 1982,
-    title: 'The life history of Centruroides gracilis',
-    where: 'J. Arachnol. 10:223-239',
     read: 'abstract',
   }),
   loxosceles2005: work({

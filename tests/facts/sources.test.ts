@@ -1,10 +1,12 @@
 /** Every number of the facts leads to a work, to common practice or to memory, and says so truly. */
 import { describe, expect, it } from 'vitest';
+import { kinds } from '../../src/facts/kinds/index.ts';
+import { policy } from '../../src/facts/policy.ts';
 import { preySpecies } from '../../src/facts/prey/index.ts';
 import { sources } from '../../src/facts/sources.ts';
 import { sourcedIn } from './walk.ts';
 
-const numbers = [...sourcedIn(preySpecies, 'prey')];
+const numbers = [...sourcedIn({ preySpecies, kinds, policy })];
 const kindOf = { published: 'work', 'common practice': 'common practice', 'from memory': 'from memory' };
 
 describe('sources', () => {
@@ -21,11 +23,16 @@ describe('sources', () => {
   });
 
   it('finds the source of every number, of the kind its status claims', () => {
-    expect(numbers.length).toBeGreaterThan(200);
+    expect(numbers.length).toBeGreaterThan(3000);
     const wrong = numbers.filter(
       ([, { source, status }]) => status === 'yours' || sources[source]?.kind !== kindOf[status],
     );
     expect(wrong.map(([path]) => path)).toEqual([]);
+  });
+
+  it('carries no work, practice or memory that no number rests on', () => {
+    const cited = new Set(numbers.map(([, { source }]) => source));
+    expect(Object.keys(sources).filter((id) => !cited.has(id))).toEqual([]);
   });
 
   it('gives every number a unit', () => {
