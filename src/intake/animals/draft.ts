@@ -51,11 +51,9 @@ function placesOf({ cell }: SheetRow<AnimalColumn>, notes: Note[]) {
   };
 }
 
-/** Drafts of one row: one, or one for each sex of a mixed group. */
-export function draftsOf(row: SheetRow<AnimalColumn>, world: DraftWorld): DraftsRead {
-  const { cell } = row;
-  const { item: kind, how, said: kindSaid } = world.match;
-  const notes: Note[] = kindSaid ? [said(`kind-by-${how}`, kindSaid)] : [];
+/** What a row's cells say, each read once for all its parts. */
+function cellsRead({ cell }: SheetRow<AnimalColumn>, { match, dates, fileUnit }: DraftWorld, notes: Note[]) {
+  const kind = match.item;
   const sizeIsStage = stageInSize(cell('size'), kind);
   const stageText = sizeIsStage ? cell('size') : cell('stage');
   const stage = stageWritten(stageText, kind, notes);
@@ -64,41 +62,42 @@ export function draftsOf(row: SheetRow<AnimalColumn>, world: DraftWorld): Drafts
     { sex: cell('sex'), count: cell('count'), stage, besideKind: written.sexes },
     notes,
   );
-  if (heads.none) return { kind: 'none here', notes };
-  const fed = dayWritten(world.dates.fed, cell('fed'), notes);
-  const moulted = dayWritten(world.dates.moulted, cell('moulted'), notes);
-  const sizes = {
-    size: sizeIsStage ? '' : cell('size'),
-    unit: cell('unit'),
-    fileUnit: world.fileUnit,
-    stage,
-    stageText,
-  };
-  const gauge = readGauge(kind, sizes, notes);
-  if (!gauge || fed.open || moulted.open) return { kind: 'waits', notes, forUnit: !gauge };
+  const fed = dayWritten(dates.fed, cell('fed'), notes);
+  const moulted = dayWritten(dates.moulted, cell('moulted'), notes);
+  const size = sizeIsStage ? '' : cell('size');
+  const gauge = heads.none
+    ? null
+    : readGauge(kind, { size, unit: cell('unit'), fileUnit, stage, stageText }, notes);
   const who = readText(cell('who'), 'name', notes);
   const name = who || readText(written.kind, 'name', notes) || kind.commonName;
-  const label = readText(cell('label'), 'label', notes);
+  return { stage, stageText, heads, fed, moulted, gauge, who, name };
+}
+
+/** Drafts of one row: one, or one for each sex of a mixed group. */
+export function draftsOf(row: SheetRow<AnimalColumn>, world: DraftWorld): DraftsRead {
+  const { item: kind, how, said: kindSaid } = world.match;
+  const notes: Note[] = kindSaid ? [said(`kind-by-${how}`, kindSaid)] : [];
+  const { stage, stageText, heads, fed, moulted, gauge, who, name } = cellsRead(row, world, notes);
+  if (heads.none) return { kind: 'none here', notes };
+  if (!gauge || fed.open || moulted.open) return { kind: 'waits', notes, forUnit: !gauge };
+  const label = readText(row.cell('label'), 'label', notes);
   const places = placesOf(row, notes);
-  const drafts = heads.parts.map((part, index): AnimalDraft => {
-    const own = index === 0 ? notes : [...notes];
-    return {
-      row: row.row,
-      notes: own,
-      given: { name: who !== '', kind: isSure(how), count: heads.countGiven },
-      entry: {
-        ...partNames(name, label, part, heads.parts.length > 1),
-        ...places,
-        kind: kind.code,
-        count: part.count,
-        sex: part.sex,
-        ...stageFacts(stage, { kind, sex: part.sex, gauge, text: stageText }, own),
-        gaugeMm: gauge.gaugeMm,
-        gaugeAssumed: gauge.assumed,
-        lastFed: fed.day,
-        lastMoult: moulted.day,
-      },
+  const given = { name: who !== '', kind: isSure(how), count: heads.countGiven };
+  const draftOf = (part: SexPart): AnimalDraft => {
+    const own = [...notes];
+    const entry: AnimalEntry = {
+      ...partNames(name, label, part, heads.parts.length > 1),
+      ...places,
+      kind: kind.code,
+      count: part.count,
+      sex: part.sex,
+      ...stageFacts(stage, { kind, sex: part.sex, gauge, text: stageText }, own),
+      gaugeMm: gauge.gaugeMm,
+      gaugeAssumed: gauge.assumed,
+      lastFed: fed.day,
+      lastMoult: moulted.day,
     };
-  });
-  return { kind: 'drafts', drafts };
+    return { row: row.row, notes: own, given, entry };
+  };
+  return { kind: 'drafts', drafts: heads.parts.map(draftOf) };
 }
