@@ -13,7 +13,7 @@ import { type Register, register } from '../identity.ts';
 import { labelsOnce, numberLikes } from '../labels.ts';
 import { kindFinder } from '../names/kinds.ts';
 import type { IntakeOptions } from '../options.ts';
-import { type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
+import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
 import { wrongAnswers } from '../resolving.ts';
 import {
   LEFT_OUT,
@@ -72,6 +72,9 @@ function settle(draft: AnimalDraft, written: string, work: Work): RowReading<Ani
   return verdictOn({ ...about, notes: [...notes, ...merged.notes], record: known, after: merged.after });
 }
 
+const choices = (text: string, { finder }: Work): Choice[] =>
+  finder.near(text).map(({ code, name }) => ({ code, name }));
+
 function readRow(row: Row, index: number, work: Work): readonly RowReading<AnimalEntry>[] {
   const cells = cellsOf(row);
   const written = writtenIn(row);
@@ -83,7 +86,7 @@ function readRow(row: Row, index: number, work: Work): readonly RowReading<Anima
   if (resolved.kind === 'left out') return stays('refused', LEFT_OUT);
   if (resolved.kind === 'unknown') {
     const text = kindText(cells);
-    work.questions.put(row.row, { about: 'kind', text, near: work.finder.near(text || cells.who) });
+    work.questions.put(row.row, { about: 'kind', text, near: choices(text || cells.who, work) });
     return stays('asked', WAITS_FOR_KIND);
   }
   const dates = {

@@ -99,7 +99,10 @@ function matchGroup({ kinds }: KindBooks, plain: string): Kind | null {
 
 function found(text: string, books: KindBooks): NameMatch<Kind> | null {
   const texts = readings(text.slice(0, LONGEST_TEXT));
-  const exact = firstOf(texts, (plain) => exactly(books.all, plain));
+  const exact = firstOf(
+    texts,
+    (plain) => exactly(books.all, plain) ?? exactly(books.all, singularWords(plain)),
+  );
   if (exact) return { item: exact, how: 'exact', said: null };
   const read = (kind: Kind, why: string) => `${quote(text)} is read as ${quote(kind.name)}${why}.`;
   const part = firstOf(texts, (plain) => within(books.single, plain));

@@ -13,7 +13,7 @@ import { type Register, register } from '../identity.ts';
 import { labelsOnce, numberLikes } from '../labels.ts';
 import { type PreyFinder, preyFinder } from '../names/prey.ts';
 import type { IntakeOptions } from '../options.ts';
-import { type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
+import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
 import { resolveName, wrongAnswers } from '../resolving.ts';
 import {
   LEFT_OUT,
@@ -66,6 +66,9 @@ function settle(draft: StockDraft, written: string, work: Work): RowReading<Stoc
   return verdictOn({ ...about, notes: [...notes, ...merged.notes], record: known, after: merged.after });
 }
 
+const choices = (text: string, { finder }: Work): Choice[] =>
+  finder.near(text).map(({ code, commonName }) => ({ code, name: commonName }));
+
 function readRow(row: Row, index: number, work: Work): RowReading<StockEntry> {
   const written = writtenIn(row);
   const prey = row.cell('prey');
@@ -79,7 +82,7 @@ function readRow(row: Row, index: number, work: Work): RowReading<StockEntry> {
     : resolveName(prey, work.finder.find, work);
   if (resolved.kind === 'left out') return stays('refused', LEFT_OUT);
   if (resolved.kind === 'unknown') {
-    work.questions.put(row.row, { about: 'prey', text: prey, near: work.finder.near(prey) });
+    work.questions.put(row.row, { about: 'prey', text: prey, near: choices(prey, work) });
     return stays('asked', WAITS_FOR_PREY);
   }
   const came = work.dates.columns.get('came')?.[index];
