@@ -11,7 +11,7 @@ function alike(before: unknown, after: unknown): boolean {
 }
 
 /** Fields of `after` that differ from `before`. */
-export const changesBetween = <E extends object>(before: E, after: E): Change[] =>
+const changesBetween = <E extends object>(before: E, after: E): Change[] =>
   Object.entries(after)
     .map(([field, value]) => ({
       field,

@@ -16,7 +16,7 @@ export function datesOf<C extends string>(
   );
 }
 
-export interface DayWritten {
+interface DayWritten {
   readonly day: DayNumber | null;
   /** The order of day and month must be chosen first. */
   readonly open: boolean;

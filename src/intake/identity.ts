@@ -2,7 +2,7 @@
 import { plainWords } from './names/plain.ts';
 
 /** What identity rests on. */
-export interface Identity {
+interface Identity {
   readonly label: string | null;
   readonly name: string;
   readonly kind: string;

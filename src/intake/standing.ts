@@ -1,4 +1,5 @@
 /** Why a row stands still: what it waits for, or why it is left out. */
+import { plainWords } from './names/plain.ts';
 import { said } from './reading.ts';
 
 export const LEFT_OUT = said('left-out', 'Left out, as you answered.');
@@ -14,6 +15,23 @@ export const NO_LONGER_KEPT = said(
   'no-longer-kept',
   'This is no longer kept; the row does not bring it back.',
 );
+
+export const SUM_ROW = said('sum-row', 'The row looks like the sum below a list; it is left out.');
+
+const SUMS = new Set([
+  'total',
+  'totals',
+  'subtotal',
+  'grand total',
+  'sum',
+  'summe',
+  'gesamt',
+  'somme',
+  'suma',
+]);
+
+/** Whether the words of a row are those of a sum below a list. */
+export const isSum = (written: string): boolean => SUMS.has(plainWords(written));
 
 /** The row names nothing by which it could be known. */
 export const nothingTold = (what: string) =>

@@ -100,9 +100,8 @@ describe('columns', () => {
   });
 
   test('genus and species in two columns make one name', () => {
-    expect(animalsIn('Genus,Species,size\nBrachypelma,hamorii,20 mm\n').rows[0]?.becomes?.kind).toBe(
-      'b-hamorii',
-    );
+    const [row] = animalsIn('Genus,Species,size\nBrachypelma,hamorii,20 mm\n').rows;
+    expect(row?.becomes).toMatchObject({ kind: 'b-hamorii', name: 'Brachypelma hamorii' });
   });
 
   test('of stock are found by their own words', () => {

@@ -149,6 +149,12 @@ describe('an unknown kind', () => {
     expect(animalsIn('who,kind,size\nGBB,,20 mm\n').rows[0]?.becomes?.kind).toBe('gbb');
   });
 
+  test('of a sum below the list is not asked about', () => {
+    const reading = animalsIn('who,kind,size,count\nA,gbb,20 mm,3\nTotal,,,3\n');
+    expect(reading.ready).toBe(true);
+    expect(sentences(reading)).toEqual(['The row looks like the sum below a list; it is left out.']);
+  });
+
   test('of a row that names nothing at all refuses only that row', () => {
     const reading = animalsIn('who,kind,size\nA,gbb,20 mm\n,,30 mm\n');
     expect(reading.rows.map(({ verdict }) => verdict)).toEqual(['new', 'refused']);

@@ -25,6 +25,14 @@ describe('a trade size', () => {
     expect(lotOf('house cricket', size)).toEqual({ heads: 100, fromMm, toMm });
   });
 
+  test('of mixed prey is all sizes, marked as assumed', () => {
+    const [row] = stockIn('bin,prey,size,count\nA,dubia,mixed,10\n').rows;
+    expect(row?.becomes).toMatchObject({ lot: { fromMm: 6, toMm: 45 }, sizeAssumed: true });
+    expect(row?.notes.map(({ sentence }) => sentence)).toEqual([
+      '"mixed" is read as all sizes: 6 mm to 45 mm.',
+    ]);
+  });
+
   test('that falls between classes is a narrow band, which is said', () => {
     expect(lotOf('house cricket', '8 mm')).toMatchObject({ fromMm: 7.2, toMm: 8.8 });
     expect(notesOf('house cricket', '8 mm')).toEqual(['"8 mm" is read as 7.2 mm to 8.8 mm.']);

@@ -15,7 +15,7 @@ const firstFeedingInstar = ({ group }: Kind): number => (ARACHNIDS.has(group) ? 
 
 const middle = ([least, most]: readonly [Mm, Mm]): Mm => (least + most) / 2;
 
-export const adultGauge = (kind: Kind): Mm => middle(kind.adultGaugeMm.value);
+const adultGauge = (kind: Kind): Mm => middle(kind.adultGaugeMm.value);
 
 const growing = (kind: Kind) => kind.stages.filter(({ stage }) => stage !== 'mature male');
 

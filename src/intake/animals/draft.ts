@@ -11,7 +11,7 @@ import type { SheetRow } from '../file/sheet.ts';
 import type { NameMatch } from '../names/nameBook.ts';
 import { type Note, said } from '../reading.ts';
 import { readText } from '../text.ts';
-import { isSure, partSexes } from './kindCell.ts';
+import { isSure, kindText, partSexes } from './kindCell.ts';
 import { readHeads } from './sexes.ts';
 import { readGauge } from './size.ts';
 import { stageFacts, stageInSize, stageWritten } from './stageFacts.ts';
@@ -24,12 +24,12 @@ export interface AnimalDraft {
   readonly given: { readonly name: boolean; readonly kind: boolean; readonly count: boolean };
 }
 
-export type DraftsRead =
+type DraftsRead =
   | { readonly kind: 'drafts'; readonly drafts: readonly AnimalDraft[] }
   | { readonly kind: 'none here'; readonly notes: readonly Note[] }
   | { readonly kind: 'waits'; readonly notes: readonly Note[]; readonly forUnit: boolean };
 
-export interface DraftWorld {
+interface DraftWorld {
   readonly fileUnit: LengthUnit | null;
   readonly dates: { readonly fed: DateCell | undefined; readonly moulted: DateCell | undefined };
   readonly match: NameMatch<Kind>;
@@ -69,7 +69,8 @@ function cellsRead({ cell }: SheetRow<AnimalColumn>, { match, dates, fileUnit }:
     ? null
     : readGauge(kind, { size, unit: cell('unit'), fileUnit, stage, stageText }, notes);
   const who = readText(cell('who'), 'name', notes);
-  const name = who || readText(written.kind, 'name', notes) || kind.commonName;
+  const name =
+    who || readText(kindText({ kind: written.kind, genus: cell('genus') }), 'name', notes) || kind.commonName;
   return { stage, stageText, heads, fed, moulted, gauge, who, name };
 }
 

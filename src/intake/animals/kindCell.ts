@@ -13,7 +13,7 @@ export interface KindWorld {
   readonly existing: readonly ExistingAnimal[];
 }
 
-export interface KindCells {
+interface KindCells {
   readonly kind: string;
   readonly genus: string;
   readonly who: string;

@@ -16,10 +16,12 @@ import type { IntakeOptions } from '../options.ts';
 import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
 import { wrongAnswers } from '../resolving.ts';
 import {
+  isSum,
   LEFT_OUT,
   NO_LONGER_KEPT,
   NONE_HERE,
   nothingTold,
+  SUM_ROW,
   WAITS_FOR_DATES,
   WAITS_FOR_KIND,
   WAITS_FOR_UNIT,
@@ -82,6 +84,7 @@ function readRow(row: Row, index: number, work: Work): readonly RowReading<Anima
     unsettled(row.row, written, verdict, notes),
   ];
   if (written === '') return stays('refused', nothingTold('an animal nor a kind'));
+  if (isSum(written)) return stays('refused', SUM_ROW);
   const resolved = resolveKind(cells, work);
   if (resolved.kind === 'left out') return stays('refused', LEFT_OUT);
   if (resolved.kind === 'unknown') {

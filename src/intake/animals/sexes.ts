@@ -7,7 +7,7 @@ import type { StageRead } from '../cells/stage.ts';
 import { quote } from '../quoting.ts';
 import { type Note, said, trouble } from '../reading.ts';
 
-export interface HeadsRead {
+interface HeadsRead {
   readonly parts: readonly SexPart[];
   /** Whether the row says how many; blank cells do not change a record. */
   readonly countGiven: boolean;
@@ -51,7 +51,7 @@ function countWritten(text: string, notes: Note[]): number | null {
   return null;
 }
 
-export interface HeadCells {
+interface HeadCells {
   readonly sex: string;
   readonly count: string;
   readonly stage: StageRead | null;

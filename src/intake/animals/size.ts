@@ -13,7 +13,7 @@ export interface GaugeRead {
   readonly assumed: boolean;
 }
 
-export interface SizeCells {
+interface SizeCells {
   readonly size: string;
   readonly unit: string;
   /** Unit named by the heading or given for the whole file. */

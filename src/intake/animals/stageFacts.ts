@@ -10,7 +10,7 @@ import { type Note, said, trouble } from '../reading.ts';
 import { stageOfGauge } from './assumedSize.ts';
 import type { GaugeRead } from './size.ts';
 
-export interface StageFacts {
+interface StageFacts {
   readonly matured: boolean;
   readonly stageOverride: LifeStage | null;
 }

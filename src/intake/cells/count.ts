@@ -4,7 +4,7 @@ import { err, ok, type Result } from '../../husbandry/result.ts';
 import { quote } from '../quoting.ts';
 import { readWhole } from './number.ts';
 
-export interface CountRead {
+interface CountRead {
   readonly heads: number;
   /** How it was read, when not word for word: 'the middle of "50-60"'. */
   readonly said: string | null;

@@ -5,7 +5,7 @@ import { either, quote } from '../quoting.ts';
 import { type DateForm, dateForm } from './dateForms.ts';
 import { type DateOrder, type DayRead, dayIn, ordersThatFit } from './dateOrder.ts';
 
-export interface DateColumn {
+interface DateColumn {
   readonly column: string;
   readonly cells: readonly string[];
 }

@@ -17,7 +17,7 @@ export interface LengthRead {
   readonly range: boolean;
 }
 
-export const LONGEST_MM = 400;
+const LONGEST_MM = 400;
 const LONGEST_TEXT = 60;
 const MM_PER_METRE = 1000;
 const MM_PER_FOOT = 304.8;

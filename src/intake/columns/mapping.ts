@@ -16,7 +16,7 @@ export interface ColumnMatch<C extends string = string> {
 /** Our column -> their heading; an empty heading means: no such column. */
 export type Mapping = Readonly<Record<string, string>>;
 
-export interface Mapped<C extends string> {
+interface Mapped<C extends string> {
   readonly matches: readonly ColumnMatch<C>[];
   /** Headings that no column of ours reads. */
   readonly unused: readonly string[];

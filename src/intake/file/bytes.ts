@@ -5,7 +5,7 @@ import { decodeWindows1252 } from './windows1252.ts';
 
 export type Encoding = 'UTF-8' | 'UTF-16 LE' | 'UTF-16 BE' | 'Windows-1252';
 
-export interface DecodedText {
+interface DecodedText {
   readonly text: string;
   readonly encoding: Encoding;
 }

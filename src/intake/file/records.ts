@@ -10,7 +10,7 @@ export interface SheetRecord {
   readonly cells: readonly string[];
 }
 
-export interface CutText {
+interface CutText {
   readonly records: readonly SheetRecord[];
   /** Row of a quotation mark that never closes; the marks were then read as plain characters. */
   readonly openQuoteRow: number | null;

@@ -75,7 +75,7 @@ const noColumn = (needed: string, headings: readonly string[]): Problem =>
     needed,
   );
 
-export interface SheetWants<C extends string> {
+interface SheetWants<C extends string> {
   readonly table: readonly ColumnWords<C>[];
   /** The column without which nothing can be read. */
   readonly needed: C;

@@ -21,11 +21,11 @@ export interface StockDraft {
   readonly binGiven: boolean;
 }
 
-export type StockRead =
+type StockRead =
   | { readonly kind: 'draft'; readonly draft: StockDraft }
   | { readonly kind: 'waits'; readonly notes: readonly Note[]; readonly forUnit: boolean };
 
-export interface StockWorld {
+interface StockWorld {
   readonly fileUnit: LengthUnit | null;
   readonly came: DateCell | undefined;
   readonly match: NameMatch<PreySpecies>;

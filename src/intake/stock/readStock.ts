@@ -16,9 +16,11 @@ import type { IntakeOptions } from '../options.ts';
 import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
 import { resolveName, wrongAnswers } from '../resolving.ts';
 import {
+  isSum,
   LEFT_OUT,
   NO_LONGER_KEPT,
   nothingTold,
+  SUM_ROW,
   WAITS_FOR_DATES,
   WAITS_FOR_PREY,
   WAITS_FOR_UNIT,
@@ -76,6 +78,7 @@ function readRow(row: Row, index: number, work: Work): RowReading<StockEntry> {
     unsettled(row.row, written, verdict, notes);
   if (row.cell('label') + row.cell('bin') + prey === '')
     return stays('refused', nothingTold('a bin nor a prey'));
+  if (isSum(row.cell('bin') + prey)) return stays('refused', SUM_ROW);
   const byBin = prey === '' ? work.finder.find(row.cell('bin')) : null;
   const resolved = byBin
     ? ({ kind: 'found', match: byBin } as const)

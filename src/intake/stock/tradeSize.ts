@@ -69,6 +69,17 @@ function adultBand(text: string, species: PreySpecies): BandRead {
   return { fromMm, toMm, assumed: false, said: asBand(text, { name: 'adult', fromMm, toMm }) };
 }
 
+const MIXED = new Set(['mixed', 'mix', 'mixed size', 'assorted', 'all size', 'gemischt', 'mixte', 'mixto']);
+
+/** All the trade's classes together, for "mixed". */
+function mixedBand(text: string, species: PreySpecies): BandRead | null {
+  const classes = species.sizeClasses.value;
+  if (!MIXED.has(plainSize(text)) || classes.length === 0) return null;
+  const fromMm = Math.min(...classes.map((one) => one.fromMm));
+  const toMm = Math.max(...classes.map((one) => one.toMm));
+  return bandOf({ name: '', fromMm, toMm }, asBand(text, { name: 'all sizes', fromMm, toMm }), true);
+}
+
 /** The class whose name is the text, or the one class whose name the text holds. */
 function byWord(text: string, species: PreySpecies): BandRead | null {
   const classes = species.sizeClasses.value;
@@ -124,7 +135,7 @@ export function assumedBand(species: PreySpecies): BandRead {
 /** The band of lengths a cell stands for; a bare number without a unit is 'size-without-unit'. */
 export function readTradeSize(text: string, species: PreySpecies, unit: LengthUnit | null): Result<BandRead> {
   if (isBlank(text)) return ok(assumedBand(species));
-  const word = byWord(text, species);
+  const word = mixedBand(text, species) ?? byWord(text, species);
   if (word) return ok(word);
   const length = readLength(text, unit);
   if (length.ok) return byLength(text, length.value, species);
