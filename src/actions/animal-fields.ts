@@ -7,6 +7,7 @@ import { type AnimalRow, nextCodes } from '../store/index.ts';
 import { civilDay, flag, gaugeMm, heads, oneOf, position, someText, text } from './fields.ts';
 import { findKind, findRoom } from './find.ts';
 import type { Scene } from './perform.ts';
+import { said } from './said.ts';
 
 const STAGES = [
   'young',
@@ -132,9 +133,3 @@ function changedRow(row: AnimalRow, fields: AnimalChanges, { rooms, today }: Set
     ...(fields.leftReason === undefined ? {} : { leftDay: today }),
   };
 }
-
-type Said<T> = { [Name in keyof T]: Exclude<T[Name], undefined> };
-
-/** Only the fields that were said. */
-export const said = <T extends object>(fields: T): Partial<Said<T>> =>
-  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<Said<T>>;

@@ -106,25 +106,18 @@ interface Seen {
 }
 
 async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<Result<LifeEvent>> {
+  if (each.outcome === 'offered') return ok({ row: animal, entries: [offerOf(each, day)] });
   if (each.outcome === 'moulted') return moulted(scene, animal, { found: day });
   if (each.outcome === 'died') return died(animal, 1, day);
   const skip: EntryInput = { day, kind: 'skipped', animal: animal.code, details: { bulk: each.bulk } };
-  if (each.outcome === 'not offered') return ok({ row: animal, entries: [skip] });
-  if (each.outcome === 'premoult')
-    return ok({ row: animal, entries: [skip, { day, kind: 'premoult', animal: animal.code }] });
-  const { bin, heads: many, fromMm, toMm, preKilled, portions: cut, bulk } = each;
-  const details = { preKilled, portions: cut, bulk };
-  const offer: EntryInput = {
-    day,
-    kind: 'offered',
-    animal: animal.code,
-    bin,
-    heads: many,
-    fromMm,
-    toMm,
-    details,
-  };
-  return ok({ row: animal, entries: [offer] });
+  const premoult: EntryInput = { day, kind: 'premoult', animal: animal.code };
+  return ok({ row: animal, entries: each.outcome === 'premoult' ? [skip, premoult] : [skip] });
+}
+
+function offerOf(given: z.output<typeof offered>, day: DayNumber): EntryInput {
+  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk } = given;
+  const details = { preKilled, portions: given.portions, bulk };
+  return { day, kind: 'offered', animal, bin, heads: many, fromMm, toMm, details };
 }
 
 function summaryOf(day: DayNumber, rows: readonly Row[]): string {

@@ -35,6 +35,7 @@ export type {
   Rows,
   SettingRow,
 } from './nouns.ts';
+export { nameOf } from './nouns.ts';
 export { openStore } from './open.ts';
 export type { Query, Tx } from './query.ts';
 export { type AnimalRecord, animalRecords, type BinEventRow, binEvents } from './records.ts';
