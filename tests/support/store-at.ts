@@ -10,7 +10,7 @@ import type { Result } from '../../src/husbandry/result.ts';
 import { openStore, type Store } from '../../src/store/index.ts';
 import { smallFacts } from './small-facts.ts';
 
-/** The day the tests begin on: a Tuesday. */
+/** The day the tests begin on: Friday 2024-10-04. */
 export const TODAY = 20_000;
 export const MOMENT = '2024-10-04T20:00:00.000Z';
 
