@@ -4,7 +4,7 @@ import type { LifeStage } from '../husbandry/animals/kind.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import { type AnimalRow, nextCodes } from '../store/index.ts';
-import { civilDay, flag, gaugeMm, heads, oneOf, position, someText, text } from './fields.ts';
+import { civilDay, flag, gaugeMm, heads, longText, oneOf, position, someText, text } from './fields.ts';
 import { findKind, findRoom } from './find.ts';
 import type { Scene } from './perform.ts';
 import { said } from './said.ts';
@@ -36,6 +36,7 @@ export const newAnimal = z.strictObject({
   shelfPosition: position.default(0),
   stageOverride: stageOverride.default(null),
   label: text.default(''),
+  notes: longText.default(''),
   demo: flag.default(false),
 });
 
@@ -53,6 +54,7 @@ export const animalChanges = z.strictObject({
   shelfPosition: position.optional(),
   stageOverride: stageOverride.optional(),
   label: text.optional(),
+  notes: longText.optional(),
   leftReason: oneOf(['sold', 'given away', 'lost']).optional(),
 });
 export type AnimalChanges = z.output<typeof animalChanges>;

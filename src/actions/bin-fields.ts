@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { BinRole } from '../husbandry/larder/bin.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import { type BinRow, type EntryInput, nextCodes } from '../store/index.ts';
-import { flag, heads, oneOf, someText, text } from './fields.ts';
+import { flag, heads, longText, oneOf, someText, text } from './fields.ts';
 import { findBin, findRoom, findSpecies } from './find.ts';
 import type { Body, Scene } from './perform.ts';
 
@@ -21,6 +21,7 @@ export const newBin = z.strictObject({
   room: someText,
   capacity: capacity.default(null),
   keepAdults: flag.default(false),
+  notes: longText.default(''),
   demo: flag.default(false),
 });
 

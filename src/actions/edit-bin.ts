@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
 import { capacity } from './bin-fields.ts';
-import { flag, formId, someText } from './fields.ts';
+import { flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { action } from './perform.ts';
 import { said } from './said.ts';
@@ -15,6 +15,7 @@ export const editBin = action({
     room: someText.optional(),
     capacity: capacity.optional(),
     keepAdults: flag.optional(),
+    notes: longText.optional(),
     closed: flag.optional(),
     formId,
   }),

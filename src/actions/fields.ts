@@ -10,6 +10,7 @@ const HEAVIEST_MG = 1_000_000_000;
 const WARMEST_C = 45;
 const COLDEST_C = 0;
 const LONGEST_TEXT = 200;
+const LONGEST_NOTES = 4000;
 const EARLIEST_DATE = '1990-01-01';
 const LATEST_DATE = '2100-01-01';
 
@@ -93,10 +94,13 @@ export const civilDay = z
       : refuse('date-out-of-range', `"${text}" is too far away; give a date from ${EARLIEST_DATE} on.`);
   });
 
-export const text = z
-  .string({ error: 'Write some text.' })
-  .trim()
-  .max(LONGEST_TEXT, { error: `Write at most ${LONGEST_TEXT} characters.` });
+const textUpTo = (most: number) =>
+  z
+    .string({ error: 'Write some text.' })
+    .trim()
+    .max(most, { error: `Write at most ${most} characters.` });
+export const text = textUpTo(LONGEST_TEXT);
+export const longText = textUpTo(LONGEST_NOTES);
 export const someText = text.min(1, { error: 'This is needed.' });
 
 /** A box that is ticked, as a form or a program says it. */

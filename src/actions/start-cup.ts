@@ -23,7 +23,13 @@ export const startCup = action({
     if (!species.ok) return species;
     if (species.value.cup === null)
       return err(problem('not-for-cups', `"${given.species}" is not raised in cups.`, 'species'));
-    const cup = await newBinRow(scene, { ...given, role: 'cup', capacity: null, keepAdults: false });
+    const cup = await newBinRow(scene, {
+      ...given,
+      role: 'cup',
+      capacity: null,
+      keepAdults: false,
+      notes: '',
+    });
     if (!cup.ok) return cup;
     const { code } = cup.value;
     const started = {

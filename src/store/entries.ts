@@ -20,6 +20,8 @@ export type BinEntryKind = Exclude<BinEvent['kind'], 'offered'>;
 export interface EntryDetails {
   readonly dead?: number;
   readonly delivery?: string;
+  /** Outcome of an offer already known when it was written down. */
+  readonly outcome?: MealOutcome;
   readonly level?: string;
   readonly look?: string;
   readonly massMg?: number;
@@ -90,8 +92,8 @@ export const linesAbout = (subject: 'animal' | 'bin', code: string): Query<reado
 export interface OfferLine {
   readonly id: number;
   readonly animal: string;
-  readonly bin: string;
-  readonly heads: number;
+  readonly bin: string | null;
+  readonly heads: number | null;
   readonly outcome: MealOutcome | null;
 }
 
@@ -100,8 +102,8 @@ export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
   jsonQuery(
     `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads, 'outcome', outcome))
      as body from (
-       select o.*, (select kind from entry x where x.about = o.id and x.voided = 0 and x.kind <> 'offered'
-         order by x.id desc limit 1) as outcome
+       select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
+         order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
        from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 order by o.id)`,
     [evening],
   );
@@ -111,6 +113,7 @@ export const openEvening = (upTo: DayNumber): Query<DayNumber | null> =>
   jsonQuery(
     `select json(coalesce((select civil_day from entry o
        where o.kind = 'offered' and o.voided = 0 and o.civil_day between ? and ?
+         and o.details ->> '$.outcome' is null
          and not exists (select 1 from entry x where x.about = o.id and x.voided = 0)
        order by o.civil_day desc limit 1), 'null')) as body`,
     [upTo - DAYS_AN_OFFER_STAYS_OPEN, upTo],

@@ -28,6 +28,7 @@ export interface AnimalRow {
   readonly stageOverride: LifeStage | null;
   /** The keeper's own mark on the enclosure. */
   readonly label: string;
+  readonly notes: string;
   readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | null;
   readonly leftDay: DayNumber | null;
   readonly demo: boolean;
@@ -41,6 +42,7 @@ export interface BinRow {
   readonly room: string;
   readonly capacity: number | null;
   readonly keepAdults: boolean;
+  readonly notes: string;
   /** No longer in use. */
   readonly closed: boolean;
   readonly demo: boolean;
@@ -109,6 +111,7 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     shelfPosition: 'plain',
     stageOverride: 'plain',
     label: 'plain',
+    notes: 'plain',
     leftReason: 'plain',
     leftDay: 'plain',
     demo: 'flag',
@@ -121,6 +124,7 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     room: 'plain',
     capacity: 'plain',
     keepAdults: 'flag',
+    notes: 'plain',
     closed: 'flag',
     demo: 'flag',
   },

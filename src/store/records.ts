@@ -24,8 +24,8 @@ const latest = (columns: string, kind: string, limit: number): string =>
      select * from entry where animal = a.code and kind = '${kind}' and voided = 0 and civil_day <= :day
      order by civil_day desc, id desc limit ${limit}) e)`;
 
-const OUTCOME = `(select x.kind from entry x where x.about = e.id and x.voided = 0 and x.civil_day <= :day
-  and x.kind in ('taken', 'part-taken', 'refused') order by x.id desc limit 1)`;
+const OUTCOME = `coalesce((select x.kind from entry x where x.about = e.id and x.voided = 0 and x.civil_day <= :day
+  and x.kind in ('taken', 'part-taken', 'refused') order by x.id desc limit 1), e.details ->> '$.outcome')`;
 
 /** The recent record of every animal that lives here on the day. */
 export const animalRecords = (day: DayNumber): Query<readonly AnimalRecord[]> => ({

@@ -109,29 +109,36 @@ test('a cup is started and seen; a bin out of use leaves the snapshot', async ()
 
 test('an import adds, changes and fills in one act', async () => {
   const room = await furnished();
+  const cedar = { kind: 'test-spider', room: 'Warm room', gaugeMm: '12.5', name: 'Cedar' };
+  const newBin = { species: 'test-cricket', room: 'R1' };
   const { reply } = good(
     await importRows(room, {
       animals: {
-        new: [{ kind: 'test-spider', room: 'Warm room', gaugeMm: '12.5', name: 'Cedar' }],
+        new: [{ ...cedar, lastFed: room.date(-5), lastMoult: room.date(-20) }],
         changed: [{ code: 'A1', fields: { shelf: 'top', gaugeMm: 42 } }],
       },
       lots: [
-        { bin: 'B2', heads: 50, fromMm: 5, toMm: 6 },
-        { newBin: { species: 'test-cricket', room: 'R1' }, heads: 70, fromMm: 2, toMm: 3 },
+        { bin: 'B2', lot: { heads: 50, fromMm: 5, toMm: 6 }, came: room.date(-3) },
+        { newBin, lot: { heads: 70, fromMm: 2, toMm: 3 } },
+        { newBin: { ...newBin, name: 'Uncounted' } },
       ],
     }),
   );
-  expect(reply).toEqual({ animals: ['A4'], bins: ['B3'] });
+  expect(reply).toEqual({ animals: ['A4'], bins: ['B3', 'B4'] });
   const { animals, bins, revision } = await loadSnapshot(room);
   expect(animals.find(({ code }) => code === 'A1')).toMatchObject({ shelf: 'top', gaugeMm: 42 });
   expect(animals.find(({ code }) => code === 'A4')).toMatchObject({
     name: 'Cedar',
     gaugeMm: 12.5,
     room: 'R1',
+    lastTaken: TODAY - 5,
+    lastMoult: { earliest: TODAY - 20, found: TODAY - 20 },
   });
-  expect(bins.find(({ code }) => code === 'B3')).toMatchObject({
-    name: 'Test cricket',
-    events: [{ heads: 70 }],
-  });
+  expect(bins.map(({ events }) => events.map(({ kind }) => kind))).toEqual([
+    ['counted'],
+    ['delivered'],
+    ['counted'],
+    [],
+  ]);
   expect(revision).toBe(7);
 });

@@ -29,6 +29,16 @@ type Case = readonly [
 
 const cases: readonly Case[] = [
   [
+    'an import of a meal in 2062',
+    (room) => importRows(room, { animals: { new: [{ ...spider, lastFed: '2062-01-01' }], changed: [] } }),
+    { code: 'after-today', field: 'animals.new.0.lastFed' },
+  ],
+  [
+    'an import of a lot without a bin',
+    (room) => importRows(room, { lots: [{ lot: { heads: 5, fromMm: 4, toMm: 5 } }] }),
+    { code: 'which-bin' },
+  ],
+  [
     'a size of nothing',
     (room) => addAnimal(room, { ...spider, gaugeMm: '0' }),
     {

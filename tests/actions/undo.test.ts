@@ -121,7 +121,12 @@ test('the demo room is emptied in one act, which undo brings back; what the keep
   const { act: animals } = good(
     await importRows(room, {
       animals: { new: [{ kind: 'test-spider', room: 'R1', gaugeMm: 20, demo: true }], changed: [] },
-      lots: [{ newBin: { species: 'test-cricket', room: 'R1', demo: true }, heads: 9, fromMm: 3, toMm: 4 }],
+      lots: [
+        {
+          newBin: { species: 'test-cricket', room: 'R1', demo: true },
+          lot: { heads: 9, fromMm: 3, toMm: 4 },
+        },
+      ],
     }),
   );
   const before = await state(room);

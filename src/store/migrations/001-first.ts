@@ -10,11 +10,13 @@ const NOUNS = [
      sex text not null, matured integer not null, gauge_mm real not null, gauge_day integer not null,
      gauge_assumed integer not null, room text not null references room (code), shelf text not null,
      shelf_position integer not null, stage_override text, label text not null,
+     notes text not null,
      left_reason text, left_day integer, demo integer not null) strict`,
   'create index animal_room on animal (room)',
   `create table bin (
      code text primary key, name text not null, species text not null, role text not null,
      room text not null references room (code), capacity integer, keep_adults integer not null,
+     notes text not null,
      closed integer not null, demo integer not null) strict`,
   'create index bin_room on bin (room)',
   `create table delivery (
