@@ -28,11 +28,12 @@ const SHORTEST_PASSWORD = 8;
 const KNOWN = ['DB', 'DB_TOKEN', 'DB_TOKEN_FILE', 'PASSWORD', 'PASSWORD_FILE', 'TIMEZONE', 'HOST'];
 
 const schema = z.object({
-  PORT: z.coerce
-    .number({ error: ({ input }) => `PORT is "${String(input)}"; give a number from 0 to ${MOST_PORT}.` })
-    .refine((port) => Number.isInteger(port) && port >= 0 && port <= MOST_PORT, {
+  PORT: z
+    .string()
+    .refine((text) => /^\d+$/.test(text.trim()) && Number(text) <= MOST_PORT, {
       error: ({ input }) => `PORT is "${String(input)}"; give a number from 0 to ${MOST_PORT}, such as 8181.`,
     })
+    .transform(Number)
     .default(8181),
   PREYLARDER_DB: z.string().optional(),
   PREYLARDER_DB_TOKEN: z.string().optional(),

@@ -41,22 +41,30 @@ export async function freshStore(
 export interface Room extends Context {
   /** Moves the clock by days. */
   readonly pass: (days: number) => void;
+  /** Moves the clock by seconds within the day. */
+  readonly passSeconds: (seconds: number) => void;
   /** The civil date so many days from now. */
   readonly date: (days: number) => string;
 }
 
+const MS_PER_SECOND = 1000;
+const MS_PER_DAY = 86_400 * MS_PER_SECOND;
+
 /** A context whose clock stands until it is moved. */
 export async function freshContext(store?: Store): Promise<Room> {
-  let today = TODAY;
-  const clock = (): Now => ({ today, evening: today, moment: MOMENT });
-  const pass = (days: number): void => {
-    today += days;
-  };
+  let passedMs = 0;
+  const today = () => TODAY + Math.floor(passedMs / MS_PER_DAY);
+  const moment = () => new Date(Date.parse(MOMENT) + passedMs).toISOString();
   return {
     store: store ?? (await freshStore()),
     facts: smallFacts,
-    clock,
-    pass,
-    date: (days) => civilDate(today + days),
+    clock: (): Now => ({ today: today(), evening: today(), moment: moment() }),
+    pass: (days) => {
+      passedMs += days * MS_PER_DAY;
+    },
+    passSeconds: (seconds) => {
+      passedMs += seconds * MS_PER_SECOND;
+    },
+    date: (days) => civilDate(today() + days),
   };
 }
