@@ -1,0 +1,20 @@
+/** Names for codes: what a keeper reads instead of the codes the program keeps. */
+import type { PreySpecies } from '../src/husbandry/prey/species.ts';
+
+export type PreyName = Pick<PreySpecies, 'code' | 'commonName' | 'form'>;
+
+/** Code to name. `species` may be the facts' own map, in its own order. */
+export interface Names {
+  readonly animals: ReadonlyMap<string, string>;
+  readonly bins: ReadonlyMap<string, string>;
+  readonly rooms: ReadonlyMap<string, string>;
+  readonly species: ReadonlyMap<string, PreyName>;
+}
+
+/** The name for a code, or words that say it is gone. */
+export const nameOf = (names: ReadonlyMap<string, string>, code: string): string =>
+  names.get(code) ?? 'one no longer here';
+
+/** The common name of a prey species. */
+export const preyName = (species: ReadonlyMap<string, PreyName>, code: string): string =>
+  species.get(code)?.commonName ?? 'prey no longer known';
