@@ -92,8 +92,7 @@ export function inches(mm: Mm): string {
 const DECIMALS_BELOW_MM = 5;
 
 /** A number of millimetres: a decimal only below 5 mm. */
-const millimetres = (mm: Mm): string =>
-  `${mm < DECIMALS_BELOW_MM ? Math.round(mm * 2) / 2 : Math.round(mm)}`;
+const millimetres = (mm: Mm): string => `${mm < DECIMALS_BELOW_MM ? Math.round(mm * 2) / 2 : Math.round(mm)}`;
 
 const bareLength = (mm: Mm, unit: LengthUnit): string => (unit === 'mm' ? millimetres(mm) : inches(mm));
 

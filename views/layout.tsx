@@ -79,7 +79,10 @@ export const Document = ({ title, theme, children }: DocumentProps) => (
         <meta charset="utf-8" />
         <title>{`${title} · Preylarder`}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta name="color-scheme" content={theme === 'light' ? 'light' : theme === 'system' ? 'light dark' : 'dark'} />
+        <meta
+          name="color-scheme"
+          content={theme === 'light' ? 'light' : theme === 'system' ? 'light dark' : 'dark'}
+        />
         {paths.stylesheets.map((href) => (
           <link rel="stylesheet" href={href} />
         ))}

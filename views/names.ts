@@ -15,6 +15,10 @@ export interface Names {
 export const nameOf = (names: ReadonlyMap<string, string>, code: string): string =>
   names.get(code) ?? 'one no longer here';
 
-/** The common name of a prey species. */
-export const preyName = (species: ReadonlyMap<string, PreyName>, code: string): string =>
-  species.get(code)?.commonName ?? 'prey no longer known';
+/** The common name of a prey species as many or, when `n` is 1, as one: 'house crickets', 'large fruit flies'. */
+export function preyName(species: ReadonlyMap<string, PreyName>, code: string, n = 2): string {
+  const name = species.get(code)?.commonName;
+  if (name === undefined) return 'prey no longer known';
+  if (n === 1) return name;
+  return name.endsWith('y') ? `${name.slice(0, -1)}ies` : name.endsWith('ch') ? `${name}es` : `${name}s`;
+}

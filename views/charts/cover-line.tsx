@@ -27,7 +27,9 @@ const runsOut = ({ runOut }: GroupAnswer): DayNumber | null =>
 function coverFinding(group: GroupAnswer): string {
   const day = runsOut(group);
   const name = sentenceCase(group.name);
-  return day === null ? `${name}: prey lasts through the check` : `${name}: prey runs out about ${shortDay(day)}`;
+  return day === null
+    ? `${name}: prey lasts through the check`
+    : `${name}: prey runs out about ${shortDay(day)}`;
 }
 
 function coverTable({ stockByDay, wantedByDay, unmetByDay }: GroupAnswer, firstDay: DayNumber): NumbersTable {
@@ -85,7 +87,8 @@ export const CoverLine = ({ id, group, firstDay }: CoverLineProps) => {
         <RunOutMark day={runsOut(group)} firstDay={firstDay} x={x} />
       </Drawing>
       <figcaption>
-        {coverFinding(group)}. Line: prey alive that fits; band: where it lies in 9 weeks of 10; blocks: meals.
+        {coverFinding(group)}. Line: prey alive that fits; band: where it lies in 9 weeks of 10; blocks:
+        meals.
       </figcaption>
       <Numbers {...coverTable(group, firstDay)} />
     </figure>
@@ -105,7 +108,14 @@ const Meals = ({ id, group, x, y }: { id: string; group: GroupAnswer; x: Scale; 
         <>
           <rect x={left} width={width} y={met} height={place(BASE - met)} class="demand" />
           {met > top ? (
-            <rect x={left} width={width} y={top} height={place(met - top)} fill={missingFill(id)} class="missing" />
+            <rect
+              x={left}
+              width={width}
+              y={top}
+              height={place(met - top)}
+              fill={missingFill(id)}
+              class="missing"
+            />
           ) : null}
         </>
       );

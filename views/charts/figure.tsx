@@ -12,7 +12,15 @@ interface DrawingProps {
 }
 
 /** An SVG with its name and description for those who do not see it. */
-export const Drawing = ({ id, title, description, width, height, class: look = '', children }: DrawingProps) => (
+export const Drawing = ({
+  id,
+  title,
+  description,
+  width,
+  height,
+  class: look = '',
+  children,
+}: DrawingProps) => (
   <svg
     class={`drawing ${look}`}
     viewBox={`0 0 ${width} ${Math.ceil(height)}`}
@@ -35,7 +43,7 @@ export interface NumbersTable {
 export const Numbers = ({ caption, head, rows }: NumbersTable) => (
   <details class="numbers">
     <summary>The numbers</summary>
-    <div class="scroller" tabindex={0} role="region" aria-label={caption}>
+    <div class="scroller">
       <table>
         <caption>{caption}</caption>
         <thead>

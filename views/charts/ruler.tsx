@@ -15,7 +15,10 @@ const TICKS_MM = [
 ];
 const MARKS_MM = { many: [1, 2, 3, 5, 8, 12, 20, 30, 40, 60], few: [1, 2, 3, 5, 10, 20, 40, 60] };
 const TICKS_IN = [1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 7 / 8, 1, 1.25, 1.5, 1.75, 2];
-const MARKS_IN = { many: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1, 1.5, 2], few: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2] };
+const MARKS_IN = {
+  many: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1, 1.5, 2],
+  few: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2],
+};
 
 interface RulerProps {
   readonly x: ScaleLogarithmic<number, number>;
@@ -39,7 +42,14 @@ export const Ruler = ({ x, top, height, marks, unit }: RulerProps) => {
   const ticks = inMm(unit === 'mm' ? TICKS_MM : TICKS_IN, unit);
   return (
     <g class="ruler">
-      <rect x={left - EDGE} y={top} width={right - left + 2 * EDGE} height={height} rx="3" class="ruler-strip" />
+      <rect
+        x={left - EDGE}
+        y={top}
+        width={right - left + 2 * EDGE}
+        height={height}
+        rx="3"
+        class="ruler-strip"
+      />
       {ticks.map((mm) => (
         <line
           x1={place(x(mm))}

@@ -51,7 +51,13 @@ export const RunOutDots = ({ id, name, runOut, firstDay, days }: RunOutDotsProps
   const label = (i: number) => (i === days ? 'lasts' : shortDay(firstDay + i).slice(0, 3));
   return (
     <figure class="dots">
-      <Drawing id={id} title={title} description="Each dot is one week, above the day its prey runs out; the dots at the right last." width={WIDTH} height={base + 20}>
+      <Drawing
+        id={id}
+        title={title}
+        description="Each dot is one week, above the day its prey runs out; the dots at the right last."
+        width={WIDTH}
+        height={base + 20}
+      >
         {heights.map((count, i) => (
           <>
             {Array.from({ length: count }, (_, dot) => (
@@ -70,7 +76,11 @@ export const RunOutDots = ({ id, name, runOut, firstDay, days }: RunOutDotsProps
         <line x1="0" x2={WIDTH} y1={base} y2={base} class="axis" />
       </Drawing>
       <figcaption>Twenty weeks like this one: the day prey runs out.</figcaption>
-      <Numbers caption={title} head={['Day', 'Weeks of 20']} rows={heights.map((n, i) => [i === days ? 'Lasts' : shortDay(firstDay + i), `${n}`])} />
+      <Numbers
+        caption={title}
+        head={['Day', 'Weeks of 20']}
+        rows={heights.map((n, i) => [i === days ? 'Lasts' : shortDay(firstDay + i), `${n}`])}
+      />
     </figure>
   );
 };

@@ -3,8 +3,9 @@ import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/answer.ts
 import type { LengthUnit } from '../format.ts';
 import { type PreyName, preyName } from '../names.ts';
 import { Drawing, Numbers } from './figure.tsx';
+import { GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
 import { Hatches, hatchFill, hueClass, missingFill } from './hatches.tsx';
-import { lanes, placeAbove, textWidth, within } from './label-places.ts';
+import { placeAbove, textWidth, within } from './label-places.ts';
 import { place, Ruler, rulerScale } from './ruler.tsx';
 import { type SpectrumShapes, spectrumShapes } from './spectrum-shapes.ts';
 import { spectrumDescription, spectrumFinding, spectrumTable } from './spectrum-words.ts';
@@ -16,16 +17,6 @@ interface SizeSpectrumProps {
   readonly unit: LengthUnit;
 }
 
-/** The same picture for a desk and for a phone: text keeps its size, so the drawing is laid out twice. */
-export interface SpectrumSize {
-  readonly name: 'desk' | 'phone';
-  readonly width: number;
-  readonly height: number;
-  readonly fontSize: number;
-  readonly marks: 'many' | 'few';
-  /** Most groups whose window is drawn. */
-  readonly brackets: number;
-}
 const SIZES: readonly SpectrumSize[] = [
   { name: 'desk', width: 840, height: 300, fontSize: 15, marks: 'many', brackets: 10 },
   { name: 'phone', width: 358, height: 148, fontSize: 13, marks: 'few', brackets: 5 },
@@ -47,14 +38,19 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
   );
 };
 
-const MARGIN = 12;
 const RULER_HEIGHT = 26;
 const LABEL_ROOM = 46;
 const LANE = 32;
 /** Species with fewer heads are drawn but not named. */
 const NAMED_FROM_HEADS = 1;
 
-const SpectrumDrawing = ({ spectrum, groups, species, unit, size }: SizeSpectrumProps & { size: SpectrumSize }) => {
+const SpectrumDrawing = ({
+  spectrum,
+  groups,
+  species,
+  unit,
+  size,
+}: SizeSpectrumProps & { size: SpectrumSize }) => {
   const id = `spectrum-${size.name}`;
   const frame = {
     left: MARGIN,
@@ -132,7 +128,13 @@ const SpeciesLabels = ({ spectrum, shapes, species, size }: SpeciesLabelsProps) 
       {placeAbove(wished, bounds).map(({ text, code, x, y, peak }) => (
         <>
           {y < peak.y - LEADER_FROM ? (
-            <line x1={place(peak.x)} y1={place(y + 4)} x2={place(peak.x)} y2={place(peak.y + 3)} class="leader" />
+            <line
+              x1={place(peak.x)}
+              y1={place(y + 4)}
+              x2={place(peak.x)}
+              y2={place(peak.y + 3)}
+              class="leader"
+            />
           ) : null}
           <text
             x={place(x)}
@@ -149,42 +151,3 @@ const SpeciesLabels = ({ spectrum, shapes, species, size }: SpeciesLabelsProps) 
   );
 };
 const LEADER_FROM = 14;
-
-interface PlacedWindow {
-  readonly name: string;
-  readonly verdict: GroupAnswer['verdict'];
-  readonly from: number;
-  readonly to: number;
-  readonly label: number;
-  readonly lane: number;
-}
-
-/** The windows drawn, those in need first when there is no room for all; left to right. */
-function placeWindows(groups: readonly GroupAnswer[], size: SpectrumSize): PlacedWindow[] {
-  const x = rulerScale(MARGIN, size.width - MARGIN);
-  const bounds = { left: 2, right: size.width - 2 };
-  const drawn = groups
-    .toSorted((a, b) => Number(a.verdict === 'lasts') - Number(b.verdict === 'lasts') || b.heads - a.heads)
-    .slice(0, size.brackets)
-    .toSorted((a, b) => a.window.minMm - b.window.minMm);
-  const placed = drawn.map(({ name, verdict, window }) => {
-    const [from, to] = [x(window.minMm), x(window.maxMm)];
-    const width = textWidth(name, size.fontSize - 1);
-    return { name, verdict, from, to, label: within((from + to) / 2, width, bounds), width };
-  });
-  const stretches = placed.map(({ from, to, label, width }) => ({
-    from: Math.min(from, label - width / 2),
-    to: Math.max(to, label + width / 2),
-  }));
-  return lanes(stretches).map((lane, i) => ({ ...placed[i]!, lane }));
-}
-
-/** A bracket from the least to the greatest prey length of a group, with its name. */
-const GroupBracket = ({ name, verdict, from, to, label, top, fontSize }: PlacedWindow & { top: number; fontSize: number }) => (
-  <g class={`group-bracket is-${verdict.replace(' ', '-')}`}>
-    <path d={`M${place(from)} ${place(top + 7)}v-6H${place(to)}v6`} class="bracket" />
-    <text x={place(label)} y={place(top + 19)} text-anchor="middle" font-size={fontSize - 1} class="bracket-name">
-      {name}
-    </text>
-  </g>
-);

@@ -92,7 +92,11 @@ export function spectrumShapes(spectrum: Spectrum, frame: SpectrumFrame): Spectr
     }));
     const own = alive[layer]!;
     const peak = own.indexOf(Math.max(...own));
-    return { species, path: pathOf(slabs, rulerTop, x.range()), peak: { x: mids[peak]!, y: slabs[peak]!.far } };
+    return {
+      species,
+      path: pathOf(slabs, rulerTop, x.range()),
+      peak: { x: mids[peak]!, y: slabs[peak]!.far },
+    };
   });
   const demand = mids.map((at, i) => ({
     x: at,

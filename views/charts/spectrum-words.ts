@@ -13,7 +13,8 @@ function gaps({ edgesMm, missing }: Spectrum, least: number): { from: number; to
     if (heads < least) return;
     const open = found.at(-1);
     const [from, to] = [edgesMm[i]!, edgesMm[i + 1]!];
-    if (open?.last === i - 1) found[found.length - 1] = { from: open.from, to, heads: open.heads + heads, last: i };
+    if (open?.last === i - 1)
+      found[found.length - 1] = { from: open.from, to, heads: open.heads + heads, last: i };
     else found.push({ from, to, heads, last: i });
   });
   return found.toSorted((a, b) => b.heads - a.heads);

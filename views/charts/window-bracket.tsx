@@ -4,7 +4,7 @@ import type { Mm } from '../../src/husbandry/units.ts';
 import { type LengthUnit, lengthRange, lengthText } from '../format.ts';
 import { Drawing } from './figure.tsx';
 import { hueClass } from './hatches.tsx';
-import { place, Ruler, RULER_TO_MM, rulerScale } from './ruler.tsx';
+import { place, RULER_TO_MM, Ruler, rulerScale } from './ruler.tsx';
 
 const WIDTH = 240;
 const HEIGHT = 26;
@@ -45,10 +45,7 @@ const OwnLength = ({ at, beyond }: { at: number; beyond: boolean }) =>
   beyond ? (
     <path d={`M${at - 6} 9l7 5l-7 5z`} class="own-length" />
   ) : (
-    <path
-      d={`M${at} 10.500v8M${at - 5} 9l10 10M${at + 5} 9l-10 10M${at - 6} 14h12`}
-      class="own-length"
-    />
+    <path d={`M${at} 10.500v8M${at - 5} 9l10 10M${at + 5} 9l-10 10M${at - 6} 14h12`} class="own-length" />
   );
 
 interface PreyStripProps {
@@ -64,9 +61,19 @@ interface PreyStripProps {
 export const PreyStrip = ({ id, title, form, low, mid, high }: PreyStripProps) => {
   const [from, middle, to] = [place(x(low) - 2), place(x(mid)), place(x(high) + 2)];
   return (
-    <Drawing id={id} class="strip" title={title} description="A lens from the shortest to the longest." width={WIDTH} height={HEIGHT}>
+    <Drawing
+      id={id}
+      class="strip"
+      title={title}
+      description="A lens from the shortest to the longest."
+      width={WIDTH}
+      height={HEIGHT}
+    >
       <line x1="10" x2={WIDTH - 10} y1="13" y2="13" class="strip-line" />
-      <path d={`M${from} 13Q${middle} 0 ${to} 13Q${middle} 26 ${from} 13z`} class={`layer ${hueClass(form)}`} />
+      <path
+        d={`M${from} 13Q${middle} 0 ${to} 13Q${middle} 26 ${from} 13z`}
+        class={`layer ${hueClass(form)}`}
+      />
     </Drawing>
   );
 };

@@ -9,8 +9,8 @@ import { paths } from '../paths.ts';
 
 /**
  * Forms, each posting to `paths.animalAct(code, …)` with dates as YYYY-MM-DD: moulted (`found`,
- * `unmoultedUntil`, `gauge`), measured (`gauge`, `day`), premoult (`day`), matured (`day`), died (`day`,
- * `count`).
+ * `earliest`, `gauge`), measured (`gauge`, `day`), premoult (`day`), matured (`day`), died (`day`,
+ * `heads`).
  */
 interface AnimalActsProps {
   readonly shell: Shell;
@@ -46,10 +46,17 @@ const Moulted = ({ forms, animal, shell, unit, gaugeWord }: AnimalActsProps) => 
       button="Write down the moult"
       caution="Take all live prey out."
     >
-      <Field entry={entry} name="found" label="Found on" type="date" start={civilDate(shell.today)} required />
       <Field
         entry={entry}
-        name="unmoultedUntil"
+        name="found"
+        label="Found on"
+        type="date"
+        start={civilDate(shell.today)}
+        required
+      />
+      <Field
+        entry={entry}
+        name="earliest"
         label="Last seen unmoulted"
         type="date"
         hint="Leave empty if you do not know."
@@ -104,9 +111,9 @@ const Died = ({ forms, animal, shell }: AnimalActsProps) => {
       button="Write down the death"
     >
       {animal.count > 1 ? (
-        <Field entry={entry} name="count" label="How many" type="number" min="1" start="1" required />
+        <Field entry={entry} name="heads" label="How many" type="number" min="1" start="1" required />
       ) : (
-        <input type="hidden" name="count" value="1" />
+        <input type="hidden" name="heads" value="1" />
       )}
       <Field entry={entry} name="day" label="Found on" type="date" start={civilDate(shell.today)} required />
     </ActForm>

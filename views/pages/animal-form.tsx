@@ -4,12 +4,20 @@ import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
-import { entryOf, Field, type FormEntry, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import {
+  entryOf,
+  Field,
+  type FormEntry,
+  type Option,
+  type PageForms,
+  PostForm,
+  Select,
+} from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
 /**
  * Form 'animal' posts `name`, `kind`, `count`, `sex`, `gauge` (as typed), `room`, `shelf`, `lastMoult`,
- * `lastTaken` (dates or ''), `matured` ('yes' or absent) to `paths.newAnimal` or `paths.animalAct(code, 'edit')`.
+ * `lastTaken` (dates or ''), `matured` ('on' or absent) to `paths.newAnimal` or `paths.animalAct(code, 'edit')`.
  */
 export interface AnimalFormProps {
   readonly shell: Shell;
@@ -80,9 +88,9 @@ const Who = ({ entry, animal, kinds, unit }: PartProps) => (
     <div class="field">
       <Toggle
         name="matured"
-        value="yes"
+        value="on"
         label="Mature male"
-        checked={entry.values.matured === 'yes' || animal?.matured === true}
+        checked={entry.values.matured === 'on' || animal?.matured === true}
       />
     </div>
     <Field
@@ -105,7 +113,9 @@ const Where = ({ entry, animal, rooms, shelves }: PartProps) => (
       name="shelf"
       label="Shelf"
       start={animal?.shelf}
-      hint={shelves.length > 0 ? `In use: ${shelves.join(', ')}.` : 'Such as A1. The round walks in this order.'}
+      hint={
+        shelves.length > 0 ? `In use: ${shelves.join(', ')}.` : 'Such as A1. The round walks in this order.'
+      }
     />
   </>
 );

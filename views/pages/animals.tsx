@@ -66,14 +66,16 @@ function headline(query: string, total: number, found: number): string {
 }
 
 const Search = ({ query }: { query: string }) => (
-  <form method="get" action={paths.animals} class="search" role="search">
-    <label for="q">Find by name, kind, shelf</label>
-    <input id="q" name="q" type="search" value={query} aria-keyshortcuts="/" />
-    <button type="submit" class="quiet">
-      Find
-    </button>
-    {query === '' ? null : <a href={paths.animals}>Show all</a>}
-  </form>
+  <search>
+    <form method="get" action={paths.animals} class="search">
+      <label for="q">Find by name, kind, shelf</label>
+      <input id="q" name="q" type="search" value={query} aria-keyshortcuts="/" />
+      <button type="submit" class="quiet">
+        Find
+      </button>
+      {query === '' ? null : <a href={paths.animals}>Show all</a>}
+    </form>
+  </search>
 );
 
 function shelvesOf(rows: readonly AnimalRow[]): [string, AnimalRow[]][] {

@@ -76,13 +76,25 @@ const OneTap = ({ forms, bin, shell, act, name, legend, options }: OneTapProps) 
 );
 
 const OnDay = ({ forms, shell, act }: BinActsProps & { act: BinAct }) => (
-  <Field entry={entryOf(forms, act)} name="day" label="On" type="date" start={civilDate(shell.today)} required />
+  <Field
+    entry={entryOf(forms, act)}
+    name="day"
+    label="On"
+    type="date"
+    start={civilDate(shell.today)}
+    required
+  />
 );
 
 const Count = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'count');
   return (
-    <ActForm entry={entry} action={paths.binAct(props.bin.code, 'count')} title="Counted" button="Write down the count">
+    <ActForm
+      entry={entry}
+      action={paths.binAct(props.bin.code, 'count')}
+      title="Counted"
+      button="Write down the count"
+    >
       <Field entry={entry} name="heads" label="Heads alive" type="number" min="0" required />
       <Select entry={entry} name="size" label="Size" none="Not looked at" options={props.sizes} />
       <OnDay {...props} act="count" />
@@ -93,7 +105,12 @@ const Count = (props: BinActsProps) => {
 const Weigh = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'weigh');
   return (
-    <ActForm entry={entry} action={paths.binAct(props.bin.code, 'weigh')} title="Weighed" button="Write down the weight">
+    <ActForm
+      entry={entry}
+      action={paths.binAct(props.bin.code, 'weigh')}
+      title="Weighed"
+      button="Write down the weight"
+    >
       <Field entry={entry} name="mass" label="Prey alone" hint="Without the box: 12 g, 450 mg." required />
       <OnDay {...props} act="weigh" />
     </ActForm>
@@ -119,7 +136,12 @@ const Discard = (props: BinActsProps & { title: string }) => {
 const Move = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'move');
   return (
-    <ActForm entry={entry} action={paths.binAct(props.bin.code, 'move')} title="Moved or harvested" button="Move them">
+    <ActForm
+      entry={entry}
+      action={paths.binAct(props.bin.code, 'move')}
+      title="Moved or harvested"
+      button="Move them"
+    >
       <Field entry={entry} name="heads" label="Heads" type="number" min="1" required />
       <Select entry={entry} name="to" label="Into" options={props.otherBins} />
       <OnDay {...props} act="move" />

@@ -4,11 +4,19 @@ import type { Bin, BinRole } from '../../src/husbandry/larder/bin.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
-import { entryOf, Field, type FormEntry, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import {
+  entryOf,
+  Field,
+  type FormEntry,
+  type Option,
+  type PageForms,
+  PostForm,
+  Select,
+} from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
 /**
- * Form 'bin' posts `name`, `role`, `species`, `room`, `capacity` ('' or heads), `keepAdults` ('yes' or absent);
+ * Form 'bin' posts `name`, `role`, `species`, `room`, `capacity` ('' or heads), `keepAdults` ('on' or absent);
  * a new one also `heads`, `size` (a trade size's value or '') and `day`, to `paths.newBin`; else to
  * `paths.binAct(code, 'edit')`.
  */
@@ -59,7 +67,14 @@ const ROLES: readonly { value: BinRole; label: string }[] = [
 const What = ({ entry, bin, species, rooms }: PartProps) => (
   <>
     <RadioButtons entry={entry} name="role" legend="It is a" options={ROLES} start={bin?.role ?? 'holding'} />
-    <Select entry={entry} name="species" label="Prey" options={species} start={bin?.species} none="Choose the prey" />
+    <Select
+      entry={entry}
+      name="species"
+      label="Prey"
+      options={species}
+      start={bin?.species}
+      none="Choose the prey"
+    />
     <Field entry={entry} name="name" label="Name" start={bin?.name} hint="Such as Cricket box 2." required />
     <Select
       entry={entry}
@@ -81,9 +96,9 @@ const What = ({ entry, bin, species, rooms }: PartProps) => (
     <div class="field">
       <Toggle
         name="keepAdults"
-        value="yes"
+        value="on"
         label="Keep breeding adults back"
-        checked={entry.values.keepAdults === 'yes' || bin?.keepAdults === true}
+        checked={entry.values.keepAdults === 'on' || bin?.keepAdults === true}
       />
     </div>
   </>

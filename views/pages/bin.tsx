@@ -3,7 +3,7 @@ import type { Bin } from '../../src/husbandry/larder/bin.ts';
 import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
 import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
-import { aboutHeads, ago, counted, expected, type LengthUnit, lengthRange } from '../format.ts';
+import { aboutHeads, ago, counted, expected, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
@@ -37,7 +37,8 @@ export const BinPage = (props: BinPageProps) => {
         </p>
         <h1>{headline(props)}</h1>
         <p>
-          {preyName(names.species, bin.species)}. <a href={paths.editBin(bin.code)}>Change this {WORDS[bin.role]}</a>
+          {sentenceCase(preyName(names.species, bin.species))}.{' '}
+          <a href={paths.editBin(bin.code)}>Change this {WORDS[bin.role]}</a>
         </p>
         <p class="caution">{bin.role === 'holding' ? BIN_CAUTION : `${BIN_CAUTION} ${STOCK_CAUTION}`}</p>
       </header>
@@ -72,7 +73,8 @@ const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { an
       <dl class="pairs">
         <dt>Alive</dt>
         <dd>
-          {aboutHeads(headsNow)}, in 9 cases of 10 between {Math.round(headsNow.low)} and {Math.round(headsNow.high)}
+          {aboutHeads(headsNow)}, in 9 cases of 10 between {Math.round(headsNow.low)} and{' '}
+          {Math.round(headsNow.high)}
         </dd>
         <dt>Size now</dt>
         <dd>{length}</dd>
@@ -80,8 +82,8 @@ const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { an
         <dd>{answer.lookedDaysAgo === null ? 'never' : ago(answer.lookedDaysAgo)}</dd>
         <dt>Next {counted(horizonDays, 'day')}</dt>
         <dd>
-          eaten {expected(answer.eaten)}, dead {expected(answer.died)}, hatched {expected(answer.hatched)}, left{' '}
-          {expected(answer.left)}, of them too large for everyone {expected(answer.outgrown)}
+          eaten {expected(answer.eaten)}, dead {expected(answer.died)}, hatched {expected(answer.hatched)},
+          left {expected(answer.left)}, of them too large for everyone {expected(answer.outgrown)}
         </dd>
       </dl>
     </section>

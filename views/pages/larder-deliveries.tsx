@@ -32,11 +32,7 @@ export const Deliveries = (props: DeliveriesProps) => (
         <OnItsWay {...props} delivery={delivery} />
       ))}
     </ul>
-    {props.bins.length === 0 ? (
-      <p>Add the bin it will go into first.</p>
-    ) : (
-      <NewDelivery {...props} />
-    )}
+    {props.bins.length === 0 ? <p>Add the bin it will go into first.</p> : <NewDelivery {...props} />}
   </section>
 );
 
@@ -51,9 +47,23 @@ const OnItsWay = (props: DeliveriesProps & { delivery: ExpectedDelivery }) => {
         <strong>{day < shell.today ? `Overdue since ${shortDay(day)}` : shortDay(day)}</strong>: {words},{' '}
         {lengthRange(lot.fromMm, lot.toMm, unit)}, for {nameOf(names.bins, delivery.bin)}
       </p>
-      <ActForm entry={entry} action={paths.arrived(code)} title="It came" button="Put it in" caution={STOCK_CAUTION}>
+      <ActForm
+        entry={entry}
+        action={paths.arrived(code)}
+        title="It came"
+        button="Put it in"
+        caution={STOCK_CAUTION}
+      >
         <Field entry={entry} name="day" label="Came on" type="date" start={civilDate(shell.today)} required />
-        <Field entry={entry} name="alive" label="Alive" type="number" min="0" start={`${lot.heads}`} required />
+        <Field
+          entry={entry}
+          name="alive"
+          label="Alive"
+          type="number"
+          min="0"
+          start={`${lot.heads}`}
+          required
+        />
         <Field entry={entry} name="dead" label="Dead on arrival" type="number" min="0" start="0" />
         <Select
           entry={entry}

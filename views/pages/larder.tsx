@@ -4,7 +4,16 @@ import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/
 import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
 import { BIN_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
-import { aboutHeads, ago, counted, expected, type LengthUnit, lengthRange, listed } from '../format.ts';
+import {
+  aboutHeads,
+  ago,
+  counted,
+  expected,
+  type LengthUnit,
+  lengthRange,
+  listed,
+  sentenceCase,
+} from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
@@ -25,7 +34,7 @@ export interface LarderProps {
   readonly sizeClasses: ReadonlyMap<string, readonly Option[]>;
 }
 
-const ROLES: readonly { role: BinRole; title: string; }[] = [
+const ROLES: readonly { role: BinRole; title: string }[] = [
   { role: 'holding', title: 'Bins' },
   { role: 'colony', title: 'Colonies' },
   { role: 'cup', title: 'Fly cups' },
@@ -61,7 +70,9 @@ function headline({ bins, answers, names }: LarderProps): string {
     if (bins.find((bin) => bin.code === code)?.role === 'cup') continue;
     heads.set(species, (heads.get(species) ?? 0) + headsNow.mid);
   }
-  const alive = [...heads].filter(([, n]) => n >= 1).map(([code, n]) => `${expected(n)} ${preyName(names.species, code)}`);
+  const alive = [...heads]
+    .filter(([, n]) => n >= 1)
+    .map(([code, n]) => `${expected(n)} ${preyName(names.species, code)}`);
   const words = [...alive, ...(cups > 0 ? [counted(cups, 'fly cup')] : [])];
   return words.length === 0 ? 'Every bin is empty' : `Alive here: ${listed(words)}`;
 }
@@ -105,17 +116,21 @@ const BinRow = (props: BinRowProps) => {
       <th scope="row">
         <a href={paths.bin(bin.code)}>{bin.name}</a>
         <small>
-          {preyName(names.species, bin.species)}, {nameOf(names.rooms, bin.room)}
+          {sentenceCase(preyName(names.species, bin.species))}, {nameOf(names.rooms, bin.room)}
         </small>
       </th>
       <td data-label={bin.role === 'cup' ? 'Looks' : 'Alive'} class="alive">
-        {bin.role === 'cup' ? cupLooks(bin, shell.today) : answer === undefined ? '–' : aboutHeads(answer.headsNow)}
+        {bin.role === 'cup'
+          ? cupLooks(bin, shell.today)
+          : answer === undefined
+            ? '–'
+            : aboutHeads(answer.headsNow)}
       </td>
       <td class="on-ruler">{answer === undefined ? null : <SizeNow {...props} answer={answer} />}</td>
-      <td data-label={`Next ${counted(props.horizonDays, 'day')}`}>{answer === undefined ? '–' : goes(answer)}</td>
-      <td data-label="Last looked">
-        {answer?.lookedDaysAgo == null ? 'never' : ago(answer.lookedDaysAgo)}
+      <td data-label={`Next ${counted(props.horizonDays, 'day')}`}>
+        {answer === undefined ? '–' : goes(answer)}
       </td>
+      <td data-label="Last looked">{answer?.lookedDaysAgo == null ? 'never' : ago(answer.lookedDaysAgo)}</td>
     </tr>
   );
 };

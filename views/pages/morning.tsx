@@ -35,7 +35,9 @@ export const MorningPage = ({ shell, forms, day, rows }: MorningProps) => (
       <header class="round-head">
         <p class="eyebrow">After {longDay(day)}</p>
         <h1>
-          {rows.length === 0 ? 'Every meal is accounted for' : `What became of ${counted(rows.length, 'meal')}?`}
+          {rows.length === 0
+            ? 'Every meal is accounted for'
+            : `What became of ${counted(rows.length, 'meal')}?`}
         </h1>
       </header>
       {rows.length === 0 ? (
@@ -100,11 +102,12 @@ const Rows = ({ rows, showShelf }: { rows: readonly MorningRow[]; showShelf?: bo
             {showShelf ? <small>{shelf}</small> : null}
           </span>
         </div>
-        <div class="choice-row outcomes" role="group" aria-label={`${name}: what became of it`}>
+        <fieldset class="choice-row outcomes">
+          <legend class="unseen">{name}: what became of it</legend>
           {MARKS.map(({ mark, label }) => (
             <Toggle name={mark} value={animal} label={label} of={name} />
           ))}
-        </div>
+        </fieldset>
       </li>
     ))}
   </ul>

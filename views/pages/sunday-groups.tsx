@@ -2,7 +2,16 @@
 import type { CoverAnswer, GroupAnswer } from '../../src/husbandry/supply/answer.ts';
 import { CoverLine } from '../charts/cover-line.tsx';
 import { RunOutDots } from '../charts/run-out-dots.tsx';
-import { counted, type LengthUnit, lengthRange, listed, percent, sentenceCase, shortDay, weeksIn } from '../format.ts';
+import {
+  counted,
+  type LengthUnit,
+  lengthRange,
+  listed,
+  percent,
+  sentenceCase,
+  shortDay,
+  weeksIn,
+} from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
 import { shortfallWords, VerdictWord } from '../partials/verdict.tsx';
 import { paths } from '../paths.ts';

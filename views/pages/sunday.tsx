@@ -2,7 +2,16 @@
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Act, CoverAnswer } from '../../src/husbandry/supply/answer.ts';
 import { SizeSpectrum } from '../charts/size-spectrum.tsx';
-import { counted, expected, type LengthUnit, longDay, percent, sentenceCase, shortDay, weeksIn } from '../format.ts';
+import {
+  counted,
+  expected,
+  type LengthUnit,
+  longDay,
+  percent,
+  sentenceCase,
+  shortDay,
+  weeksIn,
+} from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import type { Names } from '../names.ts';
 import { FirstSteps } from '../partials/hints.tsx';
@@ -45,7 +54,12 @@ export const SundayPage = (props: SundayProps) => {
           )}
         </div>
         {answer.verdict === 'empty' && !prey ? null : (
-          <SizeSpectrum spectrum={answer.spectrum} groups={answer.groups} species={names.species} unit={unit} />
+          <SizeSpectrum
+            spectrum={answer.spectrum}
+            groups={answer.groups}
+            species={names.species}
+            unit={unit}
+          />
         )}
       </div>
       {answer.groups.length === 0 ? null : <GroupsTable {...props} />}
@@ -118,10 +132,10 @@ const HowSure = ({ answer, sources, delivery }: SundayProps) => (
     <p>
       {sentenceCase(counted(answer.replicates, 'possible week'))} were played through day by day from{' '}
       {longDay(answer.day)}
-      {delivery === null ? ', with no delivery expected' : ''}. Evenings skipped, heavy hands, late parcels, slow or
-      fast growth differ from week to week. Chance alone moves {percent(answer.nothingMissed.chance)} by a few
-      points; {expected(answer.missedMeals)} missed is a mean. Facts as of change {answer.revision}, dice{' '}
-      {answer.seed}.
+      {delivery === null ? ', with no delivery expected' : ''}. Evenings skipped, heavy hands, late parcels,
+      slow or fast growth differ from week to week. Chance alone moves {percent(answer.nothingMissed.chance)}{' '}
+      by a few points; {expected(answer.missedMeals)} missed is a mean. Facts as of change {answer.revision},
+      dice {answer.seed}.
     </p>
     <Sources sources={sources} />
   </section>

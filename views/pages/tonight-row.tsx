@@ -59,7 +59,7 @@ interface OfferProps {
 
 const OfferWords = ({ offer, names, unit }: OfferProps) => (
   <span class="offer">
-    <b class="heads">{offer.heads}</b> {preyName(names.species, offer.species)},{' '}
+    <b class="heads">{offer.heads}</b> {preyName(names.species, offer.species, offer.heads)},{' '}
     {lengthRange(offer.fromMm, offer.toMm, unit)}
     <small>from {nameOf(names.bins, offer.bin)}</small>
     {offer.killFirst ? <em class="kill-first">kill first</em> : null}
@@ -104,11 +104,12 @@ const OtherwiseDetails = (props: Named) => {
       <summary>
         Otherwise<span class="unseen"> ({name})</span>
       </summary>
-      <div class="choice-row" role="group" aria-label={`${name}: not fed, because`}>
+      <fieldset class="choice-row">
+        <legend class="unseen">{name}: not fed, because</legend>
         {MARKS.map(({ mark, label }) => (
           <Toggle name={mark} value={serving.animal} label={label} of={name} checked={marked(props, mark)} />
         ))}
-      </div>
+      </fieldset>
       <div class="pair tight">
         <Field
           entry={entry}

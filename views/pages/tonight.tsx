@@ -73,7 +73,9 @@ const NobodyDue = ({ evening, nextDay }: TonightProps) => (
 
 const RoundForm = (props: TonightProps) => {
   const { evening, forms, cautions, names } = props;
-  const binsTonight = [...new Set(evening.servings.flatMap(({ offer }) => (offer === null ? [] : [offer.bin])))];
+  const binsTonight = [
+    ...new Set(evening.servings.flatMap(({ offer }) => (offer === null ? [] : [offer.bin]))),
+  ];
   const row = (serving: Serving) => (
     <ServingRow {...props} serving={serving} cautions={cautions.get(serving.animal) ?? []} />
   );
@@ -82,8 +84,8 @@ const RoundForm = (props: TonightProps) => {
       <input type="hidden" name="day" value={civilDate(evening.day)} />
       <p class="caution">{ROUND_CAUTION}</p>
       <p class="note">
-        Out tonight: {binsTonight.map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only what went
-        otherwise.
+        Out tonight: {binsTonight.map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only
+        what went otherwise.
       </p>
       {byShelf(evening.servings).map(([shelf, rows]) => (
         <section class="shelf" aria-label={shelf}>

@@ -47,7 +47,12 @@ export const CheckButtons = ({ name, legend, options, checked, entry }: CheckBut
       <legend>{legend}</legend>
       <div class="choice-row">
         {options.map((option) => (
-          <Toggle name={name} value={option.value} label={option.label} checked={checked.includes(option.value)} />
+          <Toggle
+            name={name}
+            value={option.value}
+            label={option.label}
+            checked={checked.includes(option.value)}
+          />
         ))}
       </div>
       {wrong === undefined ? null : (

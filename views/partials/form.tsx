@@ -121,7 +121,18 @@ interface FieldProps extends Omit<FieldFrameProps, 'children'> {
 }
 
 export const Field = (props: FieldProps) => {
-  const { entry, name, label, hint, type = 'text', start = '', required, placeholder, autocomplete, min } = props;
+  const {
+    entry,
+    name,
+    label,
+    hint,
+    type = 'text',
+    start = '',
+    required,
+    placeholder,
+    autocomplete,
+    min,
+  } = props;
   return (
     <FieldFrame entry={entry} name={name} label={label} hint={hint}>
       <input

@@ -34,7 +34,10 @@ export const VerdictMark = ({ verdict }: { verdict: Verdict }) => {
       focusable="false"
     >
       <rect x="3" y={`${19 - level}`} width="12" height={`${level}`} class="jar-fill" />
-      <path d="M4 1.500h10v3H4zM4 4.500Q2 6 2 8v10.500Q2 20.500 4 20.500h10q2 0 2-2V8Q16 6 14 4.500" class="jar-glass" />
+      <path
+        d="M4 1.500h10v3H4zM4 4.500Q2 6 2 8v10.500Q2 20.500 4 20.500h10q2 0 2-2V8Q16 6 14 4.500"
+        class="jar-glass"
+      />
     </svg>
   );
 };

@@ -22,7 +22,7 @@ export const Sources = ({ sources }: { sources: readonly SourceLine[] }) =>
   sources.length === 0 ? null : (
     <details class="sources">
       <summary>{sources.length} numbers used, with their sources</summary>
-      <div class="scroller" tabindex={0} role="region" aria-label="Numbers and sources">
+      <div class="scroller">
         <table>
           <thead>
             <tr>
