@@ -1,4 +1,5 @@
 /** What happens in an animal's life, as rows and entries: shared by single marks and by the feeding round. */
+import { ruleOf } from '../husbandry/animals/stage.ts';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
@@ -6,7 +7,6 @@ import type { Mm } from '../husbandry/units.ts';
 import { type AnimalRow, type EntryInput, lastSeenUnmoulted } from '../store/index.ts';
 import { findKind } from './find.ts';
 import type { Scene } from './perform.ts';
-import { stageRuleOf } from './stage.ts';
 
 /** What an event writes: the animal's row afterwards, and lines of the journal. */
 export interface LifeEvent {
@@ -38,7 +38,7 @@ export async function moulted(scene: Scene, row: AnimalRow, given: MoultGiven): 
         'earliest',
       ),
     );
-  const factor = stageRuleOf(kind.value, row).moult?.lengthFactor.value ?? 1;
+  const factor = ruleOf(kind.value, row).moult?.lengthFactor.value ?? 1;
   const grown = Math.round(row.gaugeMm * factor * TENTHS) / TENTHS;
   const entry = { ...measure(given.gaugeMm), earliest };
   return ok({

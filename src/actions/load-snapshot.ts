@@ -1,5 +1,6 @@
 /** Reads everything one answer depends on, from one state of the database, as of a day. */
 import type { Animal } from '../husbandry/animals/animal.ts';
+import { ruleOf } from '../husbandry/animals/stage.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/bin.ts';
 import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
@@ -19,7 +20,6 @@ import {
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
 import { fedFrom } from './record.ts';
-import { stageRuleOf } from './stage.ts';
 
 const questions = (day: DayNumber) => ({
   revision,
@@ -70,7 +70,7 @@ function animalsOf(
     const kind = facts.kinds.get(row.kind);
     const record = byCode.get(row.code);
     if (kind === undefined || record === undefined) return [];
-    const waitAfterMoultDays = stageRuleOf(kind, row).waitAfterMoultDays.value;
+    const waitAfterMoultDays = ruleOf(kind, row).waitAfterMoultDays.value;
     return { ...livingIn(row), ...fedFrom(record, { today, waitAfterMoultDays }) };
   });
 }

@@ -67,7 +67,7 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
        from bin b join entry e on e.bin = b.code and e.voided = 0 and e.civil_day <= :day
        left join entry anchor on anchor.id = (
          select c.id from entry c
-         where c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
+         where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
            and (c.from_mm is not null or c.heads = 0)
          order by c.civil_day desc, c.id desc limit 1)
        where b.closed = 0

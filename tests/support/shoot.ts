@@ -10,7 +10,8 @@ import { pages } from './view-pages.tsx';
 const [folder = '/tmp/shots', ...wanted] = process.argv.slice(2);
 const THEMES = ['light', 'dark', 'red'] as const;
 const WIDTHS = [390, 1280];
-const POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'";
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'";
 
 const server = createServer((request, response) => {
   const url = new URL(request.url ?? '/', 'http://127.0.0.1');
@@ -35,7 +36,9 @@ const browser = await browserType.launch({
   args: chromium.args,
   headless: true,
 });
-for (const name of Object.keys(pages('light')).filter((page) => wanted.length === 0 || wanted.includes(page))) {
+for (const name of Object.keys(pages('light')).filter(
+  (page) => wanted.length === 0 || wanted.includes(page),
+)) {
   for (const theme of THEMES) {
     for (const width of WIDTHS) {
       const page = await browser.newPage({ viewport: { width, height: width < 500 ? 844 : 800 } });
