@@ -1,0 +1,279 @@
+/** The props of every page, from the invented room. */
+import type { AnimalPageProps } from '../../views/pages/animal.tsx';
+import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
+import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
+import type { BinPageProps } from '../../views/pages/bin.tsx';
+import type { BinFormProps } from '../../views/pages/bin-form.tsx';
+import type { ImportProps } from '../../views/pages/import.tsx';
+import type { LarderProps } from '../../views/pages/larder.tsx';
+import type { MorningProps } from '../../views/pages/morning.tsx';
+import type { SettingsProps } from '../../views/pages/settings.tsx';
+import type { SundayProps } from '../../views/pages/sunday.tsx';
+import type { TonightProps } from '../../views/pages/tonight.tsx';
+import type { SourceLine } from '../../views/partials/sources.tsx';
+import {
+  animal,
+  answer,
+  binAnswer,
+  bins,
+  deliveries,
+  evening,
+  forms,
+  names,
+  shell,
+  TODAY,
+} from './view-fixtures.ts';
+
+const unit = 'mm' as const;
+const sources: readonly SourceLine[] = [
+  { what: 'Wait after a moult', value: '7 days', status: 'common practice', source: null },
+  {
+    what: 'Banded cricket, egg to adult',
+    value: '41 days at 30 °C',
+    status: 'published',
+    source: 'A journal, table 2',
+  },
+];
+
+export const sundayProps: SundayProps = {
+  shell,
+  answer,
+  names,
+  unit,
+  delivery: { label: 'the crickets come', day: TODAY + 7 },
+  sources,
+};
+
+export const tonightProps: TonightProps = {
+  shell,
+  evening,
+  names,
+  unit,
+  forms,
+  cautions: new Map([['A3', ['urticating hairs']]]),
+  waiting: 4,
+  nextDay: TODAY + 2,
+};
+
+export const morningProps: MorningProps = {
+  shell,
+  forms,
+  day: TODAY - 1,
+  rows: [
+    {
+      animal: 'A2',
+      name: 'Mr Wick',
+      shelf: 'Shelf A',
+      offered: '3 banded crickets, 9–12 mm',
+      nearMoult: false,
+    },
+    { animal: 'A3', name: 'Duchess', shelf: 'Shelf A', offered: '1 dubia roach, 30–36 mm', nearMoult: true },
+    {
+      animal: 'A5',
+      name: 'Biscuit',
+      shelf: 'Shelf B',
+      offered: '2 banded crickets, 9–12 mm',
+      nearMoult: false,
+    },
+  ],
+};
+
+const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow => ({
+  code,
+  name,
+  kindName: 'Red-legged bird-eater',
+  stageWord: 'juvenile',
+  count: 1,
+  room: 'Spare room',
+  shelf: 'Shelf A',
+  ownLengthMm: 14,
+  window: { minMm: 4, idealMm: 6, maxMm: 9 },
+  next: 'due Thu 26 Nov',
+  ...more,
+});
+
+export const animalRows: readonly AnimalRow[] = [
+  row('A1', 'Hazel', {}),
+  row('A2', 'Mr Wick', {
+    stageWord: 'adult',
+    ownLengthMm: 52,
+    window: { minMm: 14, idealMm: 22, maxMm: 34 },
+  }),
+  row('A3', 'Duchess', {
+    stageWord: 'adult',
+    ownLengthMm: 78,
+    window: { minMm: 22, idealMm: 36, maxMm: 55 },
+  }),
+  row('A4', 'Sling tray 2', {
+    stageWord: 'spiderlings',
+    count: 40,
+    shelf: 'Shelf B',
+    ownLengthMm: 3,
+    window: { minMm: 1.4, idealMm: 2.2, maxMm: 3 },
+    next: 'due tonight',
+  }),
+  row('A6', 'Tansy', { shelf: 'Shelf B', next: 'waits after its moult until Fri 27 Nov' }),
+];
+
+export const animalsProps: AnimalsProps = { shell, unit, query: '', total: 5, rows: animalRows };
+
+export const animalProps: AnimalPageProps = {
+  shell,
+  unit,
+  forms,
+  animal,
+  kindName: 'Red-legged bird-eater',
+  gaugeWord: 'diagonal leg span',
+  stageWord: 'juvenile',
+  roomName: 'Spare room',
+  ownLengthMm: 14,
+  window: { minMm: 4, idealMm: 6, maxMm: 9 },
+  next: 'Eats Thursday 26 November: 3 banded crickets of 5–7 mm.',
+  cautions: ['urticating hairs'],
+  rule: sources,
+  history: [
+    { id: '40', day: TODAY - 8, sentence: 'Took 3 banded crickets.', undone: false, canUndo: true },
+    { id: '31', day: TODAY - 55, sentence: 'Moult found.', undone: false, canUndo: true },
+    { id: '30', day: TODAY - 55, sentence: 'Died.', undone: true, canUndo: true },
+  ],
+};
+
+const kinds = [
+  { value: 'brachypelma', label: 'Red-legged bird-eater', group: 'Tarantulas' },
+  { value: 'mantid', label: 'Any mantid', group: 'Mantids' },
+];
+const rooms = [{ value: 'R1', label: 'Spare room' }];
+const sizes = [
+  { value: 'pinhead', label: 'Pinhead, 2–4 mm' },
+  { value: 'small', label: 'Small, 4–7 mm' },
+  { value: 'medium', label: 'Medium, 8–13 mm' },
+  { value: 'large', label: 'Large, 14–18 mm' },
+];
+
+export const animalFormProps: AnimalFormProps = {
+  shell,
+  unit,
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'animal',
+      values: { name: 'Hazel', gauge: '34 furlongs', kind: 'mantid', sex: 'female', count: '1' },
+      problems: { gauge: '"34 furlongs" is not a length; write it as 34 mm or 1 1/4 in.' },
+    },
+  },
+  animal: null,
+  kinds,
+  rooms,
+  shelves: ['Shelf A', 'Shelf B'],
+};
+
+export const larderProps: LarderProps = {
+  shell,
+  unit,
+  forms,
+  names,
+  bins,
+  answers: answer.bins,
+  horizonDays: 7,
+  deliveries,
+  sizeClasses: new Map([['gryllodes', sizes]]),
+};
+
+export const binProps: BinPageProps = {
+  shell,
+  unit,
+  forms,
+  names,
+  bin: bins[0]!,
+  answer: binAnswer,
+  horizonDays: 7,
+  sizes,
+  otherBins: [{ value: 'B9', label: 'Cricket box 2' }],
+  history: [{ id: '12', day: TODAY - 9, sentence: 'Counted 130 heads.', undone: false, canUndo: true }],
+};
+
+export const binFormProps: BinFormProps = {
+  shell,
+  forms,
+  bin: null,
+  species: [...names.species.values()].map(({ code, commonName }) => ({ value: code, label: commonName })),
+  rooms,
+  sizes: sizes.map((size) => ({ ...size, group: 'Banded crickets' })),
+};
+
+export const settingsProps: SettingsProps = {
+  shell,
+  forms,
+  unit,
+  calendar: {
+    feedingWeekdays: [false, true, false, true, false, false, true],
+    absences: [{ from: TODAY + 12, to: TODAY + 15 }],
+  },
+  deliveryWeekdays: [false, true, true, true, true, false, false],
+  leadTimeDays: 3,
+  rooms: [{ code: 'R1', name: 'Spare room', dayTempC: 26, nightTempC: 22 }],
+  changes: [
+    {
+      code: 'C1',
+      kind: 'sac',
+      animalKind: 'brachypelma',
+      from: TODAY + 30,
+      to: TODAY + 40,
+      chance: 0.7,
+      count: 120,
+      gaugeMm: 3,
+      room: 'R1',
+      animal: 'A3',
+    },
+  ],
+  kinds,
+  animals: [{ value: 'A3', label: 'Duchess' }],
+};
+
+export const importProps: ImportProps = {
+  shell,
+  forms,
+  draft: {
+    id: 'draft-9',
+    what: 'animals',
+    columns: [
+      { value: 'name', label: 'Name' },
+      { value: 'kind', label: 'Kind' },
+      { value: 'size', label: 'Size' },
+    ],
+    choices: kinds,
+    reading: {
+      ready: false,
+      rows: [
+        { row: 2, verdict: 'new', written: 'Hazel; red leg; 34 mm', notes: [] },
+        {
+          row: 3,
+          verdict: 'refused',
+          written: 'Bob; red leg; big',
+          notes: [
+            {
+              code: 'not-a-length',
+              sentence: '"big" is not a length; write it as 34 mm.',
+              weight: 'trouble',
+            },
+          ],
+        },
+        { row: 4, verdict: 'asked', written: 'Ivy; wobbler; 12 mm', notes: [] },
+      ],
+      tally: { new: 1, changed: 0, same: 0, asked: 1, refused: 1 },
+      problems: [],
+      asks: [
+        {
+          about: 'kind',
+          text: 'wobbler',
+          sentence: '“wobbler” is not a known kind of animal (row 4). Which is it?',
+          near: [{ code: 'mantid', name: 'Any mantid' }],
+        },
+      ],
+      columns: [{ column: 'name', heading: 'Call name' }],
+      headings: ['Call name', 'Species', 'DLS'],
+      remarks: ['Two empty lines were skipped.'],
+      dateOrder: null,
+    },
+  },
+};

@@ -1,0 +1,70 @@
+/** The windows of the groups as brackets under the spectrum, named, none on another. */
+import type { GroupAnswer } from '../../src/husbandry/supply/answer.ts';
+import { lanes, textWidth, within } from './label-places.ts';
+import { place, rulerScale } from './ruler.tsx';
+
+/** The spectrum is laid out twice, for a desk and for a phone, so that its text keeps its size. */
+export interface SpectrumSize {
+  readonly name: 'desk' | 'phone';
+  readonly width: number;
+  readonly height: number;
+  readonly fontSize: number;
+  readonly marks: 'many' | 'few';
+  /** Most groups whose window is drawn. */
+  readonly brackets: number;
+}
+/** Space left and right of the ruler's ends. */
+export const MARGIN = 12;
+
+export interface PlacedWindow {
+  readonly name: string;
+  readonly verdict: GroupAnswer['verdict'];
+  readonly from: number;
+  readonly to: number;
+  readonly label: number;
+  readonly lane: number;
+}
+
+/** The windows drawn, those in need first when there is no room for all; left to right. */
+export function placeWindows(groups: readonly GroupAnswer[], size: SpectrumSize): PlacedWindow[] {
+  const x = rulerScale(MARGIN, size.width - MARGIN);
+  const bounds = { left: 2, right: size.width - 2 };
+  const drawn = groups
+    .toSorted((a, b) => Number(a.verdict === 'lasts') - Number(b.verdict === 'lasts') || b.heads - a.heads)
+    .slice(0, size.brackets)
+    .toSorted((a, b) => a.window.minMm - b.window.minMm);
+  const placed = drawn.map(({ name, verdict, window }) => {
+    const [from, to] = [x(window.minMm), x(window.maxMm)];
+    const width = textWidth(name, size.fontSize - 1);
+    return { name, verdict, from, to, label: within((from + to) / 2, width, bounds), width };
+  });
+  const stretches = placed.map(({ from, to, label, width }) => ({
+    from: Math.min(from, label - width / 2),
+    to: Math.max(to, label + width / 2),
+  }));
+  return lanes(stretches).map((lane, i) => ({ ...placed[i]!, lane }));
+}
+
+/** A bracket from the least to the greatest prey length of a group, with its name. */
+export const GroupBracket = ({
+  name,
+  verdict,
+  from,
+  to,
+  label,
+  top,
+  fontSize,
+}: PlacedWindow & { top: number; fontSize: number }) => (
+  <g class={`group-bracket is-${verdict.replace(' ', '-')}`}>
+    <path d={`M${place(from)} ${place(top + 7)}v-6H${place(to)}v6`} class="bracket" />
+    <text
+      x={place(label)}
+      y={place(top + 19)}
+      text-anchor="middle"
+      font-size={fontSize - 1}
+      class="bracket-name"
+    >
+      {name}
+    </text>
+  </g>
+);

@@ -1,0 +1,153 @@
+/** The size spectrum, our signature: one ruler, what is alive above it, what will be eaten below. */
+import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/answer.ts';
+import type { LengthUnit } from '../format.ts';
+import { type PreyName, preyName } from '../names.ts';
+import { Drawing, Numbers } from './figure.tsx';
+import { GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
+import { Hatches, hatchFill, hueClass, missingFill } from './hatches.tsx';
+import { placeAbove, textWidth, within } from './label-places.ts';
+import { place, Ruler, rulerScale } from './ruler.tsx';
+import { type SpectrumShapes, spectrumShapes } from './spectrum-shapes.ts';
+import { spectrumDescription, spectrumFinding, spectrumTable } from './spectrum-words.ts';
+
+interface SizeSpectrumProps {
+  readonly spectrum: Spectrum;
+  readonly groups: readonly GroupAnswer[];
+  readonly species: ReadonlyMap<string, PreyName>;
+  readonly unit: LengthUnit;
+}
+
+const SIZES: readonly SpectrumSize[] = [
+  { name: 'desk', width: 840, height: 300, fontSize: 15, marks: 'many', brackets: 10 },
+  { name: 'phone', width: 358, height: 148, fontSize: 13, marks: 'few', brackets: 5 },
+];
+
+export const SizeSpectrum = (props: SizeSpectrumProps) => {
+  const { spectrum, species, unit } = props;
+  return (
+    <figure class="spectrum">
+      <figcaption>
+        <strong>{spectrumFinding(spectrum, unit)}</strong>
+        <span class="how"> Above the ruler: alive. Below: will be eaten. Red hatch: wanted, not there.</span>
+      </figcaption>
+      {SIZES.map((size) => (
+        <SpectrumDrawing {...props} size={size} />
+      ))}
+      <Numbers {...spectrumTable(spectrum, species, unit)} />
+    </figure>
+  );
+};
+
+const RULER_HEIGHT = 26;
+const LABEL_ROOM = 46;
+const LANE = 32;
+/** Species with fewer heads are drawn but not named. */
+const NAMED_FROM_HEADS = 1;
+
+const SpectrumDrawing = ({
+  spectrum,
+  groups,
+  species,
+  unit,
+  size,
+}: SizeSpectrumProps & { size: SpectrumSize }) => {
+  const id = `spectrum-${size.name}`;
+  const frame = {
+    left: MARGIN,
+    right: size.width - MARGIN,
+    top: LABEL_ROOM,
+    height: size.height,
+    ruler: RULER_HEIGHT,
+  };
+  const shapes = spectrumShapes(spectrum, frame);
+  const windows = placeWindows(groups, size);
+  const bracketTop = shapes.bottom + 12;
+  const laneCount = windows.reduce((most, { lane }) => Math.max(most, lane + 1), 0);
+  return (
+    <Drawing
+      id={id}
+      class={size.name}
+      title={spectrumFinding(spectrum, unit)}
+      description={spectrumDescription(spectrum, species)}
+      width={size.width}
+      height={bracketTop + laneCount * LANE}
+    >
+      <Hatches chart={id} />
+      <Stock id={id} shapes={shapes} species={species} />
+      <path d={shapes.eaten} class="demand" />
+      <path d={shapes.missing} class="missing" fill={missingFill(id)} />
+      <Ruler
+        x={rulerScale(frame.left, frame.right)}
+        top={shapes.rulerTop}
+        height={RULER_HEIGHT}
+        marks={size.marks}
+        unit={unit}
+      />
+      <SpeciesLabels spectrum={spectrum} shapes={shapes} species={species} size={size} />
+      {windows.map((window) => (
+        <GroupBracket {...window} top={bracketTop + window.lane * LANE} fontSize={size.fontSize} />
+      ))}
+    </Drawing>
+  );
+};
+
+interface StockProps {
+  readonly id: string;
+  readonly shapes: SpectrumShapes;
+  readonly species: ReadonlyMap<string, PreyName>;
+}
+
+const Stock = ({ id, shapes, species }: StockProps) => (
+  <g class="stock">
+    {shapes.layers.map(({ species: code, path }) => (
+      <>
+        <path d={path} class={`layer ${hueClass(species.get(code)?.form ?? 'cricket')}`} />
+        <path d={path} fill={hatchFill(id, species, code)} class="layer-hatch" />
+      </>
+    ))}
+  </g>
+);
+
+interface SpeciesLabelsProps extends Omit<StockProps, 'id'> {
+  readonly spectrum: Spectrum;
+  readonly size: SpectrumSize;
+}
+
+const SpeciesLabels = ({ spectrum, shapes, species, size }: SpeciesLabelsProps) => {
+  const bounds = { left: 2, right: size.width - 2 };
+  const wished = shapes.layers.flatMap(({ species: code, peak }, i) => {
+    const heads = spectrum.alive[i]!.heads.reduce((sum, n) => sum + n, 0);
+    if (heads < NAMED_FROM_HEADS) return [];
+    const text = preyName(species, code);
+    const width = textWidth(text, size.fontSize);
+    const x = within(peak.x, width, bounds);
+    return [{ text, code, peak, width, x, y: shapes.skyline(x - width / 2, x + width / 2) - 7 }];
+  });
+  return (
+    <g class="species-labels">
+      {placeAbove(wished, bounds).map(({ text, code, x, y, peak }) => (
+        <>
+          {y < peak.y - LEADER_FROM ? (
+            <line
+              x1={place(peak.x)}
+              y1={place(y + 4)}
+              x2={place(peak.x)}
+              y2={place(peak.y + 3)}
+              class="leader"
+            />
+          ) : null}
+          <text
+            x={place(x)}
+            y={place(y)}
+            text-anchor="middle"
+            font-size={size.fontSize}
+            class={`species-label ${hueClass(species.get(code)?.form ?? 'cricket')}`}
+          >
+            {text}
+          </text>
+        </>
+      ))}
+    </g>
+  );
+};
+const LEADER_FROM = 14;

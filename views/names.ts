@@ -1,0 +1,24 @@
+/** Names for codes: what a keeper reads instead of the codes the program keeps. */
+import type { PreySpecies } from '../src/husbandry/prey/species.ts';
+
+export type PreyName = Pick<PreySpecies, 'code' | 'commonName' | 'form'>;
+
+/** Code to name. `species` may be the facts' own map, in its own order. */
+export interface Names {
+  readonly animals: ReadonlyMap<string, string>;
+  readonly bins: ReadonlyMap<string, string>;
+  readonly rooms: ReadonlyMap<string, string>;
+  readonly species: ReadonlyMap<string, PreyName>;
+}
+
+/** The name for a code, or words that say it is gone. */
+export const nameOf = (names: ReadonlyMap<string, string>, code: string): string =>
+  names.get(code) ?? 'one no longer here';
+
+/** The common name of a prey species as many or, when `n` is 1, as one: 'house crickets', 'large fruit flies'. */
+export function preyName(species: ReadonlyMap<string, PreyName>, code: string, n = 2): string {
+  const name = species.get(code)?.commonName;
+  if (name === undefined) return 'prey no longer known';
+  if (n === 1) return name;
+  return name.endsWith('y') ? `${name.slice(0, -1)}ies` : name.endsWith('ch') ? `${name}es` : `${name}s`;
+}

@@ -1,0 +1,142 @@
+/** Adding an animal, or a group alike, and changing what was said of it. */
+import type { Animal } from '../../src/husbandry/animals/animal.ts';
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import { type LengthUnit, lengthText } from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { RadioButtons, Toggle } from '../partials/choices.tsx';
+import {
+  entryOf,
+  Field,
+  type FormEntry,
+  type Option,
+  type PageForms,
+  PostForm,
+  Select,
+} from '../partials/form.tsx';
+import { paths } from '../paths.ts';
+
+/**
+ * Form 'animal' posts `name`, `kind`, `count`, `sex`, `gauge` (as typed), `room`, `shelf`, `lastMoult`,
+ * `lastTaken` (dates or ''), `matured` ('on' or absent) to `paths.newAnimal` or `paths.animalAct(code, 'edit')`.
+ */
+export interface AnimalFormProps {
+  readonly shell: Shell;
+  readonly unit: LengthUnit;
+  readonly forms: PageForms;
+  /** null: a new one. */
+  readonly animal: Animal | null;
+  /** Kinds by common name, grouped. */
+  readonly kinds: readonly Option[];
+  readonly rooms: readonly Option[];
+  /** Shelves already in use, to choose from while typing. */
+  readonly shelves: readonly string[];
+}
+
+export const AnimalFormPage = (props: AnimalFormProps) => {
+  const { shell, animal, forms } = props;
+  const entry = entryOf(forms, 'animal');
+  const title = animal === null ? 'Who moves in?' : `Change ${animal.name}`;
+  return (
+    <Layout shell={shell} title={title} here="animals">
+      <header class="page-head">
+        <h1>{title}</h1>
+      </header>
+      <PostForm
+        entry={entry}
+        action={animal === null ? paths.newAnimal : paths.animalAct(animal.code, 'edit')}
+        class="form sheet"
+      >
+        <Who {...props} entry={entry} />
+        <Where {...props} entry={entry} />
+        <Lately {...props} entry={entry} />
+        <button type="submit" class="act-here">
+          {animal === null ? 'Move it in' : 'Save'}
+        </button>
+      </PostForm>
+    </Layout>
+  );
+};
+
+type PartProps = AnimalFormProps & { readonly entry: FormEntry };
+
+const SEXES = [
+  { value: 'unsexed', label: 'Unsexed' },
+  { value: 'female', label: 'Female' },
+  { value: 'male', label: 'Male' },
+];
+
+const Who = ({ entry, animal, kinds, unit }: PartProps) => (
+  <>
+    <Field entry={entry} name="name" label="Name" start={animal?.name} required />
+    <Select
+      entry={entry}
+      name="kind"
+      label="Kind"
+      options={kinds}
+      start={animal?.kind}
+      none="Choose a kind"
+      hint="Not listed? Take the general kind of its group."
+    />
+    <Field
+      entry={entry}
+      name="gauge"
+      label="Size"
+      start={animal === null || animal.gaugeAssumed ? '' : lengthText(animal.gaugeMm, unit)}
+      hint="Leg span for spiders, body length for others: 45 mm, 1 3/4 in. Empty: taken from its stage."
+    />
+    <RadioButtons entry={entry} name="sex" legend="Sex" options={SEXES} start={animal?.sex ?? 'unsexed'} />
+    <div class="field">
+      <Toggle
+        name="matured"
+        value="on"
+        label="Mature male"
+        checked={entry.values.matured === 'on' || animal?.matured === true}
+      />
+    </div>
+    <Field
+      entry={entry}
+      name="count"
+      label="How many alike"
+      type="number"
+      min="1"
+      start={`${animal?.count ?? 1}`}
+      hint="More than one when they live and are fed together."
+    />
+  </>
+);
+
+const Where = ({ entry, animal, rooms, shelves }: PartProps) => (
+  <>
+    <Select entry={entry} name="room" label="Room" options={rooms} start={animal?.room} />
+    <Field
+      entry={entry}
+      name="shelf"
+      label="Shelf"
+      start={animal?.shelf}
+      hint={
+        shelves.length > 0 ? `In use: ${shelves.join(', ')}.` : 'Such as A1. The round walks in this order.'
+      }
+    />
+  </>
+);
+
+const Lately = ({ entry, animal }: PartProps) => (
+  <>
+    <Field
+      entry={entry}
+      name="lastTaken"
+      label="Last meal taken"
+      type="date"
+      start={animal?.lastTaken == null ? '' : civilDate(animal.lastTaken)}
+      hint="Leave empty if you do not know."
+    />
+    <Field
+      entry={entry}
+      name="lastMoult"
+      label="Last moult found"
+      type="date"
+      start={animal?.lastMoult == null ? '' : civilDate(animal.lastMoult.found)}
+      hint="Leave empty if you do not know."
+    />
+  </>
+);

@@ -1,0 +1,120 @@
+/** Adding a bin, colony or fly cup, and changing what was said of it. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import type { Bin, BinRole } from '../../src/husbandry/larder/bin.ts';
+import { STOCK_CAUTION } from '../cautions.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { RadioButtons, Toggle } from '../partials/choices.tsx';
+import {
+  entryOf,
+  Field,
+  type FormEntry,
+  type Option,
+  type PageForms,
+  PostForm,
+  Select,
+} from '../partials/form.tsx';
+import { paths } from '../paths.ts';
+
+/**
+ * Form 'bin' posts `name`, `role`, `species`, `room`, `capacity` ('' or heads), `keepAdults` ('on' or absent);
+ * a new one also `heads`, `size` (a trade size's value or '') and `day`, to `paths.newBin`; else to
+ * `paths.binAct(code, 'edit')`.
+ */
+export interface BinFormProps {
+  readonly shell: Shell;
+  readonly forms: PageForms;
+  /** null: a new one. */
+  readonly bin: Bin | null;
+  readonly species: readonly Option[];
+  readonly rooms: readonly Option[];
+  /** Trade sizes, grouped by species. */
+  readonly sizes: readonly Option[];
+}
+
+export const BinFormPage = (props: BinFormProps) => {
+  const { shell, bin, forms } = props;
+  const entry = entryOf(forms, 'bin');
+  const title = bin === null ? 'What prey do you keep?' : `Change ${bin.name}`;
+  return (
+    <Layout shell={shell} title={title} here="larder">
+      <header class="page-head">
+        <h1>{title}</h1>
+        <p class="caution">{STOCK_CAUTION}</p>
+      </header>
+      <PostForm
+        entry={entry}
+        action={bin === null ? paths.newBin : paths.binAct(bin.code, 'edit')}
+        class="form sheet"
+      >
+        <What {...props} entry={entry} />
+        {bin === null ? <Inside {...props} entry={entry} /> : null}
+        <button type="submit" class="act-here">
+          {bin === null ? 'Add it' : 'Save'}
+        </button>
+      </PostForm>
+    </Layout>
+  );
+};
+
+type PartProps = BinFormProps & { readonly entry: FormEntry };
+
+const ROLES: readonly { value: BinRole; label: string }[] = [
+  { value: 'holding', label: 'Bin of bought prey' },
+  { value: 'colony', label: 'Breeding colony' },
+  { value: 'cup', label: 'Fly cup' },
+];
+
+const What = ({ entry, bin, species, rooms }: PartProps) => (
+  <>
+    <RadioButtons entry={entry} name="role" legend="It is a" options={ROLES} start={bin?.role ?? 'holding'} />
+    <Select
+      entry={entry}
+      name="species"
+      label="Prey"
+      options={species}
+      start={bin?.species}
+      none="Choose the prey"
+    />
+    <Field entry={entry} name="name" label="Name" start={bin?.name} hint="Such as Cricket box 2." required />
+    <Select
+      entry={entry}
+      name="room"
+      label="Stands in"
+      options={rooms}
+      start={bin?.room}
+      hint="Its temperature sets how fast the prey grows."
+    />
+    <Field
+      entry={entry}
+      name="capacity"
+      label="Heads when full"
+      type="number"
+      min="1"
+      start={bin?.capacity == null ? '' : `${bin.capacity}`}
+      hint="Lets you say how full it looks with one tap. A guess will do."
+    />
+    <div class="field">
+      <Toggle
+        name="keepAdults"
+        value="on"
+        label="Keep breeding adults back"
+        checked={entry.values.keepAdults === 'on' || bin?.keepAdults === true}
+      />
+    </div>
+  </>
+);
+
+const Inside = ({ entry, sizes, shell }: PartProps) => (
+  <>
+    <Field
+      entry={entry}
+      name="heads"
+      label="How many are in it"
+      type="number"
+      min="0"
+      hint="About is good enough. Leave empty for a cup."
+    />
+    <Select entry={entry} name="size" label="Size" options={sizes} none="Mixed or not known" />
+    <Field entry={entry} name="day" label="Seen or started on" type="date" start={civilDate(shell.today)} />
+  </>
+);

@@ -1,0 +1,91 @@
+/** One bin, colony or cup: what lives in it, what you see, and what was done with it. */
+import type { Bin } from '../../src/husbandry/larder/bin.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
+import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
+import { aboutHeads, ago, counted, expected, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { type Names, nameOf, preyName } from '../names.ts';
+import type { Option, PageForms } from '../partials/form.tsx';
+import { History, type HistoryLine } from '../partials/history.tsx';
+import { paths } from '../paths.ts';
+import { BinActs } from './bin-acts.tsx';
+
+export interface BinPageProps {
+  readonly shell: Shell;
+  readonly unit: LengthUnit;
+  readonly forms: PageForms;
+  readonly names: Names;
+  readonly bin: Bin;
+  /** null when the answer could not be computed. */
+  readonly answer: BinAnswer | null;
+  readonly horizonDays: number;
+  /** Trade sizes of its species. */
+  readonly sizes: readonly Option[];
+  /** Other bins of its species, to move prey into. */
+  readonly otherBins: readonly Option[];
+  readonly history: readonly HistoryLine[];
+}
+
+export const BinPage = (props: BinPageProps) => {
+  const { shell, bin, names, forms, history } = props;
+  return (
+    <Layout shell={shell} title={bin.name} here="larder">
+      <header class="page-head">
+        <p class="eyebrow">
+          <a href={paths.larder}>Larder</a> · {nameOf(names.rooms, bin.room)}
+        </p>
+        <h1>{headline(props)}</h1>
+        <p>
+          {sentenceCase(preyName(names.species, bin.species))}.{' '}
+          <a href={paths.editBin(bin.code)}>Change this {WORDS[bin.role]}</a>
+        </p>
+        <p class="caution">{bin.role === 'holding' ? BIN_CAUTION : `${BIN_CAUTION} ${STOCK_CAUTION}`}</p>
+      </header>
+      {props.answer === null ? null : <Forecast {...props} answer={props.answer} />}
+      <BinActs {...props} />
+      <History lines={history} formId={forms.formId} />
+    </Layout>
+  );
+};
+
+const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup' } as const;
+
+function headline({ bin, answer }: BinPageProps): string {
+  if (answer === null || bin.role === 'cup') return bin.name;
+  return `${bin.name}: ${answer.headsNow.high < 1 ? 'empty' : `${aboutHeads(answer.headsNow)} alive`}`;
+}
+
+const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { answer: BinAnswer }) => {
+  const { headsNow, lengthsNow } = answer;
+  const length = lengthRange(lengthsNow.low, lengthsNow.high, unit);
+  return (
+    <section class="facts" aria-label="Now and next">
+      <div class="strip-box">
+        <RulerHead unit={unit} />
+        <PreyStrip
+          id="size"
+          title={`${bin.name}: ${length}`}
+          form={names.species.get(bin.species)?.form ?? 'cricket'}
+          {...lengthsNow}
+        />
+      </div>
+      <dl class="pairs">
+        <dt>Alive</dt>
+        <dd>
+          {aboutHeads(headsNow)}, in 9 cases of 10 between {Math.round(headsNow.low)} and{' '}
+          {Math.round(headsNow.high)}
+        </dd>
+        <dt>Size now</dt>
+        <dd>{length}</dd>
+        <dt>Last looked</dt>
+        <dd>{answer.lookedDaysAgo === null ? 'never' : ago(answer.lookedDaysAgo)}</dd>
+        <dt>Next {counted(horizonDays, 'day')}</dt>
+        <dd>
+          eaten {expected(answer.eaten)}, dead {expected(answer.died)}, hatched {expected(answer.hatched)},
+          left {expected(answer.left)}, of them too large for everyone {expected(answer.outgrown)}
+        </dd>
+      </dl>
+    </section>
+  );
+};

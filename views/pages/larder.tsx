@@ -1,0 +1,175 @@
+/** The larder: what prey is alive here, how big it is, where it is going, and what is on its way. */
+import type { DayNumber } from '../../src/husbandry/calendar.ts';
+import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/bin.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import { BIN_CAUTION } from '../cautions.ts';
+import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
+import {
+  aboutHeads,
+  ago,
+  counted,
+  expected,
+  type LengthUnit,
+  lengthRange,
+  listed,
+  sentenceCase,
+} from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { type Names, nameOf, preyName } from '../names.ts';
+import type { Option, PageForms } from '../partials/form.tsx';
+import { paths } from '../paths.ts';
+import { Deliveries } from './larder-deliveries.tsx';
+
+export interface LarderProps {
+  readonly shell: Shell;
+  readonly unit: LengthUnit;
+  readonly forms: PageForms;
+  readonly names: Names;
+  readonly bins: readonly Bin[];
+  /** The Sunday answer's bins; one without an answer shows what is on record only. */
+  readonly answers: readonly BinAnswer[];
+  readonly horizonDays: number;
+  readonly deliveries: readonly ExpectedDelivery[];
+  /** Trade sizes of each prey species, for deliveries: code to names. */
+  readonly sizeClasses: ReadonlyMap<string, readonly Option[]>;
+}
+
+const ROLES: readonly { role: BinRole; title: string }[] = [
+  { role: 'holding', title: 'Bins' },
+  { role: 'colony', title: 'Colonies' },
+  { role: 'cup', title: 'Fly cups' },
+];
+
+export const LarderPage = (props: LarderProps) => (
+  <Layout shell={props.shell} title="Larder" here="larder">
+    <header class="page-head">
+      <h1>{headline(props)}</h1>
+      <p class="acts">
+        <a class="button" href={paths.newBin}>
+          Add a bin, colony or cup
+        </a>
+        <a class="button quiet" href="#deliveries">
+          Deliveries
+        </a>
+      </p>
+      <p class="caution">{BIN_CAUTION}</p>
+    </header>
+    {ROLES.map(({ role, title }) => (
+      <BinsOfRole {...props} role={role} title={title} />
+    ))}
+    <Deliveries {...props} />
+  </Layout>
+);
+
+/** 'About 340 crickets and 60 roaches are alive'; cups have no heads to tell. */
+function headline({ bins, answers, names }: LarderProps): string {
+  if (bins.length === 0) return 'The larder is empty';
+  const cups = bins.filter(({ role }) => role === 'cup').length;
+  const heads = new Map<string, number>();
+  for (const { code, species, headsNow } of answers) {
+    if (bins.find((bin) => bin.code === code)?.role === 'cup') continue;
+    heads.set(species, (heads.get(species) ?? 0) + headsNow.mid);
+  }
+  const alive = [...heads]
+    .filter(([, n]) => n >= 1)
+    .map(([code, n]) => `${expected(n)} ${preyName(names.species, code)}`);
+  const words = [...alive, ...(cups > 0 ? [counted(cups, 'fly cup')] : [])];
+  return words.length === 0 ? 'Every bin is empty' : `Alive here: ${listed(words)}`;
+}
+
+const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
+  const rows = props.bins.filter((bin) => bin.role === props.role);
+  if (rows.length === 0) return null;
+  return (
+    <section aria-labelledby={props.role}>
+      <h2 id={props.role}>{props.title}</h2>
+      <table class="bins stacks">
+        <thead>
+          <tr>
+            <th scope="col">{props.title}</th>
+            <th scope="col">{props.role === 'cup' ? 'Looks' : 'Alive'}</th>
+            <th scope="col" class="on-ruler">
+              <span class="unseen">Size now</span>
+              <RulerHead unit={props.unit} />
+            </th>
+            <th scope="col">Next {counted(props.horizonDays, 'day')}</th>
+            <th scope="col">Last looked</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((bin) => (
+            <BinRow {...props} bin={bin} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+};
+
+type BinRowProps = LarderProps & { readonly bin: Bin };
+
+const BinRow = (props: BinRowProps) => {
+  const { bin, answers, names, shell } = props;
+  const answer = answers.find(({ code }) => code === bin.code);
+  return (
+    <tr>
+      <th scope="row">
+        <a href={paths.bin(bin.code)}>{bin.name}</a>
+        <small>
+          {sentenceCase(preyName(names.species, bin.species))}, {nameOf(names.rooms, bin.room)}
+        </small>
+      </th>
+      <td data-label={bin.role === 'cup' ? 'Looks' : 'Alive'} class="alive">
+        {bin.role === 'cup'
+          ? cupLooks(bin, shell.today)
+          : answer === undefined
+            ? '–'
+            : aboutHeads(answer.headsNow)}
+      </td>
+      <td class="on-ruler">{answer === undefined ? null : <SizeNow {...props} answer={answer} />}</td>
+      <td data-label={`Next ${counted(props.horizonDays, 'day')}`}>
+        {answer === undefined ? '–' : goes(answer)}
+      </td>
+      <td data-label="Last looked">{answer?.lookedDaysAgo == null ? 'never' : ago(answer.lookedDaysAgo)}</td>
+    </tr>
+  );
+};
+
+const SizeNow = ({ bin, answer, names, unit }: BinRowProps & { answer: BinAnswer }) => {
+  if (answer.headsNow.high < 1) return null;
+  const { low, mid, high } = answer.lengthsNow;
+  const length = lengthRange(low, high, unit);
+  return (
+    <>
+      <PreyStrip
+        id={`bin-${bin.code}`}
+        title={`${bin.name}: ${length}`}
+        form={names.species.get(bin.species)?.form ?? 'cricket'}
+        low={low}
+        mid={mid}
+        high={high}
+      />
+      <small>{length}</small>
+    </>
+  );
+};
+
+/** What was last seen of a cup. */
+function cupLooks({ events }: Bin, today: DayNumber): string {
+  const seen = events.findLast((event) => event.kind === 'cup looked');
+  return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
+}
+
+/** Where a bin's prey goes: 'about 120 eaten, 15 die, 30 outgrow everyone, 205 left'. */
+function goes({ eaten, died, hatched, arrived, outgrown, left }: BinAnswer): string {
+  const parts: readonly (readonly [number, string])[] = [
+    [arrived, 'arrive'],
+    [hatched, 'hatch'],
+    [eaten, 'eaten'],
+    [died, 'die'],
+    [outgrown, 'outgrow everyone'],
+    [left, 'left'],
+  ];
+  const said = parts.filter(([n]) => n >= 1).map(([n, word]) => `${expected(n)} ${word}`);
+  return said.length === 0 ? 'empty' : said.join(', ');
+}

@@ -1,0 +1,43 @@
+/** Days away: nobody is fed from the first to the last of them. */
+import { civilDate, type FeedingCalendar } from '../../src/husbandry/calendar.ts';
+import { dayRange } from '../format.ts';
+import { ActForm } from '../partials/act.tsx';
+import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
+import { paths } from '../paths.ts';
+
+interface AbsencesProps {
+  readonly forms: PageForms;
+  readonly calendar: FeedingCalendar;
+}
+
+export const Absences = ({ forms, calendar }: AbsencesProps) => {
+  const entry = entryOf(forms, 'absences');
+  return (
+    <section aria-labelledby="away-head">
+      <h2 id="away-head">Days away</h2>
+      {calendar.absences.length === 0 ? <p>None planned.</p> : null}
+      <ul class="lines">
+        {calendar.absences.map(({ from, to }) => (
+          <li>
+            {dayRange(from, to)}
+            <PostForm
+              entry={entryOf(forms, `away-${from}-${to}`)}
+              action={paths.settingsAct('absences/remove')}
+              class="inline"
+            >
+              <input type="hidden" name="from" value={civilDate(from)} />
+              <input type="hidden" name="to" value={civilDate(to)} />
+              <button type="submit" class="quiet small">
+                Remove<span class="unseen"> {dayRange(from, to)}</span>
+              </button>
+            </PostForm>
+          </li>
+        ))}
+      </ul>
+      <ActForm entry={entry} action={paths.settingsAct('absences')} title="Add days away" button="Add them">
+        <Field entry={entry} name="from" label="First day away" type="date" required />
+        <Field entry={entry} name="to" label="Last day away" type="date" required />
+      </ActForm>
+    </section>
+  );
+};

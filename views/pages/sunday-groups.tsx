@@ -1,0 +1,119 @@
+/** Sunday's groups: who eats prey of which length, whether it lasts, when it runs out, whom it touches. */
+import type { CoverAnswer, GroupAnswer } from '../../src/husbandry/supply/answer.ts';
+import { CoverLine } from '../charts/cover-line.tsx';
+import { RunOutDots } from '../charts/run-out-dots.tsx';
+import {
+  counted,
+  type LengthUnit,
+  lengthRange,
+  listed,
+  percent,
+  sentenceCase,
+  shortDay,
+  weeksIn,
+} from '../format.ts';
+import { type Names, nameOf, preyName } from '../names.ts';
+import { shortfallWords, VerdictWord } from '../partials/verdict.tsx';
+import { paths } from '../paths.ts';
+
+interface GroupsProps {
+  readonly answer: CoverAnswer;
+  readonly names: Names;
+  readonly unit: LengthUnit;
+}
+
+const URGENCY = { 'runs short': 0, tight: 1, lasts: 2, empty: 3 } as const;
+
+export const GroupsTable = (props: GroupsProps) => (
+  <section aria-labelledby="groups">
+    <h2 id="groups">Who eats what, and does it last?</h2>
+    <table class="groups stacks">
+      <thead>
+        <tr>
+          <th scope="col">Who, and prey length</th>
+          <th scope="col">Lasts?</th>
+          <th scope="col">Runs out</th>
+          <th scope="col">Meals</th>
+          <th scope="col">Touched first</th>
+        </tr>
+      </thead>
+      {props.answer.groups
+        .toSorted((a, b) => URGENCY[a.verdict] - URGENCY[b.verdict] || b.missedMeals - a.missedMeals)
+        .map((group, i) => (
+          <GroupRows {...props} group={group} id={`group-${i}`} />
+        ))}
+    </table>
+  </section>
+);
+
+/** 'Thu 27 Nov (Tue 25 Nov to Sat 29 Nov)'. */
+function runOutWords({ chance, day }: GroupAnswer['runOut']): string {
+  if (day === null || chance < NAMED_FROM) return 'not in this check';
+  const [low, mid, high] = [Math.round(day.low), Math.round(day.mid), Math.round(day.high)];
+  return low === high ? shortDay(mid) : `${shortDay(mid)} (${shortDay(low)} to ${shortDay(high)})`;
+}
+const NAMED_FROM = 0.05;
+
+const GroupRows = ({ group, id, answer, names, unit }: GroupsProps & { group: GroupAnswer; id: string }) => (
+  <tbody>
+    <tr>
+      <th scope="row">
+        {sentenceCase(group.name)}
+        <small>
+          {counted(group.heads, 'animal')}, prey {lengthRange(group.window.minMm, group.window.maxMm, unit)}
+        </small>
+      </th>
+      <td data-label="Lasts?">
+        <VerdictWord verdict={group.verdict} />
+        <small>{weeksIn(group.nothingMissed.chance)}</small>
+      </td>
+      <td data-label="Runs out">{runOutWords(group.runOut)}</td>
+      <td data-label="Meals">
+        {Math.round(group.mealsDue)} due
+        <small>{shortfallWords(group)}</small>
+      </td>
+      <td data-label="Touched first">
+        <Touched group={group} names={names} />
+      </td>
+    </tr>
+    <tr class="more">
+      <td colspan={5}>
+        <details>
+          <summary>
+            Day by day<span class="unseen">: {group.name}</span>
+          </summary>
+          <p>Takes {listed(group.species.map((code) => preyName(names.species, code)))}.</p>
+          <div class="pair">
+            <CoverLine id={`${id}-cover`} group={group} firstDay={answer.day} />
+            <RunOutDots
+              id={`${id}-dots`}
+              name={sentenceCase(group.name)}
+              runOut={group.runOut}
+              firstDay={answer.day}
+              days={answer.horizonDays}
+            />
+          </div>
+        </details>
+      </td>
+    </tr>
+  </tbody>
+);
+
+const NAMED_MOST = 3;
+
+const Touched = ({ group, names }: { group: GroupAnswer; names: Names }) => {
+  if (group.touched.length === 0) return <>nobody</>;
+  const shown = group.touched.slice(0, NAMED_MOST);
+  const more = group.touched.length - shown.length;
+  return (
+    <>
+      {shown.map(({ animal, chance }, i) => (
+        <>
+          {i > 0 ? ', ' : ''}
+          <a href={paths.animal(animal)}>{nameOf(names.animals, animal)}</a> {percent(chance)}
+        </>
+      ))}
+      {more > 0 ? ` and ${more} more` : ''}
+    </>
+  );
+};

@@ -1,0 +1,23 @@
+/** One act of a record as a disclosure with its form inside; open when it was refused. */
+import type { Child } from 'hono/jsx';
+import { type FormEntry, PostForm } from './form.tsx';
+
+interface ActProps {
+  readonly entry: FormEntry;
+  readonly action: string;
+  readonly title: string;
+  readonly button: string;
+  readonly caution?: string;
+  readonly children?: Child;
+}
+
+export const ActForm = ({ entry, action, title, button, caution, children }: ActProps) => (
+  <details class="act-form" open={Object.keys(entry.problems).length > 0}>
+    <summary>{title}</summary>
+    <PostForm entry={entry} action={action}>
+      {caution === undefined ? null : <p class="caution">{caution}</p>}
+      {children}
+      <button type="submit">{button}</button>
+    </PostForm>
+  </details>
+);
