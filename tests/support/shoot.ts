@@ -10,7 +10,8 @@ import { pages } from './view-pages.tsx';
 const [folder = '/tmp/shots', ...wanted] = process.argv.slice(2);
 const THEMES = ['light', 'dark', 'red'] as const;
 const WIDTHS = [390, 1280];
-const POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'";
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'";
 
 const server = createServer((request, response) => {
   const url = new URL(request.url ?? '/', 'http://127.0.0.1');
@@ -32,10 +33,13 @@ const { port } = server.address() as AddressInfo;
 await mkdir(folder, { recursive: true });
 const browser = await browserType.launch({
   executablePath: await chromium.executablePath(),
-  args: chromium.args,
+  // One process for all pages dies with the first page that closes.
+  args: chromium.args.filter((arg) => arg !== '--single-process'),
   headless: true,
 });
-for (const name of Object.keys(pages('light')).filter((page) => wanted.length === 0 || wanted.includes(page))) {
+for (const name of Object.keys(pages('light')).filter(
+  (page) => wanted.length === 0 || wanted.includes(page),
+)) {
   for (const theme of THEMES) {
     for (const width of WIDTHS) {
       const page = await browser.newPage({ viewport: { width, height: width < 500 ? 844 : 800 } });
@@ -46,6 +50,11 @@ for (const name of Object.keys(pages('light')).filter((page) => wanted.length ==
       if (wide > width) console.log(name, theme, `${wide} px wide on ${width}`);
       await page.screenshot({ path: `${folder}/${name}-${theme}-${width}.png`, fullPage: true });
       if (width < 500) await page.screenshot({ path: `${folder}/${name}-${theme}-${width}-top.png` });
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll('details')) details.open = true;
+      });
+      await page.screenshot({ path: `${folder}/${name}-${theme}-${width}-open.png`, fullPage: true });
+      if (theme === 'dark' && width > 500) await page.pdf({ path: `${folder}/${name}.pdf`, format: 'A4' });
       await page.close();
     }
   }

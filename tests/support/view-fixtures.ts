@@ -26,7 +26,8 @@ export const shell: Shell = {
 
 export const forms: PageForms = { formId: 'page-1', refused: null };
 
-const prey = (code: string, commonName: string, form: PreyForm) => [code, { code, commonName, form }] as const;
+const prey = (code: string, commonName: string, form: PreyForm) =>
+  [code, { code, commonName, form }] as const;
 
 export const names: Names = {
   animals: new Map([
@@ -58,7 +59,8 @@ const edgesMm = Array.from({ length: BANDS + 1 }, (_, i) => 60 ** (i / BANDS));
 
 /** Heads spread about a length, bell-shaped on the log scale. */
 const hump = (heads: number, mm: number, width: number): number[] => {
-  const at = (i: number) => Math.exp(-0.5 * (Math.log(Math.sqrt(edgesMm[i]! * edgesMm[i + 1]!) / mm) / width) ** 2);
+  const at = (i: number) =>
+    Math.exp(-0.5 * (Math.log(Math.sqrt(edgesMm[i]! * edgesMm[i + 1]!) / mm) / width) ** 2);
   const weights = Array.from({ length: BANDS }, (_, i) => at(i));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   return weights.map((weight) => (heads * weight) / total);
@@ -106,7 +108,12 @@ export const shortGroup: GroupAnswer = {
   stockByDay: [52, 40, 34, 18, 9, 3, 2].map((n) => spread(n, Math.min(n, 6))),
 };
 
-const lasting = (key: string, name: string, window: [number, number, number], heads: number): GroupAnswer => ({
+const lasting = (
+  key: string,
+  name: string,
+  window: [number, number, number],
+  heads: number,
+): GroupAnswer => ({
   ...shortGroup,
   key,
   name,
@@ -173,8 +180,27 @@ export const answer: CoverAnswer = {
       outgrown: 0,
       died: 0.4,
     },
-    { ...binAnswer, code: 'B3', name: 'Fly cup 7', species: 'hydei', headsNow: spread(420, 160), lookedDaysAgo: 2, outgrown: 0, lengthsNow: { low: 2, mid: 2.4, high: 3 } },
-    { ...binAnswer, code: 'B4', name: 'Mealworm tray', species: 'tenebrio', headsNow: spread(90, 30), lookedDaysAgo: null, outgrown: 0, died: 2, lengthsNow: { low: 15, mid: 20, high: 24 } },
+    {
+      ...binAnswer,
+      code: 'B3',
+      name: 'Fly cup 7',
+      species: 'hydei',
+      headsNow: spread(420, 160),
+      lookedDaysAgo: 2,
+      outgrown: 0,
+      lengthsNow: { low: 2, mid: 2.4, high: 3 },
+    },
+    {
+      ...binAnswer,
+      code: 'B4',
+      name: 'Mealworm tray',
+      species: 'tenebrio',
+      headsNow: spread(90, 30),
+      lookedDaysAgo: null,
+      outgrown: 0,
+      died: 2,
+      lengthsNow: { low: 15, mid: 20, high: 24 },
+    },
   ],
   act: {
     kind: 'buy at a shop',
@@ -190,9 +216,36 @@ export const answer: CoverAnswer = {
 };
 
 export const bins: readonly Bin[] = [
-  { code: 'B1', name: 'Cricket box 1', species: 'gryllodes', role: 'holding', room: 'R1', capacity: 200, keepAdults: false, events: [] },
-  { code: 'B4', name: 'Mealworm tray', species: 'tenebrio', role: 'holding', room: 'R1', capacity: null, keepAdults: false, events: [] },
-  { code: 'B2', name: 'Roach tub', species: 'dubia', role: 'colony', room: 'R1', capacity: 600, keepAdults: true, events: [] },
+  {
+    code: 'B1',
+    name: 'Cricket box 1',
+    species: 'gryllodes',
+    role: 'holding',
+    room: 'R1',
+    capacity: 200,
+    keepAdults: false,
+    events: [],
+  },
+  {
+    code: 'B4',
+    name: 'Mealworm tray',
+    species: 'tenebrio',
+    role: 'holding',
+    room: 'R1',
+    capacity: null,
+    keepAdults: false,
+    events: [],
+  },
+  {
+    code: 'B2',
+    name: 'Roach tub',
+    species: 'dubia',
+    role: 'colony',
+    room: 'R1',
+    capacity: 600,
+    keepAdults: true,
+    events: [],
+  },
   {
     code: 'B3',
     name: 'Fly cup 7',
@@ -256,5 +309,7 @@ export const evening: Evening = {
     }),
     serving('A5', 'Shelf B'),
   ],
-  withheld: [{ animal: 'A6', shelf: 'Shelf B', reason: 'moulted on Friday 20 November; wait until 27 November.' }],
+  withheld: [
+    { animal: 'A6', shelf: 'Shelf B', reason: 'moulted on Friday 20 November; wait until 27 November.' },
+  ],
 };

@@ -78,7 +78,12 @@ export function pages(theme: ThemeChoice): Record<string, string> {
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
     login: markup(<LoginPage theme={theme} forms={settingsProps.forms} next="/" />),
     error: markup(
-      <ErrorPage theme={theme} sentence="There is no page here." advice="Check the address." requestId="7f3a" />,
+      <ErrorPage
+        theme={theme}
+        sentence="There is no page here."
+        advice="Check the address."
+        requestId="7f3a"
+      />,
     ),
   };
 }

@@ -11,12 +11,28 @@ import type { SettingsProps } from '../../views/pages/settings.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
-import { animal, answer, binAnswer, bins, deliveries, evening, forms, names, shell, TODAY } from './view-fixtures.ts';
+import {
+  animal,
+  answer,
+  binAnswer,
+  bins,
+  deliveries,
+  evening,
+  forms,
+  names,
+  shell,
+  TODAY,
+} from './view-fixtures.ts';
 
 const unit = 'mm' as const;
 const sources: readonly SourceLine[] = [
   { what: 'Wait after a moult', value: '7 days', status: 'common practice', source: null },
-  { what: 'Banded cricket, egg to adult', value: '41 days at 30 °C', status: 'published', source: 'A journal, table 2' },
+  {
+    what: 'Banded cricket, egg to adult',
+    value: '41 days at 30 °C',
+    status: 'published',
+    source: 'A journal, table 2',
+  },
 ];
 
 export const sundayProps: SundayProps = {
@@ -44,9 +60,21 @@ export const morningProps: MorningProps = {
   forms,
   day: TODAY - 1,
   rows: [
-    { animal: 'A2', name: 'Mr Wick', shelf: 'Shelf A', offered: '3 banded crickets, 9–12 mm', nearMoult: false },
+    {
+      animal: 'A2',
+      name: 'Mr Wick',
+      shelf: 'Shelf A',
+      offered: '3 banded crickets, 9–12 mm',
+      nearMoult: false,
+    },
     { animal: 'A3', name: 'Duchess', shelf: 'Shelf A', offered: '1 dubia roach, 30–36 mm', nearMoult: true },
-    { animal: 'A5', name: 'Biscuit', shelf: 'Shelf B', offered: '2 banded crickets, 9–12 mm', nearMoult: false },
+    {
+      animal: 'A5',
+      name: 'Biscuit',
+      shelf: 'Shelf B',
+      offered: '2 banded crickets, 9–12 mm',
+      nearMoult: false,
+    },
   ],
 };
 
@@ -66,8 +94,16 @@ const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow =>
 
 export const animalRows: readonly AnimalRow[] = [
   row('A1', 'Hazel', {}),
-  row('A2', 'Mr Wick', { stageWord: 'adult', ownLengthMm: 52, window: { minMm: 14, idealMm: 22, maxMm: 34 } }),
-  row('A3', 'Duchess', { stageWord: 'adult', ownLengthMm: 78, window: { minMm: 22, idealMm: 36, maxMm: 55 } }),
+  row('A2', 'Mr Wick', {
+    stageWord: 'adult',
+    ownLengthMm: 52,
+    window: { minMm: 14, idealMm: 22, maxMm: 34 },
+  }),
+  row('A3', 'Duchess', {
+    stageWord: 'adult',
+    ownLengthMm: 78,
+    window: { minMm: 22, idealMm: 36, maxMm: 55 },
+  }),
   row('A4', 'Sling tray 2', {
     stageWord: 'spiderlings',
     count: 40,
@@ -215,7 +251,11 @@ export const importProps: ImportProps = {
           verdict: 'refused',
           written: 'Bob; red leg; big',
           notes: [
-            { code: 'not-a-length', sentence: '"big" is not a length; write it as 34 mm.', weight: 'trouble' },
+            {
+              code: 'not-a-length',
+              sentence: '"big" is not a length; write it as 34 mm.',
+              weight: 'trouble',
+            },
           ],
         },
         { row: 4, verdict: 'asked', written: 'Ivy; wobbler; 12 mm', notes: [] },

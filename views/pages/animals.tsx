@@ -27,7 +27,7 @@ export interface AnimalsProps {
   readonly unit: LengthUnit;
   /** What was searched for, '' for all; sent as `q`. */
   readonly query: string;
-  /** How many live here, found or not. */
+  /** Heads that live here, found or not. */
   readonly total: number;
   /** Those found, in shelf order. */
   readonly rows: readonly AnimalRow[];
@@ -47,7 +47,7 @@ export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) =
       </p>
     </header>
     {total === 0 ? (
-      <FirstSteps animals={false} prey={false} />
+      <FirstSteps animals={false} prey={false} formId={shell.formId} />
     ) : (
       <>
         <Search query={query} />
@@ -61,8 +61,8 @@ export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) =
 
 function headline(query: string, total: number, found: number): string {
   if (total === 0) return 'Nobody lives here yet';
-  if (query === '') return `${counted(total, 'record lives', 'records live')} here, in shelf order`;
-  return found === 0 ? `Nobody here matches “${query}”` : `${found} of ${total} match “${query}”`;
+  if (query === '') return `${counted(total, 'animal lives', 'animals live')} here`;
+  return found === 0 ? `Nobody here matches “${query}”` : `${found} found for “${query}”`;
 }
 
 const Search = ({ query }: { query: string }) => (
@@ -95,7 +95,7 @@ const Shelf = ({ place, rows, unit }: { place: string; rows: readonly AnimalRow[
         <th scope="col">Name and kind</th>
         <th scope="col">Next meal</th>
         <th scope="col" class="on-ruler">
-          <span class="unseen">Prey it takes</span>
+          Prey it takes, {unit}
           <RulerHead unit={unit} />
         </th>
       </tr>
