@@ -51,6 +51,9 @@ export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) =
     ) : (
       <>
         <Search query={query} />
+        <p class="note">
+          On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.
+        </p>
         {shelvesOf(rows).map(([place, here]) => (
           <Shelf place={place} rows={here} unit={unit} />
         ))}

@@ -30,9 +30,9 @@ export const ServingRow = (props: ServingRowProps) => {
         ) : (
           <OfferWords offer={serving.offer} names={names} unit={unit} />
         )}
-        {serving.note === null ? null : <span class="caution">{serving.note}</span>}
+        {serving.note === null ? null : <p class="caution">{serving.note}</p>}
         {cautions.map((code) => (
-          <span class="caution">{animalCaution(code)}</span>
+          <p class="caution">{animalCaution(code)}</p>
         ))}
         <span class="print-box" aria-hidden="true"></span>
       </div>
@@ -62,7 +62,7 @@ const OfferWords = ({ offer, names, unit }: OfferProps) => (
     <b class="heads">{offer.heads}</b> {preyName(names.species, offer.species, offer.heads)},{' '}
     <span class="whole">{lengthRange(offer.fromMm, offer.toMm, unit)}</span>
     <small>from {nameOf(names.bins, offer.bin)}</small>
-    {offer.killFirst ? <em class="kill-first">kill first</em> : null}
+    {offer.killFirst ? <em class="kill-first">kill first</em> : null}{' '}
     {offer.portions > 1 ? <em class="kill-first">cut into {offer.portions}</em> : null}
   </span>
 );
