@@ -19,7 +19,7 @@ describe('the list of animals', () => {
 
   it('searches by GET and says when nobody matches', () => {
     const html = markup(<AnimalsPage {...animalsProps} query="rex" rows={[]} />);
-    expect(words(html)).toContain('Nobody here matches “rex”');
+    expect(words(html)).toContain('Nobody here matches “rex”.');
     expect(insides(html, 'search')[0]).toContain('method="get"');
     expect(html).toContain('value="rex"');
   });

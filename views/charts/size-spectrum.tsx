@@ -18,8 +18,8 @@ interface SizeSpectrumProps {
 }
 
 const SIZES: readonly SpectrumSize[] = [
-  { name: 'desk', width: 840, height: 300, fontSize: 15, marks: 'many', brackets: 10 },
-  { name: 'phone', width: 358, height: 148, fontSize: 13, marks: 'few', brackets: 5 },
+  { name: 'desk', width: 840, height: 300, fontSize: 15, labelRoom: 46, marks: 'many', brackets: 10 },
+  { name: 'phone', width: 358, height: 148, fontSize: 13, labelRoom: 36, marks: 'few', brackets: 5 },
 ];
 
 export const SizeSpectrum = (props: SizeSpectrumProps) => {
@@ -39,7 +39,6 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
 };
 
 const RULER_HEIGHT = 26;
-const LABEL_ROOM = 46;
 const LANE = 32;
 /** Species with fewer heads are drawn but not named. */
 const NAMED_FROM_HEADS = 1;
@@ -55,7 +54,7 @@ const SpectrumDrawing = ({
   const frame = {
     left: MARGIN,
     right: size.width - MARGIN,
-    top: LABEL_ROOM,
+    top: size.labelRoom,
     height: size.height,
     ruler: RULER_HEIGHT,
   };

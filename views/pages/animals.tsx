@@ -36,7 +36,9 @@ export interface AnimalsProps {
 export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) => (
   <Layout shell={shell} title="Animals" here="animals">
     <header class="page-head">
-      <h1>{headline(query, total, rows.length)}</h1>
+      <h1>
+        {total === 0 ? 'Nobody lives here yet' : `${counted(total, 'animal lives', 'animals live')} here`}
+      </h1>
       <p class="acts">
         <a class="button" href={paths.newAnimal}>
           Add an animal
@@ -54,25 +56,39 @@ export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) =
         <p class="note">
           On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.
         </p>
-        {shelvesOf(rows).map(([place, here]) => (
-          <Shelf place={place} rows={here} unit={unit} />
-        ))}
+        <div id="found">
+          <p role="status">{foundWords(query, rows.length)}</p>
+          {shelvesOf(rows).map(([place, here]) => (
+            <Shelf place={place} rows={here} unit={unit} />
+          ))}
+        </div>
       </>
     )}
   </Layout>
 );
 
-function headline(query: string, total: number, found: number): string {
-  if (total === 0) return 'Nobody lives here yet';
-  if (query === '') return `${counted(total, 'animal lives', 'animals live')} here`;
-  return found === 0 ? `Nobody here matches “${query}”` : `${found} found for “${query}”`;
+/** What a search found; nothing when none was made. */
+function foundWords(query: string, found: number): string {
+  if (query === '') return '';
+  return found === 0 ? `Nobody here matches “${query}”.` : `${found} found for “${query}”.`;
 }
 
 const Search = ({ query }: { query: string }) => (
   <search>
     <form method="get" action={paths.animals} class="search">
       <label for="q">Find by name, kind, shelf</label>
-      <input id="q" name="q" type="search" value={query} aria-keyshortcuts="/" />
+      <input
+        id="q"
+        name="q"
+        type="search"
+        value={query}
+        aria-keyshortcuts="/"
+        data-hx-get={paths.animals}
+        data-hx-trigger="input changed delay:300ms"
+        data-hx-target="#found"
+        data-hx-select="#found"
+        data-hx-swap="outerHTML"
+      />
       <button type="submit" class="quiet">
         Find
       </button>
