@@ -113,8 +113,18 @@ export function mixedBins(scale: number): Bin[] {
     countedBin('B4', 'gryllodes-sigillatus', { heads: Math.round(2 * scale), fromMm: 12, toMm: 16 }),
     countedBin('B5', 'blaptica-dubia', { heads: Math.round(2 * scale), fromMm: 12, toMm: 30 }),
     countedBin('B6', 'tenebrio-molitor', { heads: Math.round(2 * scale), fromMm: 15, toMm: 25 }),
-    binWith({ code: 'B7', species: 'drosophila-hydei', role: 'cup', events: [{ kind: 'cup looked', look: 'producing', day: TODAY - 3 }] }),
-    binWith({ code: 'B8', species: 'drosophila-melanogaster', role: 'cup', events: [{ kind: 'cup looked', look: 'producing', day: TODAY - 2 }] }),
+    binWith({
+      code: 'B7',
+      species: 'drosophila-hydei',
+      role: 'cup',
+      events: [{ kind: 'cup looked', look: 'producing', day: TODAY - 3 }],
+    }),
+    binWith({
+      code: 'B8',
+      species: 'drosophila-melanogaster',
+      role: 'cup',
+      events: [{ kind: 'cup looked', look: 'producing', day: TODAY - 2 }],
+    }),
     binWith({
       code: 'B9',
       species: 'blaptica-dubia',
