@@ -100,11 +100,12 @@ function stretching({ snapshot, options }: Asking, { menu }: Judged): Candidate[
   ];
 }
 
-/** Each holding bin moved to a place some degrees cooler or warmer. */
-function moving({ snapshot, options }: Asking): Candidate[] {
+/** Each holding bin of prey that a needy group takes, moved to a place some degrees cooler or warmer. */
+function moving({ snapshot, needy, options }: Asking): Candidate[] {
   const by = snapshot.facts.policy.moveByC.value;
+  const eaten = new Set(needy.flatMap(({ windows }) => [...windows.keys()]));
   return snapshot.bins
-    .filter(({ role }) => role === 'holding')
+    .filter(({ role, species }) => role === 'holding' && eaten.has(species))
     .flatMap((bin) =>
       [-by, by].map((shift): Candidate => {
         const room = shiftedRoom(snapshot, bin, shift);

@@ -25,6 +25,9 @@ export interface Larder {
   /** Heads and body length of each slice today. */
   readonly heads: Float64Array;
   readonly lengthMm: Float64Array;
+  /** Length of each cohort's first and last slice today. */
+  readonly shortestMm: Float64Array;
+  readonly longestMm: Float64Array;
   /** Day on which each cohort is there in this replicate, with its delay; and heads as a multiple of the expected. */
   readonly arrivesOn: Int32Array;
   readonly factor: Float64Array;
@@ -43,6 +46,8 @@ export function larderFor(stock: Stock, policy: Policy): Larder {
     policy,
     heads: new Float64Array(stock.totalSlices),
     lengthMm: new Float64Array(stock.totalSlices),
+    shortestMm: new Float64Array(stock.cohorts.length),
+    longestMm: new Float64Array(stock.cohorts.length),
     arrivesOn: new Int32Array(stock.cohorts.length),
     factor: new Float64Array(stock.cohorts.length),
     speedPlace: perBin(),
@@ -124,6 +129,8 @@ export function larderOnDay(larder: Larder, day: number): void {
     if (age === 0) arrive(larder, c, day);
     else lose(larder, cohort, age);
     grow(larder, cohort, age);
+    larder.shortestMm[c] = larder.lengthMm[cohort.firstSlice] as number;
+    larder.longestMm[c] = larder.lengthMm[cohort.firstSlice + cohort.slices - 1] as number;
   }
 }
 
