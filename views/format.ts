@@ -106,12 +106,13 @@ export function lengthRange(fromMm: Mm, toMm: Mm, unit: LengthUnit): string {
 }
 
 const VAGUE_SHARE = 0.1;
-const EXACT_BELOW = 10;
+const WHOLE_BELOW = 20;
+const FIVES_BELOW = 100;
 
-/** Rounds to two figures above ten: 347 is 'about 350'. */
+/** No more figures than a guess has: whole below 20, fives below 100, then two figures. */
 export function roundly(n: number): number {
-  if (n < EXACT_BELOW) return Math.round(n);
-  const step = 10 ** (Math.floor(Math.log10(n)) - 1);
+  if (n < WHOLE_BELOW) return Math.round(n);
+  const step = n < FIVES_BELOW ? 5 : 10 ** (Math.floor(Math.log10(n)) - 1);
   return Math.round(n / step) * step;
 }
 

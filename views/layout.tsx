@@ -58,7 +58,7 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
       {children}
     </main>
     <footer class="foot">
-      <ThemeForm formId={shell.formId} theme={shell.theme} back={shell.path} />
+      {here === 'settings' ? null : <ThemeForm formId={shell.formId} theme={shell.theme} back={shell.path} />}
       {shell.canLogOut ? <LogOut formId={shell.formId} /> : null}
     </footer>
   </Document>

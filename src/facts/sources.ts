@@ -1,6 +1,6 @@
 /** Where every number of the facts comes from: works read, common practice without a source, and memory. */
 
-export interface Work {
+interface Work {
   readonly kind: 'work';
   /** As far as the copy read shows it. */
   readonly author: string;
@@ -13,12 +13,12 @@ export interface Work {
   readonly read: 'data' | 'abstract' | 'page';
 }
 
-export interface CommonPractice {
+interface CommonPractice {
   readonly kind: 'common practice';
   readonly note: string;
 }
 
-export interface FromMemory {
+interface FromMemory {
   readonly kind: 'from memory';
   readonly note: string;
 }

@@ -55,8 +55,10 @@ const lastingAnswer = {
   spectrum: { ...answer.spectrum, missing: answer.spectrum.missing.map(() => 0) },
 };
 
-export function pages(theme: ThemeChoice): Record<string, string> {
+/** Every page in a theme; the list of animals as found for a query. */
+export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const themed: Shell = { ...shell, theme };
+  const found = animalsProps.rows.filter(({ name }) => name.toLowerCase().includes(query));
   const own: Shell = { ...themed, demo: false, undo: null };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
@@ -67,7 +69,7 @@ export function pages(theme: ThemeChoice): Record<string, string> {
     'sunday-lasts': markup(<SundayPage {...sundayProps} answer={lastingAnswer} shell={own} />),
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
-    animals: markup(<AnimalsPage {...animalsProps} shell={own} />),
+    animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),

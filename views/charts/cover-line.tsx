@@ -143,10 +143,13 @@ const DayNames = ({ firstDay, days, x }: AlongDays & { days: number }) => (
   </g>
 );
 
+/** Share of the width from which the label stands left of its mark. */
+const LABEL_TURNS = 0.55;
+
 const RunOutMark = ({ day, firstDay, x }: AlongDays & { day: DayNumber | null }) => {
   if (day === null) return null;
   const at = place(x(day - firstDay + 0.5));
-  const anchor = at > WIDTH * 0.7 ? 'end' : 'start';
+  const anchor = at > WIDTH * LABEL_TURNS ? 'end' : 'start';
   return (
     <g class="run-out">
       <line x1={at} x2={at} y1={TOP - 6} y2={BASE} class="run-out-line" />

@@ -9,6 +9,8 @@ export interface SpectrumSize {
   readonly width: number;
   readonly height: number;
   readonly fontSize: number;
+  /** Room for species' names above the highest peak. */
+  readonly labelRoom: number;
   readonly marks: 'many' | 'few';
   /** Most groups whose window is drawn. */
   readonly brackets: number;

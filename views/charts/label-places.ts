@@ -28,13 +28,44 @@ export const within = (x: number, width: number, { left, right }: Bounds): numbe
 const overlaps = (a: Label, b: Label): boolean =>
   Math.abs(a.x - b.x) < (a.width + b.width) / 2 + GAP && Math.abs(a.y - b.y) < LINE;
 
-/** Moves labels upwards, lowest wish first, until none overlaps one already placed. */
-export function placeAbove<L extends Label>(labels: readonly L[], bounds: Bounds): L[] {
-  const placed: L[] = [];
-  for (const label of labels.toSorted((a, b) => b.y - a.y)) {
-    let next = { ...label, x: within(label.x, label.width, bounds) };
-    while (placed.some((other) => overlaps(next, other))) next = { ...next, y: next.y - LINE };
-    placed.push(next);
+/** A label over a skyline: where its subject is, and how high the skyline stands between two places. */
+export interface Wish extends Label {
+  readonly subject: { readonly x: number; readonly y: number };
+}
+
+/** Shifts tried, in widths of the label. */
+const SHIFTS = [0, -0.3, 0.3, -0.5, 0.5];
+/** What a leader through another label costs, in points of height. */
+const CROSSING = 200;
+
+const crosses = (line: Wish, box: Label): boolean =>
+  Math.abs(line.subject.x - box.x) < box.width / 2 + 2 && box.y > line.y && box.y - LINE < line.subject.y;
+
+interface Sky extends Bounds {
+  readonly skyline: (from: number, to: number) => number;
+}
+
+/** Lifts a label off the skyline and off every label placed before it. */
+function lifted<W extends Wish>(wish: W, placed: readonly W[], { skyline }: Sky): W {
+  const half = wish.width / 2;
+  let next = { ...wish, y: skyline(wish.x - half, wish.x + half) - CLEAR };
+  while (placed.some((other) => overlaps(next, other))) next = { ...next, y: next.y - LINE };
+  return next;
+}
+const CLEAR = 7;
+
+/** Places labels near their subjects, lowest subject first: low, little shifted, no leader through a label. */
+export function placeAbove<W extends Wish>(wishes: readonly W[], sky: Sky): W[] {
+  const placed: W[] = [];
+  for (const wish of wishes.toSorted((a, b) => b.subject.y - a.subject.y)) {
+    const tries = SHIFTS.map((shift) => {
+      const x = within(wish.subject.x + shift * wish.width, wish.width, sky);
+      const at = lifted({ ...wish, x }, placed, sky);
+      const crossings = placed.filter((other) => crosses(at, other) || crosses(other, at)).length;
+      const cost = at.subject.y - at.y + Math.abs(x - at.subject.x) / 4 + CROSSING * crossings;
+      return { at, cost };
+    });
+    placed.push(tries.reduce((best, next) => (next.cost < best.cost ? next : best)).at);
   }
   return placed;
 }

@@ -26,17 +26,20 @@ interface RulerProps {
   readonly height: number;
   readonly marks: 'many' | 'few';
   readonly unit: LengthUnit;
+  /** Without the unit, where the column's head says it. */
+  readonly bare?: boolean;
 }
 
 const inMm = (values: readonly number[], unit: LengthUnit): readonly Mm[] =>
   unit === 'mm' ? values : values.map((value) => value * MM_PER_INCH);
 
 const EDGE = 10;
+const UNIT_AFTER = 10;
 const LONG_TICK = 0.36;
 const SHORT_TICK = 0.2;
 
 /** The strip itself, with ticks hanging from its upper edge and numbers below them. */
-export const Ruler = ({ x, top, height, marks, unit }: RulerProps) => {
+export const Ruler = ({ x, top, height, marks, unit, bare }: RulerProps) => {
   const [left, right] = x.range() as [number, number];
   const marked = inMm(unit === 'mm' ? MARKS_MM[marks] : MARKS_IN[marks], unit);
   const ticks = inMm(unit === 'mm' ? TICKS_MM : TICKS_IN, unit);
@@ -59,12 +62,16 @@ export const Ruler = ({ x, top, height, marks, unit }: RulerProps) => {
           class="ruler-tick"
         />
       ))}
-      {marked.map((mm, i) => (
+      {marked.map((mm) => (
         <text x={place(x(mm))} y={top + height - 5} text-anchor="middle" class="ruler-number">
           {unit === 'mm' ? mm : inches(mm)}
-          {i === 0 ? <tspan class="ruler-unit">{` ${unit}`}</tspan> : null}
         </text>
       ))}
+      {bare ? null : (
+        <text x={place(left + UNIT_AFTER)} y={top + height - 5} class="ruler-number ruler-unit">
+          {unit}
+        </text>
+      )}
     </g>
   );
 };

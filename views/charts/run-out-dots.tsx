@@ -3,6 +3,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { GroupAnswer, Spread } from '../../src/husbandry/supply/answer.ts';
 import { counted, shortDay } from '../format.ts';
 import { Drawing, Numbers } from './figure.tsx';
+import { place } from './ruler.tsx';
 
 const DOTS = 20;
 /** Levels of a Spread's three quantiles. */
@@ -40,38 +41,33 @@ const STEP = 13;
 const RADIUS = 4.6;
 const WIDTH = 340;
 
+const ROWS = 7;
+
+/** Dots side by side in one column, so that it stays low. */
+const across = (count: number, width: number): number =>
+  Math.max(1, Math.min(Math.floor(width / STEP), Math.ceil(count / ROWS)));
+
 export const RunOutDots = ({ id, name, runOut, firstDay, days }: RunOutDotsProps) => {
-  const columns = [...runOutDots(runOut, firstDay, days)];
+  const columns = runOutDots(runOut, firstDay, days);
   const short = columns.reduce((sum, n) => sum + n, 0);
-  const lasting = DOTS - short;
-  const heights = [...columns, lasting];
-  const base = Math.max(4, ...heights) * STEP + 6;
-  const width = WIDTH / heights.length;
+  const counts = [...columns, DOTS - short];
+  const width = WIDTH / counts.length;
+  const rows = counts.map((count) => Math.ceil(count / across(count, width)));
+  const base = Math.max(4, ...rows) * STEP + 6;
   const title = `${name}: prey runs out in ${counted(short, 'week')} of ${DOTS} like this one`;
-  const label = (i: number) => (i === days ? 'lasts' : shortDay(firstDay + i).slice(0, 3));
+  const dayName = (i: number) => (i === days ? 'Lasts' : shortDay(firstDay + i));
   return (
     <figure class="dots">
-      <Drawing
-        id={id}
-        title={title}
-        description="Each dot is one week, above the day its prey runs out; the dots at the right last."
-        width={WIDTH}
-        height={base + 20}
-      >
-        {heights.map((count, i) => (
-          <>
-            {Array.from({ length: count }, (_, dot) => (
-              <circle
-                cx={Math.round(width * (i + 0.5))}
-                cy={base - STEP * (dot + 0.5)}
-                r={RADIUS}
-                class={i === days ? 'dot-lasts' : 'dot-short'}
-              />
-            ))}
-            <text x={Math.round(width * (i + 0.5))} y={base + 14} text-anchor="middle" font-size="12">
-              {label(i)}
-            </text>
-          </>
+      <Drawing id={id} title={title} description={DESCRIPTION} width={WIDTH} height={base + 20}>
+        {counts.map((count, i) => (
+          <Column
+            count={count}
+            centre={width * (i + 0.5)}
+            width={width}
+            base={base}
+            label={dayName(i).split(' ')[0] ?? ''}
+            lasts={i === days}
+          />
         ))}
         <line x1="0" x2={WIDTH} y1={base} y2={base} class="axis" />
       </Drawing>
@@ -79,8 +75,38 @@ export const RunOutDots = ({ id, name, runOut, firstDay, days }: RunOutDotsProps
       <Numbers
         caption={title}
         head={['Day', 'Weeks of 20']}
-        rows={heights.map((n, i) => [i === days ? 'Lasts' : shortDay(firstDay + i), `${n}`])}
+        rows={counts.map((n, i) => [dayName(i), `${n}`])}
       />
     </figure>
+  );
+};
+
+const DESCRIPTION = 'Each dot is one week, above the day its prey runs out; the open dots at the right last.';
+
+interface ColumnProps {
+  readonly count: number;
+  readonly centre: number;
+  readonly width: number;
+  readonly base: number;
+  readonly label: string;
+  readonly lasts: boolean;
+}
+
+const Column = ({ count, centre, width, base, label, lasts }: ColumnProps) => {
+  const abreast = across(count, width);
+  return (
+    <g>
+      {Array.from({ length: count }, (_, dot) => (
+        <circle
+          cx={place(centre + STEP * ((dot % abreast) - (abreast - 1) / 2))}
+          cy={place(base - STEP * (Math.floor(dot / abreast) + 0.5))}
+          r={RADIUS}
+          class={lasts ? 'dot-lasts' : 'dot-short'}
+        />
+      ))}
+      <text x={place(centre)} y={base + 14} text-anchor="middle" font-size="12" class="axis-number">
+        {label}
+      </text>
+    </g>
   );
 };

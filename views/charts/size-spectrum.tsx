@@ -5,7 +5,7 @@ import { type PreyName, preyName } from '../names.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
 import { Hatches, hatchFill, hueClass, missingFill } from './hatches.tsx';
-import { placeAbove, textWidth, within } from './label-places.ts';
+import { placeAbove, textWidth } from './label-places.ts';
 import { place, Ruler, rulerScale } from './ruler.tsx';
 import { type SpectrumShapes, spectrumShapes } from './spectrum-shapes.ts';
 import { spectrumDescription, spectrumFinding, spectrumTable } from './spectrum-words.ts';
@@ -18,8 +18,8 @@ interface SizeSpectrumProps {
 }
 
 const SIZES: readonly SpectrumSize[] = [
-  { name: 'desk', width: 840, height: 300, fontSize: 15, marks: 'many', brackets: 10 },
-  { name: 'phone', width: 358, height: 148, fontSize: 13, marks: 'few', brackets: 5 },
+  { name: 'desk', width: 840, height: 300, fontSize: 15, labelRoom: 46, marks: 'many', brackets: 10 },
+  { name: 'phone', width: 358, height: 148, fontSize: 13, labelRoom: 36, marks: 'few', brackets: 5 },
 ];
 
 export const SizeSpectrum = (props: SizeSpectrumProps) => {
@@ -39,7 +39,6 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
 };
 
 const RULER_HEIGHT = 26;
-const LABEL_ROOM = 46;
 const LANE = 32;
 /** Species with fewer heads are drawn but not named. */
 const NAMED_FROM_HEADS = 1;
@@ -55,7 +54,7 @@ const SpectrumDrawing = ({
   const frame = {
     left: MARGIN,
     right: size.width - MARGIN,
-    top: LABEL_ROOM,
+    top: size.labelRoom,
     height: size.height,
     ruler: RULER_HEIGHT,
   };
@@ -114,39 +113,38 @@ interface SpeciesLabelsProps extends Omit<StockProps, 'id'> {
 }
 
 const SpeciesLabels = ({ spectrum, shapes, species, size }: SpeciesLabelsProps) => {
-  const bounds = { left: 2, right: size.width - 2 };
   const wished = shapes.layers.flatMap(({ species: code, peak }, i) => {
     const heads = spectrum.alive[i]!.heads.reduce((sum, n) => sum + n, 0);
     if (heads < NAMED_FROM_HEADS) return [];
     const text = preyName(species, code);
-    const width = textWidth(text, size.fontSize);
-    const x = within(peak.x, width, bounds);
-    return [{ text, code, peak, width, x, y: shapes.skyline(x - width / 2, x + width / 2) - 7 }];
+    return [{ text, code, subject: peak, width: textWidth(text, size.fontSize), ...peak }];
   });
   return (
     <g class="species-labels">
-      {placeAbove(wished, bounds).map(({ text, code, x, y, peak }) => (
-        <>
-          {y < peak.y - LEADER_FROM ? (
-            <line
-              x1={place(peak.x)}
-              y1={place(y + 4)}
-              x2={place(peak.x)}
-              y2={place(peak.y + 3)}
-              class="leader"
-            />
-          ) : null}
-          <text
-            x={place(x)}
-            y={place(y)}
-            text-anchor="middle"
-            font-size={size.fontSize}
-            class={`species-label ${hueClass(species.get(code)?.form ?? 'cricket')}`}
-          >
-            {text}
-          </text>
-        </>
-      ))}
+      {placeAbove(wished, { left: 2, right: size.width - 2, skyline: shapes.skyline }).map(
+        ({ text, code, x, y, subject }) => (
+          <>
+            {y < subject.y - LEADER_FROM ? (
+              <line
+                x1={place(subject.x)}
+                y1={place(y + 4)}
+                x2={place(subject.x)}
+                y2={place(subject.y + 3)}
+                class="leader"
+              />
+            ) : null}
+            <text
+              x={place(x)}
+              y={place(y)}
+              text-anchor="middle"
+              font-size={size.fontSize}
+              class={`species-label ${hueClass(species.get(code)?.form ?? 'cricket')}`}
+            >
+              {text}
+            </text>
+          </>
+        ),
+      )}
     </g>
   );
 };

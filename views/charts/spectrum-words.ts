@@ -1,5 +1,6 @@
 /** The size spectrum in words and as a table: its finding, its description, its numbers. */
 import type { Spectrum } from '../../src/husbandry/supply/answer.ts';
+import { MM_PER_INCH } from '../../src/husbandry/units.ts';
 import { expected, type LengthUnit, lengthRange, listed } from '../format.ts';
 import { type PreyName, preyName } from '../names.ts';
 import type { NumbersTable } from './figure.tsx';
@@ -21,6 +22,12 @@ function gaps({ edgesMm, missing }: Spectrum, least: number): { from: number; to
 }
 
 const LEAST_HEADS = 0.5;
+
+/** A band's edges finely enough to tell neighbours apart: '2.2–2.5 mm'. */
+function bandText(fromMm: number, toMm: number, unit: LengthUnit): string {
+  const fine = (mm: number) => (unit === 'mm' ? mm.toFixed(1) : (mm / MM_PER_INCH).toFixed(2));
+  return `${fine(fromMm)}–${fine(toMm)} ${unit}`;
+}
 
 /** 'Prey of 4–7 mm is missing, about 60 items', or that nothing is. */
 export function spectrumFinding(spectrum: Spectrum, unit: LengthUnit): string {
@@ -54,7 +61,7 @@ export function spectrumTable(
 ): NumbersTable {
   const rows = eaten.map((_, i) => {
     const numbers = [...alive.map(({ heads }) => heads[i] ?? 0), eaten[i] ?? 0, missing[i] ?? 0];
-    return { length: lengthRange(edgesMm[i]!, edgesMm[i + 1]!, unit), numbers };
+    return { length: bandText(edgesMm[i]!, edgesMm[i + 1]!, unit), numbers };
   });
   return {
     caption: 'Prey by length: alive now, eaten and missing until the end of the check',

@@ -43,7 +43,7 @@ export const WindowBracket = ({ id, name, window, ownLengthMm, unit }: WindowBra
 /** A body with eight legs in the smallest drawing that can be told; an arrow when it is longer than the ruler. */
 const OwnLength = ({ at, beyond }: { at: number; beyond: boolean }) =>
   beyond ? (
-    <path d={`M${at - 6} 9l7 5l-7 5z`} class="own-length" />
+    <path d={`M${at + 3} 8l7 6l-7 6z`} class="own-length beyond" />
   ) : (
     <path d={`M${at} 10.500v8M${at - 5} 9l10 10M${at + 5} 9l-10 10M${at - 6} 14h12`} class="own-length" />
   );
@@ -81,6 +81,6 @@ export const PreyStrip = ({ id, title, form, low, mid, high }: PreyStripProps) =
 /** The ruler over a column of rows. */
 export const RulerHead = ({ unit }: { unit: LengthUnit }) => (
   <svg class="drawing strip" viewBox={`0 0 ${WIDTH} 24`} aria-hidden="true" focusable="false">
-    <Ruler x={x} top={1} height={22} marks="few" unit={unit} />
+    <Ruler x={x} top={1} height={22} marks="few" unit={unit} bare />
   </svg>
 );

@@ -27,7 +27,7 @@ export interface AnimalsProps {
   readonly unit: LengthUnit;
   /** What was searched for, '' for all; sent as `q`. */
   readonly query: string;
-  /** How many live here, found or not. */
+  /** Heads that live here, found or not. */
   readonly total: number;
   /** Those found, in shelf order. */
   readonly rows: readonly AnimalRow[];
@@ -36,7 +36,9 @@ export interface AnimalsProps {
 export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) => (
   <Layout shell={shell} title="Animals" here="animals">
     <header class="page-head">
-      <h1>{headline(query, total, rows.length)}</h1>
+      <h1>
+        {total === 0 ? 'Nobody lives here yet' : `${counted(total, 'animal lives', 'animals live')} here`}
+      </h1>
       <p class="acts">
         <a class="button" href={paths.newAnimal}>
           Add an animal
@@ -47,29 +49,46 @@ export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) =
       </p>
     </header>
     {total === 0 ? (
-      <FirstSteps animals={false} prey={false} />
+      <FirstSteps animals={false} prey={false} formId={shell.formId} />
     ) : (
       <>
         <Search query={query} />
-        {shelvesOf(rows).map(([place, here]) => (
-          <Shelf place={place} rows={here} unit={unit} />
-        ))}
+        <p class="note">
+          On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.
+        </p>
+        <div id="found">
+          <p role="status">{foundWords(query, rows.length)}</p>
+          {shelvesOf(rows).map(([place, here]) => (
+            <Shelf place={place} rows={here} unit={unit} />
+          ))}
+        </div>
       </>
     )}
   </Layout>
 );
 
-function headline(query: string, total: number, found: number): string {
-  if (total === 0) return 'Nobody lives here yet';
-  if (query === '') return `${counted(total, 'record lives', 'records live')} here, in shelf order`;
-  return found === 0 ? `Nobody here matches “${query}”` : `${found} of ${total} match “${query}”`;
+/** What a search found; nothing when none was made. */
+function foundWords(query: string, found: number): string {
+  if (query === '') return '';
+  return found === 0 ? `Nobody here matches “${query}”.` : `${found} found for “${query}”.`;
 }
 
 const Search = ({ query }: { query: string }) => (
   <search>
     <form method="get" action={paths.animals} class="search">
       <label for="q">Find by name, kind, shelf</label>
-      <input id="q" name="q" type="search" value={query} aria-keyshortcuts="/" />
+      <input
+        id="q"
+        name="q"
+        type="search"
+        value={query}
+        aria-keyshortcuts="/"
+        data-hx-get={paths.animals}
+        data-hx-trigger="input changed delay:300ms"
+        data-hx-target="#found"
+        data-hx-select="#found"
+        data-hx-swap="outerHTML"
+      />
       <button type="submit" class="quiet">
         Find
       </button>
@@ -95,7 +114,7 @@ const Shelf = ({ place, rows, unit }: { place: string; rows: readonly AnimalRow[
         <th scope="col">Name and kind</th>
         <th scope="col">Next meal</th>
         <th scope="col" class="on-ruler">
-          <span class="unseen">Prey it takes</span>
+          Prey it takes, {unit}
           <RulerHead unit={unit} />
         </th>
       </tr>

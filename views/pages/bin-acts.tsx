@@ -39,13 +39,13 @@ const CUP_LOOKS: readonly { value: CupLook; label: string }[] = [
 
 export const BinActs = (props: BinActsProps) =>
   props.bin.role === 'cup' ? (
-    <section aria-labelledby="see">
+    <section class="bin-acts" aria-labelledby="see">
       <h2 id="see">What do you see?</h2>
       <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
       <Discard {...props} title="Throw flies out" />
     </section>
   ) : (
-    <section aria-labelledby="see">
+    <section class="bin-acts" aria-labelledby="see">
       <h2 id="see">What do you see?</h2>
       {props.bin.capacity === null ? null : (
         <OneTap {...props} act="look" name="level" legend="By eye, against full" options={LEVELS} />

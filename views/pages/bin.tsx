@@ -3,9 +3,10 @@ import type { Bin } from '../../src/husbandry/larder/bin.ts';
 import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
 import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
-import { aboutHeads, ago, counted, expected, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
+import { aboutHeads, ago, counted, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { goes } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { paths } from '../paths.ts';
@@ -81,10 +82,7 @@ const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { an
         <dt>Last looked</dt>
         <dd>{answer.lookedDaysAgo === null ? 'never' : ago(answer.lookedDaysAgo)}</dd>
         <dt>Next {counted(horizonDays, 'day')}</dt>
-        <dd>
-          eaten {expected(answer.eaten)}, dead {expected(answer.died)}, hatched {expected(answer.hatched)},
-          left {expected(answer.left)}, of them too large for everyone {expected(answer.outgrown)}
-        </dd>
+        <dd>{goes(answer)}</dd>
       </dl>
     </section>
   );

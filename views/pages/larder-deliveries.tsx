@@ -52,6 +52,7 @@ const OnItsWay = (props: DeliveriesProps & { delivery: ExpectedDelivery }) => {
         action={paths.arrived(code)}
         title="It came"
         button="Put it in"
+        open={day <= shell.today}
         caution={STOCK_CAUTION}
       >
         <Field entry={entry} name="day" label="Came on" type="date" start={civilDate(shell.today)} required />

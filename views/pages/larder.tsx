@@ -8,14 +8,15 @@ import {
   aboutHeads,
   ago,
   counted,
-  expected,
   type LengthUnit,
   lengthRange,
   listed,
+  roundly,
   sentenceCase,
 } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { goes } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { Deliveries } from './larder-deliveries.tsx';
@@ -61,7 +62,7 @@ export const LarderPage = (props: LarderProps) => (
   </Layout>
 );
 
-/** 'About 340 crickets and 60 roaches are alive'; cups have no heads to tell. */
+/** 'Alive here: about 340 house crickets and 60 dubia roaches', the most first; cups have no heads to tell. */
 function headline({ bins, answers, names }: LarderProps): string {
   if (bins.length === 0) return 'The larder is empty';
   const cups = bins.filter(({ role }) => role === 'cup').length;
@@ -72,10 +73,13 @@ function headline({ bins, answers, names }: LarderProps): string {
   }
   const alive = [...heads]
     .filter(([, n]) => n >= 1)
-    .map(([code, n]) => `${expected(n)} ${preyName(names.species, code)}`);
-  const words = [...alive, ...(cups > 0 ? [counted(cups, 'fly cup')] : [])];
-  return words.length === 0 ? 'Every bin is empty' : `Alive here: ${listed(words)}`;
+    .toSorted((a, b) => b[1] - a[1])
+    .slice(0, NAMED_MOST)
+    .map(([code, n]) => `${roundly(n)} ${preyName(names.species, code, Math.round(n))}`);
+  if (alive.length > 0) return `Alive here: about ${listed(alive)}`;
+  return cups > 0 ? `${counted(cups, 'fly cup')} and nothing else` : 'Every bin is empty';
 }
+const NAMED_MOST = 3;
 
 const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
   const rows = props.bins.filter((bin) => bin.role === props.role);
@@ -86,10 +90,10 @@ const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
       <table class="bins stacks">
         <thead>
           <tr>
-            <th scope="col">{props.title}</th>
+            <th scope="col">Name and prey</th>
             <th scope="col">{props.role === 'cup' ? 'Looks' : 'Alive'}</th>
             <th scope="col" class="on-ruler">
-              <span class="unseen">Size now</span>
+              Size now, {props.unit}
               <RulerHead unit={props.unit} />
             </th>
             <th scope="col">Next {counted(props.horizonDays, 'day')}</th>
@@ -158,18 +162,4 @@ const SizeNow = ({ bin, answer, names, unit }: BinRowProps & { answer: BinAnswer
 function cupLooks({ events }: Bin, today: DayNumber): string {
   const seen = events.findLast((event) => event.kind === 'cup looked');
   return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
-}
-
-/** Where a bin's prey goes: 'about 120 eaten, 15 die, 30 outgrow everyone, 205 left'. */
-function goes({ eaten, died, hatched, arrived, outgrown, left }: BinAnswer): string {
-  const parts: readonly (readonly [number, string])[] = [
-    [arrived, 'arrive'],
-    [hatched, 'hatch'],
-    [eaten, 'eaten'],
-    [died, 'die'],
-    [outgrown, 'outgrow everyone'],
-    [left, 'left'],
-  ];
-  const said = parts.filter(([n]) => n >= 1).map(([n, word]) => `${expected(n)} ${word}`);
-  return said.length === 0 ? 'empty' : said.join(', ');
 }

@@ -122,6 +122,7 @@ const Looks = ({ forms, unit, shell }: SettingsProps) => {
         <RadioButtons entry={entry} name="unit" legend="Lengths in" options={UNITS} start={unit} />
         <button type="submit">Save</button>
       </PostForm>
+      <h3>Light</h3>
       <ThemeForm formId={`${forms.formId}.settings`} theme={shell.theme} back={paths.settings} />
     </section>
   );

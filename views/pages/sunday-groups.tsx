@@ -63,7 +63,7 @@ const GroupRows = ({ group, id, answer, names, unit }: GroupsProps & { group: Gr
           {counted(group.heads, 'animal')}, prey {lengthRange(group.window.minMm, group.window.maxMm, unit)}
         </small>
       </th>
-      <td data-label="Lasts?">
+      <td data-label="Lasts">
         <VerdictWord verdict={group.verdict} />
         <small>{weeksIn(group.nothingMissed.chance)}</small>
       </td>
@@ -85,13 +85,15 @@ const GroupRows = ({ group, id, answer, names, unit }: GroupsProps & { group: Gr
           <p>Takes {listed(group.species.map((code) => preyName(names.species, code)))}.</p>
           <div class="pair">
             <CoverLine id={`${id}-cover`} group={group} firstDay={answer.day} />
-            <RunOutDots
-              id={`${id}-dots`}
-              name={sentenceCase(group.name)}
-              runOut={group.runOut}
-              firstDay={answer.day}
-              days={answer.horizonDays}
-            />
+            {group.runOut.day === null ? null : (
+              <RunOutDots
+                id={`${id}-dots`}
+                name={sentenceCase(group.name)}
+                runOut={group.runOut}
+                firstDay={answer.day}
+                days={answer.horizonDays}
+              />
+            )}
           </div>
         </details>
       </td>

@@ -2,16 +2,7 @@
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Act, CoverAnswer } from '../../src/husbandry/supply/answer.ts';
 import { SizeSpectrum } from '../charts/size-spectrum.tsx';
-import {
-  counted,
-  expected,
-  type LengthUnit,
-  longDay,
-  percent,
-  sentenceCase,
-  shortDay,
-  weeksIn,
-} from '../format.ts';
+import { counted, expected, type LengthUnit, longDay, percent, shortDay, weeksIn } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import type { Names } from '../names.ts';
 import { FirstSteps } from '../partials/hints.tsx';
@@ -42,7 +33,7 @@ export const SundayPage = (props: SundayProps) => {
         <Verdict {...props} />
         <div class="sunday-acts">
           {answer.verdict === 'empty' || !prey ? (
-            <FirstSteps animals={answer.verdict !== 'empty'} prey={prey} />
+            <FirstSteps animals={answer.verdict !== 'empty'} prey={prey} formId={shell.formId} />
           ) : (
             <ActHere act={answer.act} />
           )}
@@ -72,10 +63,9 @@ export const SundayPage = (props: SundayProps) => {
 const Verdict = ({ answer, delivery }: SundayProps) => (
   <header class="verdict">
     <p class="eyebrow">
-      {shortDay(answer.day)},{' '}
       {delivery === null
-        ? `the next ${counted(answer.horizonDays, 'day')}`
-        : `until ${delivery.label} on ${shortDay(delivery.day)}`}
+        ? `The next ${counted(answer.horizonDays, 'day')}`
+        : `Until ${delivery.label} on ${shortDay(delivery.day)}`}
     </p>
     <h1>
       <VerdictMark verdict={answer.verdict} /> {answer.headline}
@@ -106,18 +96,23 @@ const ActHere = ({ act }: { act: Act | null }) => {
       <h2 id="act">Do this</h2>
       <p>{act.sentence}</p>
       <dl class="before-after">
-        <div>
-          <dt>As it is</dt>
-          <dd>
-            nobody misses in {weeksIn(act.before.nothingMissed)}; {shortfallWords(act.before)}
-          </dd>
-        </div>
-        <div>
-          <dt>With it</dt>
-          <dd>
-            nobody misses in {weeksIn(act.after.nothingMissed)}; {shortfallWords(act.after)}
-          </dd>
-        </div>
+        <Changed
+          what="Nobody misses"
+          before={weeksIn(act.before.nothingMissed)}
+          after={weeksIn(act.after.nothingMissed)}
+        />
+        {act.before.dangers < SHOWN_FROM ? null : (
+          <Changed
+            what="In danger"
+            before={expected(act.before.dangers)}
+            after={expected(act.after.dangers)}
+          />
+        )}
+        <Changed
+          what="Meals missed"
+          before={expected(act.before.missedMeals)}
+          after={expected(act.after.missedMeals)}
+        />
       </dl>
       <a class="button act-here" href={href}>
         {label}
@@ -126,16 +121,28 @@ const ActHere = ({ act }: { act: Act | null }) => {
   );
 };
 
-const HowSure = ({ answer, sources, delivery }: SundayProps) => (
+/** Dangers rarer than this are not spoken of. */
+const SHOWN_FROM = 0.05;
+
+const Changed = ({ what, before, after }: { what: string; before: string; after: string }) => (
+  <div>
+    <dt>{what}</dt>
+    <dd>
+      <span class="unseen">now </span>
+      {before} <span aria-hidden="true">→</span>
+      <span class="unseen">, then </span> <b>{after}</b>
+    </dd>
+  </div>
+);
+
+const HowSure = ({ answer, sources }: SundayProps) => (
   <section aria-labelledby="how-sure">
     <h2 id="how-sure">Where the numbers come from</h2>
     <p>
-      {sentenceCase(counted(answer.replicates, 'possible week'))} were played through day by day from{' '}
-      {longDay(answer.day)}
-      {delivery === null ? ', with no delivery expected' : ''}. Evenings skipped, heavy hands, late parcels,
-      slow or fast growth differ from week to week. Chance alone moves {percent(answer.nothingMissed.chance)}{' '}
-      by a few points; {expected(answer.missedMeals)} missed is a mean. Facts as of change {answer.revision},
-      dice {answer.seed}.
+      {answer.replicates.toLocaleString('en-GB')} weeks like this one were played through, day by day, from{' '}
+      {longDay(answer.day)}. Skipped evenings, heavy hands, late parcels and slow or fast growth differ from
+      one to the next; {percent(answer.nothingMissed.chance)} is the share in which nobody missed a meal.
+      Change {answer.revision} of your records, draw {answer.seed}.
     </p>
     <Sources sources={sources} />
   </section>

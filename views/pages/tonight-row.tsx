@@ -2,7 +2,7 @@
 import type { CautionCode } from '../../src/husbandry/animals/kind.ts';
 import type { PreyOffer, Serving } from '../../src/husbandry/appetite/serving.ts';
 import { animalCaution } from '../cautions.ts';
-import { dayRange, type LengthUnit, lengthRange } from '../format.ts';
+import { type LengthUnit, lengthRange, shortDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
 import { Toggle } from '../partials/choices.tsx';
 import { entryOf, Field, type PageForms, Select } from '../partials/form.tsx';
@@ -30,9 +30,9 @@ export const ServingRow = (props: ServingRowProps) => {
         ) : (
           <OfferWords offer={serving.offer} names={names} unit={unit} />
         )}
-        {serving.note === null ? null : <span class="caution">{serving.note}</span>}
+        {serving.note === null ? null : <p class="caution">{serving.note}</p>}
         {cautions.map((code) => (
-          <span class="caution">{animalCaution(code)}</span>
+          <p class="caution">{animalCaution(code)}</p>
         ))}
         <span class="print-box" aria-hidden="true"></span>
       </div>
@@ -46,7 +46,7 @@ const DueMark = ({ serving: { state, dueFrom, dueTo } }: { serving: Serving }) =
   if (state === 'due') return null;
   return (
     <small class={`due is-${state}`}>
-      {state}, due {dayRange(dueFrom, dueTo)}
+      {state === 'late' ? `late since ${shortDay(dueTo)}` : `early, due ${shortDay(dueFrom)}`}
     </small>
   );
 };
@@ -60,9 +60,9 @@ interface OfferProps {
 const OfferWords = ({ offer, names, unit }: OfferProps) => (
   <span class="offer">
     <b class="heads">{offer.heads}</b> {preyName(names.species, offer.species, offer.heads)},{' '}
-    {lengthRange(offer.fromMm, offer.toMm, unit)}
+    <span class="whole">{lengthRange(offer.fromMm, offer.toMm, unit)}</span>
     <small>from {nameOf(names.bins, offer.bin)}</small>
-    {offer.killFirst ? <em class="kill-first">kill first</em> : null}
+    {offer.killFirst ? <em class="kill-first">kill first</em> : null}{' '}
     {offer.portions > 1 ? <em class="kill-first">cut into {offer.portions}</em> : null}
   </span>
 );

@@ -61,7 +61,7 @@ export const TonightPage = (props: TonightProps) => {
 function headline(evening: Evening, fed: number): string {
   if (evening.servings.length === 0) return 'Nobody is due tonight';
   const unfed = evening.servings.length - fed;
-  return `${counted(fed, 'animal eats', 'animals eat')} tonight${unfed > 0 ? `; ${unfed} find nothing that fits` : ''}`;
+  return `${counted(fed, 'animal eats', 'animals eat')} tonight${unfed > 0 ? `; ${counted(unfed, 'finds', 'find')} nothing that fits` : ''}`;
 }
 
 const NobodyDue = ({ evening, nextDay }: TonightProps) => (

@@ -8,11 +8,13 @@ interface ActProps {
   readonly title: string;
   readonly button: string;
   readonly caution?: string;
+  /** Shown opened, because it is due. */
+  readonly open?: boolean;
   readonly children?: Child;
 }
 
-export const ActForm = ({ entry, action, title, button, caution, children }: ActProps) => (
-  <details class="act-form" open={Object.keys(entry.problems).length > 0}>
+export const ActForm = ({ entry, action, title, button, caution, open, children }: ActProps) => (
+  <details class="act-form" open={open === true || Object.keys(entry.problems).length > 0}>
     <summary>{title}</summary>
     <PostForm entry={entry} action={action}>
       {caution === undefined ? null : <p class="caution">{caution}</p>}

@@ -4,10 +4,12 @@ import { paths } from '../paths.ts';
 interface FirstStepsProps {
   readonly animals: boolean;
   readonly prey: boolean;
+  /** Fresh id for the form that shows the demo room. */
+  readonly formId: string;
 }
 
 /** What is still needed before the Sunday check can answer; nothing when all is there. */
-export const FirstSteps = ({ animals, prey }: FirstStepsProps) =>
+export const FirstSteps = ({ animals, prey, formId }: FirstStepsProps) =>
   animals && prey ? null : (
     <section class="first-steps">
       <h2>Three steps to the first answer</h2>
@@ -36,5 +38,11 @@ export const FirstSteps = ({ animals, prey }: FirstStepsProps) =>
           <strong>When you feed.</strong> <a href={paths.settings}>Set your feeding days and deliveries</a>.
         </li>
       </ol>
+      {animals || prey ? null : (
+        <form method="post" action={paths.startDemo}>
+          <input type="hidden" name="formId" value={`${formId}.demo`} />
+          <button type="submit">Look around a demo room first</button>
+        </form>
+      )}
     </section>
   );

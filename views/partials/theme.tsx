@@ -4,7 +4,7 @@ import { paths } from '../paths.ts';
 export type ThemeChoice = 'system' | 'light' | 'dark' | 'red';
 
 const THEMES: readonly { value: ThemeChoice; label: string }[] = [
-  { value: 'system', label: 'As the system' },
+  { value: 'system', label: 'System' },
   { value: 'light', label: 'Light' },
   { value: 'dark', label: 'Dark' },
   { value: 'red', label: 'Red light' },

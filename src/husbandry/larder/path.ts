@@ -61,17 +61,12 @@ const withoutImmature = (chain: Chain, heads: Float64Array): Float64Array =>
 function arrivals(state: BinState, { life, days, today }: Omit<PathOptions, 'slices'>): Float64Array {
   const { chain } = life;
   const flux = new Float64Array(days);
-  const barren: Life = { ...life, bin: { ...life.bin, role: 'holding' } };
-  const loss = {
-    ...life.chain.species,
-    holdingLossPerDay: { ...life.chain.species.holdingLossPerDay, value: 0 },
-  };
-  const quiet: Life = { ...barren, chain: { ...chain, species: loss } };
+  const barren: Life = { ...life, barren: true };
   let now = state;
   for (let day = 1; day < days; day++) {
     const next = nextDay(life, now, today + day - 1).state;
     const alone = nextDay(
-      quiet,
+      barren,
       { ...now, heads: withoutImmature(chain, now.heads), startedOn: null },
       today + day - 1,
     );
@@ -93,12 +88,7 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   const { life, days, slices, today } = options;
   const alive = new Float64Array(days);
   const lengthMm = new Float64Array(days * slices);
-  const lasting: Life =
-    life.bin.role === 'holding' ? life : { ...life, bin: { ...life.bin, role: 'colony' } };
-  const barren: Life = {
-    ...lasting,
-    chain: { ...life.chain, species: { ...life.chain.species, laying: null } },
-  };
+  const barren: Life = { ...life, barren: true };
   let state: BinState = { heads, medium: 0, doubtCv: 0, lookedOn: null, startedOn: null, fullest: 0 };
   const atStart = totalHeads(heads);
   for (let day = 0; day < days; day++) {

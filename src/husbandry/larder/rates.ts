@@ -120,11 +120,9 @@ function adultRate(chain: Chain, index: number, keeping: Keeping): StageRate {
 function layingPerHead(species: PreySpecies, keeping: Keeping): number {
   const laying = species.laying;
   if (!laying || keeping.laying <= 0) return 0;
-  const eggStage = species.stages[0] as PreyStage;
   const perDay = layingCurve(species, laying.perFemaleDay.value);
   const perFemale = valueAt(perDay, meanOfDay(keeping.temp));
-  const hatched = eggStage.kind === 'egg' ? 1 : laying.hatchShare.value;
-  return perFemale * laying.femaleShare.value * hatched * keeping.laying;
+  return perFemale * laying.femaleShare.value * laying.hatchShare.value * keeping.laying;
 }
 
 function layingCurve(

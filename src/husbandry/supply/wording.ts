@@ -1,5 +1,5 @@
 /** The verdict in about ten words, as a person would say it. */
-import { type DayNumber, weekday } from '../calendar.ts';
+import { civilDate, type DayNumber, weekday } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { GroupAnswer, Verdict } from './answer.ts';
 
@@ -11,6 +11,14 @@ export function dayName(day: DayNumber, today: DayNumber): string {
   if (ahead <= 0) return 'tonight';
   if (ahead === 1) return 'tomorrow';
   return ahead < DAYS_PER_WEEK ? `on ${WEEKDAYS[weekday(day)]}` : `in ${ahead} days`;
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** A day as a keeper says it: 'Thu 26 Nov'. */
+export function spokenDay(day: DayNumber): string {
+  const [, month, date] = civilDate(day).split('-').map(Number) as [number, number, number];
+  return `${WEEKDAYS[weekday(day)]?.slice(0, 1 + 2)} ${date} ${MONTHS[month - 1]}`;
 }
 
 export interface Spoken {

@@ -1,0 +1,131 @@
+/** The pages in a real browser, under the program's policy: what fits a phone, what script adds, what works without it. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium } from '../support/chromium.ts';
+import { pages } from '../support/view-pages.tsx';
+import { serveViews, type ViewServer } from '../support/view-server.ts';
+
+const PHONE = { width: 390, height: 844 };
+const NAMES = Object.keys(pages('light'));
+let server: ViewServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  server = await serveViews();
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+/** Opens a page and tells afterwards what its console said. */
+async function open(name: string, options: { width?: number; script?: boolean } = {}) {
+  const viewport = { ...PHONE, width: options.width ?? PHONE.width };
+  const page = await browser.newPage({ viewport, javaScriptEnabled: options.script ?? true });
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  page.on('pageerror', (error) => said.push(error.message));
+  await page.goto(`${server.origin}/${name}`);
+  return { page, said };
+}
+
+const checkedMarks = (page: Page) =>
+  page
+    .locator('.round-form input:checked')
+    .evaluateAll((boxes) =>
+      boxes.map((box) => `${(box as HTMLInputElement).name} ${(box as HTMLInputElement).value}`),
+    );
+
+describe.each(NAMES)('%s', (name) => {
+  it.each([360, 390, 1280])(
+    'fits %i px without scrolling sideways and breaks no rule of the policy',
+    async (width) => {
+      const { page, said } = await open(name, { width });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      expect(said).toEqual([]);
+      await page.close();
+    },
+  );
+});
+
+describe('a phone', () => {
+  it('shows verdict, act and picture on the first screen', async () => {
+    const { page } = await open('sunday');
+    const nav = await page.getByRole('navigation').boundingBox();
+    const bottom = async (css: string) => {
+      const box = await page.locator(css).boundingBox();
+      return box!.y + box!.height;
+    };
+    for (const css of ['h1', '.act .button', '.spectrum .phone .ruler'])
+      expect(await bottom(css)).toBeLessThanOrEqual(nav!.y);
+    expect(await bottom('.spectrum .phone')).toBeLessThanOrEqual(nav!.y);
+    await page.close();
+  });
+
+  it('has targets of 60 px in the round and of 24 px anywhere', async () => {
+    const { page } = await open('tonight');
+    for (const tap of await page.locator('.serving .tap:visible, .otherwise > summary').all()) {
+      const box = await tap.boundingBox();
+      expect(Math.min(box!.width, box!.height)).toBeGreaterThanOrEqual(60);
+    }
+    for (const control of await page.locator('button:visible, summary:visible, nav a').all()) {
+      const box = await control.boundingBox();
+      expect(Math.min(box!.width, box!.height)).toBeGreaterThanOrEqual(24);
+    }
+    await page.close();
+  });
+});
+
+describe('the round', () => {
+  it('is marked by taps on words a keeper reads, without script', async () => {
+    const { page } = await open('tonight', { script: false });
+    await page.getByLabel('Not fed (Mr Wick)').check();
+    await page.getByText('Otherwise (Duchess)').click();
+    await page.getByLabel('Premoult (Duchess)').check();
+    expect(await checkedMarks(page)).toEqual(['notFed A2', 'premoult A3']);
+    await page.close();
+  });
+
+  it('keeps its marks over a reload until it is sent', async () => {
+    const { page } = await open('tonight');
+    await page.getByLabel('Not fed (Mr Wick)').check();
+    await page.reload();
+    expect(await checkedMarks(page)).toEqual(['notFed A2']);
+    const answered = page.waitForResponse((response) => response.request().method() === 'POST');
+    await page.getByRole('button', { name: 'Everyone else got theirs' }).click();
+    await answered;
+    await page.goto(`${server.origin}/tonight`);
+    expect(await checkedMarks(page)).toEqual([]);
+    await page.close();
+  });
+
+  it('is sent once however often its button is tapped', async () => {
+    const before = server.posted.length;
+    const { page } = await open('tonight');
+    const answered = page.waitForResponse((response) => response.request().method() === 'POST');
+    await page.getByRole('button', { name: 'Everyone else got theirs' }).dblclick();
+    await answered;
+    expect(server.posted.slice(before)).toEqual(['/tonight']);
+    await page.close();
+  });
+});
+
+describe('the keyboard', () => {
+  it('goes to the undo with u', async () => {
+    const { page } = await open('tonight');
+    await page.keyboard.press('u');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('undo-last');
+    await page.close();
+  });
+
+  it('goes to the search with /, and finds while one types', async () => {
+    const { page, said } = await open('animals');
+    await page.keyboard.press('/');
+    await page.keyboard.type('tansy');
+    await page.getByText('1 found for “tansy”.').waitFor();
+    expect(await page.getByRole('link', { name: 'Hazel' }).count()).toBe(0);
+    expect(said).toEqual([]);
+    await page.close();
+  });
+});

@@ -1,0 +1,95 @@
+/** The round and the morning: exceptions are tapped, the rest is one button. */
+import { describe, expect, it } from 'vitest';
+import { MorningPage } from '../../views/pages/morning.tsx';
+import { TonightPage } from '../../views/pages/tonight.tsx';
+import { attributes, insides, tags, words } from '../support/markup-words.ts';
+import { evening, forms, serving } from '../support/view-fixtures.ts';
+import { markup } from '../support/view-pages.tsx';
+import { morningProps, tonightProps } from '../support/view-props.ts';
+
+const html = markup(<TonightPage {...tonightProps} />);
+const said = words(html);
+const checked = (page: string) => tags(page, 'input').filter((tag) => / checked/.test(tag));
+
+describe('the round', () => {
+  it('goes by shelf and says what to offer, how many, out of which bin', () => {
+    expect(insides(html, 'h2').slice(0, 2)).toEqual(['Shelf A', 'Shelf B']);
+    expect(said).toContain('Mr Wick late since Fri 20 Nov 3 banded crickets, 9–12 mm from Cricket box 1');
+    expect(said).toContain('1 dubia roach, 30–36 mm from Roach tub kill first cut into 2');
+  });
+
+  it('shows what to mind, and whom not to feed with the reason', () => {
+    expect(said).toContain('Live prey never stays with an animal about to moult.');
+    expect(said).toContain('Kicks hairs: mind eyes and skin, wear gloves.');
+    expect(said).toContain('Tansy: moulted on Friday 20 November; wait until 27 November.');
+  });
+
+  it('ticks nothing beforehand and marks as not fed whoever finds nothing that fits', () => {
+    expect(checked(html)).toEqual([]);
+    expect(html).toContain('<input type="hidden" name="notFed" value="A1"/>');
+  });
+
+  it('feeds 60 animals with 5 exceptions in at most 11 taps: two a rare exception, one for the rest', () => {
+    const servings = Array.from({ length: 60 }, (_, i) => serving(`N${i}`, 'Shelf A'));
+    const big = markup(<TonightPage {...tonightProps} evening={{ ...evening, servings }} />);
+    const round = big.slice(big.indexOf('class="round-form"'));
+    const boxes = tags(round, 'input').filter((tag) => tag.includes('type="checkbox"'));
+    expect(boxes.filter((tag) => tag.includes('name="notFed"'))).toHaveLength(60);
+    for (const mark of ['premoult', 'moulted', 'died'])
+      expect(boxes.filter((tag) => tag.includes(`name="${mark}"`))).toHaveLength(60);
+    expect(tags(round.slice(0, round.indexOf('</form>')), 'button')).toHaveLength(1);
+    expect(words(round)).toContain('Everyone else got theirs');
+  });
+
+  it('names every mark for a screen reader by its animal', () => {
+    expect(said).toContain('Not fed (Mr Wick)');
+    expect(said).toContain('Died (Duchess)');
+  });
+
+  it('keeps marks and counts when it is refused, with the problem beside the field', () => {
+    const refused = {
+      form: 'round',
+      values: { notFed: 'A2,A5', 'heads:A3': '-4' },
+      problems: { 'heads:A3': '"-4" is not a count; write 0 or more.' },
+    };
+    const again = markup(<TonightPage {...tonightProps} forms={{ ...forms, refused }} />);
+    expect(checked(again).flatMap((tag) => attributes(tag, 'value'))).toEqual(['A2', 'A5']);
+    expect(again).toContain('value="-4"');
+    expect(again).toContain('aria-describedby="round-heads:A3-problem"');
+    expect(words(again)).toContain('"-4" is not a count; write 0 or more.');
+  });
+
+  it('leads to last time’s outcomes while they wait', () => {
+    expect(said).toContain('Say what became of 4 meals from last time');
+  });
+
+  it('says when the next round is when nobody is due', () => {
+    const free = { ...evening, servings: [], feedingDay: false };
+    const none = words(markup(<TonightPage {...tonightProps} evening={free} />));
+    expect(none).toContain('Nobody is due tonight');
+    expect(none).toContain('Tonight is not one of your feeding days. Next round: Tuesday 24 November.');
+  });
+});
+
+describe('the morning', () => {
+  const morning = markup(<MorningPage {...morningProps} />);
+
+  it('shows likely moulters first, with live prey to take out', () => {
+    const text = words(morning);
+    expect(text.indexOf('Look here first: may moult')).toBeLessThan(text.indexOf('Mr Wick'));
+    expect(text.indexOf('Duchess')).toBeLessThan(text.indexOf('Mr Wick'));
+    expect(text).toContain('Take live prey out now.');
+  });
+
+  it('offers three outcomes a meal, none ticked, and one button for the rest', () => {
+    expect(tags(morning, 'input').filter((tag) => tag.includes('name="refused"'))).toHaveLength(3);
+    expect(checked(morning)).toEqual([]);
+    expect(words(morning)).toContain('The rest ate');
+  });
+
+  it('is at rest when every meal is accounted for', () => {
+    expect(words(markup(<MorningPage {...morningProps} rows={[]} />))).toContain(
+      'Every meal is accounted for',
+    );
+  });
+});

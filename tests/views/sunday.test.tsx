@@ -1,0 +1,71 @@
+/** Sunday says the verdict, how sure it is, what to do, whom it touches. */
+import { describe, expect, it } from 'vitest';
+import { SundayPage } from '../../views/pages/sunday.tsx';
+import { insides, words } from '../support/markup-words.ts';
+import { answer } from '../support/view-fixtures.ts';
+import { markup, pages } from '../support/view-pages.tsx';
+import { sundayProps } from '../support/view-props.ts';
+
+const html = markup(<SundayPage {...sundayProps} />);
+const said = words(html);
+
+describe('the Sunday page', () => {
+  it('opens with the verdict in words, and its chance as a frequency with its error', () => {
+    expect(words(insides(html, 'h1')[0] ?? '')).toBe(
+      'Small juveniles run short on Thursday; flies are plenty',
+    );
+    expect(said).toContain('Nobody misses a meal in about 2 weeks in 5 (41 %, give or take 3)');
+    expect(said).toContain('Of 142 meals due: about 6 missed, about 2 late');
+  });
+
+  it('proposes one act with what it changes, and where it is done', () => {
+    expect(said).toContain('Buy about 50 banded crickets of 5 mm by Wednesday.');
+    expect(said).toContain('Meals missed now about 6 →, then under 1');
+    expect(html).toContain('href="/larder#deliveries"');
+  });
+
+  it('asks for the look that narrows the doubt most', () => {
+    expect(said).toContain('Look first. Nobody looked at Cricket box 1 for 9 days.');
+    expect(html).toContain('href="/larder/B1"');
+  });
+
+  it('lists groups with the worst first: prey length, chance, run-out day with interval, animals by name', () => {
+    const rows = insides(html, 'tbody').map(words);
+    const first = rows.find((row) => row.includes('Small juveniles')) ?? '';
+    expect(first).toContain('18 animals, prey 4–7 mm');
+    expect(first).toContain('Thu 26 Nov (Tue 24 Nov to Sat 28 Nov)');
+    expect(first).toContain('Hazel 48 %, Biscuit 31 %');
+    expect(said.indexOf('Small juveniles 18')).toBeLessThan(said.indexOf('Spiderlings 40'));
+  });
+
+  it('says what outgrows or dies unused and where its numbers come from', () => {
+    expect(said).toContain('Cricket box 1 about 6 about 14 about 60');
+    expect(said).toContain('1,000 weeks like this one were played through');
+    expect(said).toContain('common practice, no source');
+  });
+
+  it('never shows a code', () => {
+    expect(said).not.toMatch(/\b(A1|B1|gryllodes|hydei)\b/);
+  });
+
+  it('names a danger before missed meals', () => {
+    const danger = markup(<SundayPage {...sundayProps} answer={{ ...answer, dangers: 1.2 }} />);
+    expect(words(danger)).toContain('about 1 in danger, about 6 missed');
+  });
+
+  it('proposes nothing when all lasts', () => {
+    expect(words(pages('light')['sunday-lasts'] ?? '')).not.toContain('Do this');
+  });
+
+  it('teaches the first steps when nobody lives here', () => {
+    const empty = words(pages('light')['sunday-empty'] ?? '');
+    expect(empty).toContain('Three steps to the first answer');
+    expect(empty).toContain('Look around a demo room first');
+  });
+
+  it('asks for prey when there are animals and none', () => {
+    const noPrey = words(markup(<SundayPage {...sundayProps} answer={{ ...answer, bins: [], act: null }} />));
+    expect(noPrey).toContain('Who eats. Done.');
+    expect(noPrey).toContain('Add a bin, colony or fly cup');
+  });
+});
