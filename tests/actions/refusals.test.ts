@@ -5,7 +5,6 @@ import {
   addRoom,
   countBin,
   deliveryCame,
-  editAnimal,
   expectDelivery,
   importRows,
   move,
@@ -186,18 +185,5 @@ test('a group loses heads and ends with its last', async () => {
   expect(good(await recordDied(room, { animal: 'A3' })).reply).toEqual({ left: 0 });
   expect(await recordDied(room, { animal: 'A3' })).toMatchObject({
     problem: { code: 'animal-left', sentence: 'A3 no longer lives here (died on 2024-10-04).' },
-  });
-});
-
-test('two people who edit one animal from the same page: the second is told and overwrites nothing', async () => {
-  const room = await furnished();
-  const asOf = await room.store.ask(revision);
-  good(await editAnimal(room, { animal: 'A2', label: 'other', asOf }));
-  good(await editAnimal(room, { animal: 'A1', label: 'blue', asOf }));
-  expect(await editAnimal(room, { animal: 'A1', label: 'red', asOf })).toMatchObject({
-    problem: {
-      code: 'changed-meanwhile',
-      sentence: 'A1 was changed while you wrote ("Changed A1"). Look at what it says now, then save again.',
-    },
   });
 });
