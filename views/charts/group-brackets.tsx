@@ -9,8 +9,8 @@ export interface SpectrumSize {
   readonly width: number;
   readonly height: number;
   readonly fontSize: number;
-  /** Room for species' names above the highest peak. */
-  readonly labelRoom: number;
+  /** Most species that are named; all are drawn. */
+  readonly named: number;
   readonly marks: 'many' | 'few';
   /** Most groups whose window is drawn. */
   readonly brackets: number;
@@ -18,7 +18,7 @@ export interface SpectrumSize {
 /** Space left and right of the ruler's ends. */
 export const MARGIN = 12;
 
-export interface PlacedWindow {
+interface PlacedWindow {
   readonly name: string;
   readonly verdict: GroupAnswer['verdict'];
   readonly from: number;
