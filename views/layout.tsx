@@ -110,7 +110,7 @@ const Banners = ({ shell }: { shell: Shell }) => (
   <div class="banners">
     {shell.demo ? (
       <div class="banner demo">
-        <span>This is the demo room. Try anything.</span>
+        <span>Demo room: try anything.</span>
         <a href={`${paths.settings}#demo`}>Start your own</a>
       </div>
     ) : null}
