@@ -18,6 +18,12 @@ export interface Policy {
   /** Q10 of the moult cycle and its reference temperature. */
   readonly moultQ10: Sourced;
   readonly moultReferenceC: Sourced;
+  /** Degrees that Q10 speaks of: 10. */
+  readonly q10StepC: Sourced;
+  /** Equal steps of the moult cycle at which acceptance is looked up. */
+  readonly acceptancePhases: Sourced;
+  /** Moults followed ahead in one forecast. */
+  readonly moultsAhead: Sourced;
   /** Standard deviation of the log of a bin's growth speed. */
   readonly speedLogSd: Sourced;
   /** CV of a bin's hazard multiplier. */
@@ -47,7 +53,20 @@ export interface Policy {
   readonly intervalPriorWeight: Sourced;
   /** Weight of the kind's acceptance, in offers. */
   readonly acceptancePriorWeight: Sourced;
-  /** How much a day's prey may be stretched or shifted by the acts proposed. */
-  readonly coolerByC: Sourced;
+  /** The ruler of the size spectrum: least and greatest length, mm, and bands. */
+  readonly rulerFromMm: Sourced;
+  readonly rulerToMm: Sourced;
+  readonly rulerBands: Sourced;
+  /** Replicates whose stock by day is kept for a cover line. */
+  readonly stockReplicates: Sourced;
+  /** Replicates in which each possible act is tried before the best is judged in full. */
+  readonly actReplicates: Sourced;
+  /** Neediest groups for whom acts are tried. */
+  readonly actGroups: Sourced;
+  /** Degrees by which a bin is moved to a cooler or warmer place. */
+  readonly moveByC: Sourced;
+  /** Heads in a tub from a local shop. */
   readonly shopPackHeads: Sourced;
+  /** Animals named as touched in one group. */
+  readonly touchedNamed: Sourced;
 }

@@ -10,6 +10,8 @@ export const MG_PER_GRAM = 1000;
 export const DAYS_PER_WEEK = 7;
 export const DAYS_PER_YEAR = 365.25;
 export const HOURS_PER_DAY = 24;
+/** Exponent from length to volume and so, at one shape, to mass. */
+export const LENGTH_TO_MASS = 3;
 
 /** Degrees Fahrenheit to degrees Celsius. */
 export const celsius = (fahrenheit: number): TempC =>

@@ -36,10 +36,14 @@ export interface Bin {
   readonly species: string;
   readonly role: BinRole;
   readonly room: string;
+  /** Room it is moved to today; all before was spent in `room`. */
+  readonly nextRoom?: string;
   /** Heads when full, for looking by eye; for colonies and cups the capacity. */
   readonly capacity: number | null;
   /** Breeding adults kept back in a colony. */
   readonly keepAdults: boolean;
+  /** Left in peace until harvested: tonight's prey is not taken from it. */
+  readonly reserved?: boolean;
   readonly events: readonly BinEvent[];
 }
 

@@ -42,6 +42,8 @@ export interface PreyStage {
   readonly share: number;
   /** Share of those entering that leave alive, by temperature. */
   readonly survival: Sourced<readonly SurvivalPoint[]>;
+  /** Spread (CV) of the time in this stage where it was measured. */
+  readonly cv?: Sourced;
   /** Whether keepers feed this stage. */
   readonly fed: boolean;
 }

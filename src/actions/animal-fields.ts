@@ -1,0 +1,137 @@
+/** The fields of an animal as they are entered, for adding, editing and importing. */
+import { z } from 'zod';
+import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { DayNumber } from '../husbandry/calendar.ts';
+import { ok, type Result } from '../husbandry/result.ts';
+import { type AnimalRow, nextCodes } from '../store/index.ts';
+import { civilDay, flag, gaugeMm, heads, longText, oneOf, position, someText, text } from './fields.ts';
+import { findKind, findRoom } from './find.ts';
+import type { Scene } from './perform.ts';
+import { said } from './said.ts';
+
+const STAGES = [
+  'young',
+  'juvenile',
+  'subadult',
+  'adult',
+  'mature male',
+] as const satisfies readonly LifeStage[];
+const sex = oneOf(['male', 'female', 'unsexed']);
+const stageOverride = z.union([oneOf(STAGES), z.literal('').transform(() => null), z.null()], {
+  error: ({ input }) => `"${String(input)}" is not one of: ${STAGES.join(', ')}.`,
+});
+
+/** What must or may be said of a new animal. */
+export const newAnimal = z.strictObject({
+  name: text.default(''),
+  kind: someText,
+  count: heads.default(1),
+  sex: sex.default('unsexed'),
+  matured: flag.default(false),
+  gaugeMm,
+  gaugeDay: civilDay.optional(),
+  gaugeAssumed: flag.default(false),
+  room: someText,
+  shelf: text.default(''),
+  shelfPosition: position.default(0),
+  stageOverride: stageOverride.default(null),
+  label: text.default(''),
+  notes: longText.default(''),
+  demo: flag.default(false),
+});
+
+/** What may be changed of an animal; what is not named stays. */
+export const animalChanges = z.strictObject({
+  name: text.optional(),
+  kind: someText.optional(),
+  count: heads.optional(),
+  sex: sex.optional(),
+  matured: flag.optional(),
+  gaugeMm: gaugeMm.optional(),
+  gaugeAssumed: flag.optional(),
+  room: someText.optional(),
+  shelf: text.optional(),
+  shelfPosition: position.optional(),
+  stageOverride: stageOverride.optional(),
+  label: text.optional(),
+  notes: longText.optional(),
+  leftReason: oneOf(['sold', 'given away', 'lost']).optional(),
+});
+export type AnimalChanges = z.output<typeof animalChanges>;
+
+/** Rows of new animals, with codes of their own. */
+export async function newAnimalRows(
+  scene: Scene,
+  given: readonly z.output<typeof newAnimal>[],
+): Promise<Result<readonly AnimalRow[]>> {
+  const places = await placesOf(scene, given);
+  if (!places.ok) return places;
+  const codes = await nextCodes(scene.tx, 'A', given.length);
+  const rows = given.map(({ gaugeDay, room, ...animal }, at) => ({
+    ...animal,
+    code: codes[at]!,
+    gaugeDay: gaugeDay ?? scene.now.today,
+    room: places.value.get(room)!,
+    leftReason: null,
+    leftDay: null,
+  }));
+  return ok(rows);
+}
+
+interface Placed {
+  readonly kind?: string | undefined;
+  readonly room?: string | undefined;
+}
+
+/** Codes of the rooms named, by the word used; a Problem for a room or kind that is not known. */
+async function placesOf(
+  { tx, facts }: Scene,
+  given: readonly Placed[],
+): Promise<Result<Map<string, string>>> {
+  for (const kind of new Set(given.flatMap((each) => each.kind ?? []))) {
+    const known = findKind(facts, kind);
+    if (!known.ok) return known;
+  }
+  const rooms = new Map<string, string>();
+  for (const word of new Set(given.flatMap((each) => each.room ?? []))) {
+    const room = await findRoom(tx, word);
+    if (!room.ok) return room;
+    rooms.set(word, room.value.code);
+  }
+  return ok(rooms);
+}
+
+/** Rows with changes made to them. */
+export async function changedAnimalRows(
+  scene: Scene,
+  changes: readonly { readonly row: AnimalRow; readonly fields: AnimalChanges }[],
+): Promise<Result<readonly AnimalRow[]>> {
+  const places = await placesOf(
+    scene,
+    changes.map(({ fields }) => fields),
+  );
+  if (!places.ok) return places;
+  return ok(
+    changes.map(({ row, fields }) =>
+      changedRow(row, fields, { rooms: places.value, today: scene.now.today }),
+    ),
+  );
+}
+
+interface Setting {
+  readonly rooms: ReadonlyMap<string, string>;
+  readonly today: DayNumber;
+}
+
+/** A gauge that differs was measured today; who leaves leaves today. */
+function changedRow(row: AnimalRow, fields: AnimalChanges, { rooms, today }: Setting): AnimalRow {
+  const { room, ...others } = fields;
+  const measured = fields.gaugeMm !== undefined && fields.gaugeMm !== row.gaugeMm;
+  return {
+    ...row,
+    ...(measured ? { gaugeDay: today, gaugeAssumed: false } : {}),
+    ...said(others),
+    ...(room === undefined ? {} : { room: rooms.get(room)! }),
+    ...(fields.leftReason === undefined ? {} : { leftDay: today }),
+  };
+}

@@ -1,0 +1,47 @@
+/** The fields of a bin as they are entered, and the line of the journal an observation of one becomes. */
+import { z } from 'zod';
+import type { BinRole } from '../husbandry/larder/bin.ts';
+import { ok, type Result } from '../husbandry/result.ts';
+import { type BinRow, type EntryInput, nextCodes } from '../store/index.ts';
+import { flag, heads, longText, oneOf, someText, text } from './fields.ts';
+import { findBin, findRoom, findSpecies } from './find.ts';
+import type { Body, Scene } from './perform.ts';
+
+const ROLES = ['holding', 'colony', 'cup'] as const satisfies readonly BinRole[];
+/** Heads when full, or nothing said. */
+export const capacity = z.union([z.literal('').transform(() => null), z.null(), heads], {
+  error: ({ input }) =>
+    `"${String(input)}" is not a whole number of heads; leave it empty if you do not know.`,
+});
+
+export const newBin = z.strictObject({
+  name: text.default(''),
+  species: someText,
+  role: oneOf(ROLES).default('holding'),
+  room: someText,
+  capacity: capacity.default(null),
+  keepAdults: flag.default(false),
+  notes: longText.default(''),
+  demo: flag.default(false),
+});
+
+/** The row of a new bin, with a code of its own; a bin without a name is called by its prey. */
+export async function newBinRow(scene: Scene, given: z.output<typeof newBin>): Promise<Result<BinRow>> {
+  const species = findSpecies(scene.facts, given.species);
+  if (!species.ok) return species;
+  const room = await findRoom(scene.tx, given.room);
+  if (!room.ok) return room;
+  const [code] = await nextCodes(scene.tx, 'B', 1);
+  const name = given.name === '' ? species.value.commonName : given.name;
+  return ok({ ...given, name, room: room.value.code, code: code!, closed: false });
+}
+
+/** Writes one observation of a bin in use. */
+export async function observe(
+  scene: Scene,
+  entry: EntryInput & { bin: string },
+  summary: string,
+): Promise<Result<Body<null>>> {
+  const bin = await findBin(scene.tx, entry.bin);
+  return bin.ok ? ok({ summary, entries: [entry], reply: null }) : bin;
+}

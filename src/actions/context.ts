@@ -1,0 +1,19 @@
+/** What every action is given: the store, the facts and the clock. */
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { Facts } from '../husbandry/snapshot.ts';
+import type { Store } from '../store/index.ts';
+
+export interface Now {
+  /** The civil day where the keeper lives. */
+  readonly today: DayNumber;
+  /** The evening being lived: before 04:00 still yesterday's. */
+  readonly evening: DayNumber;
+  /** The moment, ISO 8601 in UTC. */
+  readonly moment: string;
+}
+
+export interface Context {
+  readonly store: Store;
+  readonly facts: Facts;
+  readonly clock: () => Now;
+}

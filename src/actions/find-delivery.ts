@@ -1,0 +1,12 @@
+/** Finds a delivery that is still expected, or says what became of it. */
+import { problem } from '../husbandry/problems.ts';
+import { err, type Result } from '../husbandry/result.ts';
+import type { DeliveryRow, Tx } from '../store/index.ts';
+import { findRow } from './find.ts';
+
+export async function expectedDelivery(tx: Tx, code: string): Promise<Result<DeliveryRow>> {
+  const delivery = await findRow(tx, 'delivery', code);
+  if (!delivery.ok || delivery.value.state === 'expected') return delivery;
+  const became = delivery.value.state === 'arrived' ? 'has arrived' : 'was cancelled';
+  return err(problem('not-expected', `Delivery "${code}" ${became} already.`, 'delivery'));
+}

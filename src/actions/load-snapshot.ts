@@ -1,0 +1,123 @@
+/** Reads everything one answer depends on, from one state of the database, as of a day. */
+import type { Animal } from '../husbandry/animals/animal.ts';
+import { ruleOf } from '../husbandry/animals/stage.ts';
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { Bin, ExpectedDelivery } from '../husbandry/larder/bin.ts';
+import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
+import {
+  type AnimalRecord,
+  type AnimalRow,
+  animalRecords,
+  type BinEventRow,
+  type BinRow,
+  binEvents,
+  type DeliveryRow,
+  type PlannedChangeRow,
+  revision,
+  rowsOf,
+  settings,
+} from '../store/index.ts';
+import { binEvent } from './bin-event.ts';
+import type { Context } from './context.ts';
+import { fedFrom } from './record.ts';
+
+const questions = (day: DayNumber) => ({
+  revision,
+  animals: rowsOf('animal', { where: 'left_day is null' }),
+  records: animalRecords(day),
+  bins: rowsOf('bin', { where: 'closed = 0' }),
+  events: binEvents(day),
+  deliveries: rowsOf('delivery', { where: "state = 'expected'" }),
+  changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
+  rooms: rowsOf('room'),
+  settings,
+});
+
+/** The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. */
+export async function loadSnapshot({ store, facts, clock }: Context, day?: DayNumber): Promise<Snapshot> {
+  const today = day ?? clock().today;
+  const found = await store.askAll(questions(today));
+  const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays } = found.settings;
+  return {
+    today,
+    revision: found.revision,
+    seed: today,
+    animals: animalsOf(found.animals, found.records, { facts, today }),
+    bins: binsOf(found.bins, found.events),
+    deliveries: found.deliveries.map(expected),
+    changes: found.changes.map(planned),
+    rooms: found.rooms.map(({ demo: _, ...room }) => room),
+    calendar: { feedingWeekdays, absences },
+    deliveryWeekdays,
+    leadTimeDays,
+    facts,
+  };
+}
+
+interface AsOf {
+  readonly facts: Facts;
+  readonly today: DayNumber;
+}
+
+/** Animals of kinds that are in the Book. */
+function animalsOf(
+  rows: readonly AnimalRow[],
+  records: readonly AnimalRecord[],
+  { facts, today }: AsOf,
+): readonly Animal[] {
+  const byCode = new Map(records.map((record) => [record.code, record]));
+  return rows.flatMap((row) => {
+    const kind = facts.kinds.get(row.kind);
+    const record = byCode.get(row.code);
+    if (kind === undefined || record === undefined) return [];
+    const waitAfterMoultDays = ruleOf(kind, row).waitAfterMoultDays.value;
+    return { ...livingIn(row), ...fedFrom(record, { today, waitAfterMoultDays }) };
+  });
+}
+
+const livingIn = (row: AnimalRow) => ({
+  code: row.code,
+  name: row.name,
+  kind: row.kind,
+  count: row.count,
+  sex: row.sex,
+  matured: row.matured,
+  gaugeMm: row.gaugeMm,
+  gaugeAssumed: row.gaugeAssumed,
+  room: row.room,
+  shelf: row.shelf,
+  stageOverride: row.stageOverride,
+});
+
+function binsOf(rows: readonly BinRow[], events: readonly BinEventRow[]): readonly Bin[] {
+  return rows.map(({ code, name, species, role, room, capacity, keepAdults }) => ({
+    code,
+    name,
+    species,
+    role,
+    room,
+    capacity,
+    keepAdults,
+    events: events.filter(({ bin }) => bin === code).map(binEvent),
+  }));
+}
+
+const expected = ({ code, species, bin, heads, fromMm, toMm, day }: DeliveryRow): ExpectedDelivery => ({
+  code,
+  species,
+  bin,
+  lot: { heads, fromMm, toMm },
+  day,
+});
+
+const planned = ({
+  fromDay,
+  toDay,
+  cancelled: _,
+  demo: _demo,
+  ...change
+}: PlannedChangeRow): PlannedChange => ({
+  ...change,
+  from: fromDay,
+  to: toDay,
+});

@@ -1,0 +1,126 @@
+/** Records an evening's round as one act: who was offered what, and what else was seen on the way. */
+import { z } from 'zod';
+import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
+import { problem } from '../husbandry/problems.ts';
+import { err, ok, type Result } from '../husbandry/result.ts';
+import { type AnimalRow, type EntryInput, offersOf, rowsNamed } from '../store/index.ts';
+import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
+import { findAnimal, findBin } from './find.ts';
+import { died, type LifeEvent, moulted } from './life-events.ts';
+import { swapped } from './parse.ts';
+import { action, type Scene } from './perform.ts';
+
+const offered = z.strictObject({
+  animal: someText,
+  outcome: z.literal('offered'),
+  bin: someText,
+  heads,
+  fromMm: preyMm,
+  toMm: preyMm,
+  preKilled: flag.default(false),
+  portions: portions.default(1),
+  bulk: flag.default(false),
+});
+const notOffered = z.strictObject({
+  animal: someText,
+  outcome: oneOf(['not offered', 'premoult', 'moulted', 'died']),
+  bulk: flag.default(false),
+});
+const row = z.discriminatedUnion('outcome', [offered, notOffered], {
+  error: ({ input }) =>
+    `"${String((input as { outcome?: unknown } | undefined)?.outcome ?? '')}" is not one of: offered, not offered, premoult, moulted, died.`,
+});
+type Row = z.output<typeof row>;
+
+export const recordEvening = action({
+  verb: 'record-evening',
+  schema: z.strictObject({
+    day: civilDay.optional(),
+    rows: z.array(row).min(1, { error: 'Nobody is named.' }),
+    formId,
+  }),
+  pastDays: ['day'],
+  body: async (scene, given) => {
+    const day = given.day ?? scene.now.evening;
+    const rows = await stillOpen(scene, day, given.rows);
+    const checked = await checkNames(scene, rows);
+    if (!checked.ok) return checked;
+    const events = await eventsOf(scene, day, rows);
+    if (!events.ok) return events;
+    return ok({
+      summary: summaryOf(day, rows),
+      puts: { animal: events.value.map((event) => event.row) },
+      entries: events.value.flatMap(({ entries }) => entries),
+      reply: { evening: civilDate(day), recorded: rows.length },
+    });
+  },
+});
+
+/** The button records the rest: whoever was offered by hand or by an earlier press is left out. */
+async function stillOpen({ tx }: Scene, day: DayNumber, rows: readonly Row[]): Promise<readonly Row[]> {
+  const done = new Set((await tx.ask(offersOf(day))).map(({ animal }) => animal));
+  return rows.filter((each) => !each.bulk || !done.has(each.animal));
+}
+
+async function checkNames({ tx }: Scene, rows: readonly Row[]): Promise<Result<null>> {
+  for (const each of rows) {
+    if (each.outcome !== 'offered') continue;
+    const backwards = swapped(each.fromMm, each.toMm, 'fromMm');
+    if (backwards !== null) return err(backwards);
+  }
+  for (const bin of new Set(rows.flatMap((each) => (each.outcome === 'offered' ? each.bin : [])))) {
+    const found = await findBin(tx, bin);
+    if (!found.ok) return found;
+  }
+  return ok(null);
+}
+
+async function eventsOf(
+  scene: Scene,
+  day: DayNumber,
+  rows: readonly Row[],
+): Promise<Result<readonly LifeEvent[]>> {
+  const names = [...new Set(rows.map(({ animal }) => animal))];
+  const known = new Map((await scene.tx.ask(rowsNamed('animal', names))).map((each) => [each.code, each]));
+  const events = new Map<string, LifeEvent>();
+  for (const each of rows) {
+    const animal = events.get(each.animal)?.row ?? known.get(each.animal);
+    if (animal === undefined || animal.leftDay !== null) return refused(scene, each.animal);
+    const event = await eventOf(scene, { animal, day, row: each });
+    if (!event.ok) return event;
+    const before = events.get(each.animal)?.entries ?? [];
+    events.set(each.animal, { row: event.value.row, entries: [...before, ...event.value.entries] });
+  }
+  return ok([...events.values()]);
+}
+
+async function refused({ tx }: Scene, code: string): Promise<Result<never>> {
+  const found = await findAnimal(tx, code);
+  return found.ok ? err(problem('animal-left', `${code} died earlier in this round.`, 'animal')) : found;
+}
+
+interface Seen {
+  readonly animal: AnimalRow;
+  readonly day: DayNumber;
+  readonly row: Row;
+}
+
+async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<Result<LifeEvent>> {
+  if (each.outcome === 'offered') return ok({ row: animal, entries: [offerOf(each, day)] });
+  if (each.outcome === 'moulted') return moulted(scene, animal, { found: day });
+  if (each.outcome === 'died') return died(animal, 1, day);
+  const skip: EntryInput = { day, kind: 'skipped', animal: animal.code, details: { bulk: each.bulk } };
+  const premoult: EntryInput = { day, kind: 'premoult', animal: animal.code };
+  return ok({ row: animal, entries: each.outcome === 'premoult' ? [skip, premoult] : [skip] });
+}
+
+function offerOf(given: z.output<typeof offered>, day: DayNumber): EntryInput {
+  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk } = given;
+  const details = { preKilled, portions: given.portions, bulk };
+  return { day, kind: 'offered', animal, bin, heads: many, fromMm, toMm, details };
+}
+
+function summaryOf(day: DayNumber, rows: readonly Row[]): string {
+  const fed = rows.filter(({ outcome }) => outcome === 'offered').length;
+  return `Evening of ${civilDate(day)}: ${fed} offered, ${rows.length - fed} not`;
+}

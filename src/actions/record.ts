@@ -1,0 +1,70 @@
+/** Folds an animal's recent record into what the core needs to know of its meals and moults. */
+import type { Animal, Outcome } from '../husbandry/animals/animal.ts';
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { AnimalRecord } from '../store/index.ts';
+
+export type Fed = Pick<
+  Animal,
+  | 'lastOffered'
+  | 'lastOutcome'
+  | 'lastTaken'
+  | 'lastMoult'
+  | 'premoultSeen'
+  | 'intervalsOnRecord'
+  | 'offersOnRecord'
+  | 'takenOnRecord'
+>;
+
+export interface Reading {
+  readonly today: DayNumber;
+  /** Days without food after a moult, in which an offer teaches nothing of appetite. */
+  readonly waitAfterMoultDays: number;
+}
+
+interface Offer {
+  readonly day: DayNumber;
+  readonly outcome: Outcome;
+}
+
+/** The animal's record as of today. */
+export function fedFrom(record: AnimalRecord, { today, waitAfterMoultDays }: Reading): Fed {
+  const offers = record.offers.map(
+    ([day, outcome]): Offer => ({ day, outcome: outcome ?? unsaid(day, today) }),
+  );
+  const meals = [...new Set(offers.filter(accepted).map(({ day }) => day))];
+  const [moult] = record.moults;
+  const telling = offers.filter(
+    ({ day, outcome }) => outcome !== 'offered' && isTelling(record, day, waitAfterMoultDays),
+  );
+  return {
+    lastOffered: offers[0]?.day ?? null,
+    lastOutcome: offers[0]?.outcome ?? null,
+    lastTaken: meals[0] ?? null,
+    lastMoult: moult === undefined ? null : { earliest: moult[0], found: moult[1] },
+    premoultSeen: premoultSince(record, today),
+    intervalsOnRecord: meals
+      .slice(1)
+      .map((day, at) => meals[at]! - day)
+      .reverse(),
+    offersOnRecord: telling.length,
+    takenOnRecord: telling.filter(accepted).length,
+  };
+}
+
+/** If nobody says, prey offered on an earlier day was taken. */
+const unsaid = (day: DayNumber, today: DayNumber): Outcome => (day < today ? 'taken (assumed)' : 'offered');
+
+const accepted = ({ outcome }: Offer): boolean =>
+  outcome === 'taken' || outcome === 'part-taken' || outcome === 'taken (assumed)';
+
+/** The last premoult seen with no moult found since, up to a day. */
+function premoultSince(record: AnimalRecord, day: DayNumber): DayNumber | null {
+  const seen = record.premoults.find((premoult) => premoult <= day);
+  if (seen === undefined) return null;
+  return record.moults.some(([, found]) => found >= seen && found <= day) ? null : seen;
+}
+
+/** Whether an offer tells of appetite: not in premoult, nor between a moult and the end of its wait. */
+const isTelling = (record: AnimalRecord, day: DayNumber, wait: number): boolean =>
+  premoultSince(record, day) === null &&
+  !record.moults.some(([earliest, found]) => earliest <= day && day <= found + wait);

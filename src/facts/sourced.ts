@@ -1,0 +1,29 @@
+/** Tiny constructors for sourced numbers; the type of the source decides which one fits. */
+import type { Sourced, Status } from '../husbandry/sourced.ts';
+import type { MemoryId, PracticeId, WorkId } from './sources.ts';
+
+const sourced = <T>(
+  status: Status,
+  value: T,
+  unit: string,
+  from: { source: string; note?: string | undefined },
+) =>
+  from.note === undefined
+    ? { value, unit, source: from.source, status }
+    : { value, unit, source: from.source, status, note: from.note };
+
+/** A number found in a work that was read, or our arithmetic from one (then the note begins with "derived:"). */
+export const published = <T>(value: T, unit: string, source: WorkId, note?: string): Sourced<T> =>
+  sourced('published', value, unit, { source, note });
+
+/** A number keepers go by; nobody's measurement. */
+export const practice = <T>(
+  value: T,
+  unit: string,
+  note?: string,
+  source: PracticeId = 'practice',
+): Sourced<T> => sourced('common practice', value, unit, { source, note });
+
+/** A number recalled or chosen by us; to be replaced by the keeper's own records. */
+export const memory = <T>(value: T, unit: string, note?: string, source: MemoryId = 'ownStart'): Sourced<T> =>
+  sourced('from memory', value, unit, { source, note });

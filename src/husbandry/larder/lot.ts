@@ -1,0 +1,82 @@
+/** Prey by length: how a lot spreads over the substages of its species, and what lies between two lengths. */
+import type { Mm } from '../units.ts';
+import type { Chain } from './chain.ts';
+
+/** Share of a substage that lies between two lengths; a stage of one length lies in or out as a whole. */
+export function overlapShare(chain: Chain, substage: number, range: { fromMm: Mm; toMm: Mm }): number {
+  const low = chain.fromMm[substage] as number;
+  const high = chain.toMm[substage] as number;
+  if (high <= low) return range.fromMm <= low && low <= range.toMm ? 1 : 0;
+  return Math.max(0, Math.min(high, range.toMm) - Math.max(low, range.fromMm)) / (high - low);
+}
+
+/**
+ * Heads by substage of a lot whose lengths are spread evenly from `fromMm` to `toMm`. What would be longer than a
+ * growing animal gets is taken for adults, spread evenly over adult age; what would be shorter, for the newly hatched.
+ */
+export function spreadLot(chain: Chain, lot: { heads: number; fromMm: Mm; toMm: Mm }): Float64Array {
+  const heads = new Float64Array(chain.size);
+  if (lot.heads <= 0) return heads;
+  const grown = chain.stages.filter((stage) => stage.kind === 'adult');
+  const firstAdult = grown[0]?.first ?? chain.size;
+  const adultMm = chain.toMm[firstAdult - 1] as number;
+  const width = lot.toMm - lot.fromMm;
+  const weightOf = (low: number, high: number) =>
+    width > 0
+      ? Math.max(0, Math.min(high, lot.toMm) - Math.max(low, lot.fromMm)) / width
+      : Number(low <= lot.fromMm && lot.fromMm < high);
+  const youngest = firstYoung(chain);
+  heads[youngest] = weightOf(0, chain.fromMm[youngest] as number);
+  for (let j = youngest; j < firstAdult; j++) {
+    heads[j] = (heads[j] as number) + weightOf(chain.fromMm[j] as number, chain.toMm[j] as number);
+  }
+  const adults = weightOf(adultMm, Number.POSITIVE_INFINITY) / (chain.size - firstAdult);
+  for (let j = firstAdult; j < chain.size; j++) heads[j] = adults;
+  return scaleTo(heads, lot.heads);
+}
+
+/** First substage after the egg. */
+export const firstYoung = (chain: Chain): number =>
+  chain.stages.find(({ kind }) => kind !== 'egg')?.first ?? 0;
+
+/** The same distribution with this total; an empty one stays empty. */
+export function scaleTo(heads: Float64Array, total: number): Float64Array {
+  const sum = totalHeads(heads);
+  return sum > 0 ? heads.map((n) => (n * total) / sum) : heads.slice();
+}
+
+/** Sum over substages, from one of them on. */
+export function totalHeads(heads: Float64Array, from = 0): number {
+  let sum = 0;
+  for (let j = from; j < heads.length; j++) sum += heads[j] as number;
+  return sum;
+}
+
+/**
+ * Takes heads whose lengths lie between two bounds, in proportion to what is there; when too few are, the rest from
+ * all sizes. Returns what is left and what could not be taken.
+ */
+export function takeBetween(
+  chain: Chain,
+  heads: Float64Array,
+  wanted: { heads: number; fromMm: Mm; toMm: Mm },
+): { left: Float64Array; short: number } {
+  const within = heads.map((n, j) => (j < chain.firstHead ? 0 : n * overlapShare(chain, j, wanted)));
+  const there = totalHeads(within);
+  const fitting = Math.min(wanted.heads, there);
+  const left = there > 0 ? heads.map((n, j) => n - ((within[j] as number) * fitting) / there) : heads.slice();
+  return takeAny(chain, left, wanted.heads - fitting);
+}
+
+/** Takes heads of all sizes in proportion to what is there. */
+export function takeAny(
+  chain: Chain,
+  heads: Float64Array,
+  wanted: number,
+): { left: Float64Array; short: number } {
+  const there = totalHeads(heads, chain.firstHead);
+  const taken = Math.min(wanted, there);
+  if (taken <= 0) return { left: heads, short: Math.max(0, wanted) };
+  const left = heads.map((n, j) => (j < chain.firstHead ? n : n * (1 - taken / there)));
+  return { left, short: wanted - taken };
+}

@@ -1,0 +1,125 @@
+/**
+ * Where the prey of a bin will be, day by day: cohorts of heads that came together, each cut into slices of equal
+ * heads by rank of development. A slice keeps its rank, so that its lengths are the quantiles of the engine's own
+ * distribution, and heads eaten from a slice are missing from that slice ever after.
+ */
+import type { DayNumber } from '../calendar.ts';
+import type { Chain } from './chain.ts';
+import { totalHeads } from './lot.ts';
+import { type BinState, type Life, nextDay } from './state.ts';
+
+/** Longer than any prey: has left the stages that are fed. */
+export const OUTGROWN_MM = Number.POSITIVE_INFINITY;
+
+export interface CohortPath {
+  /** Day of the horizon on which the heads are there first. */
+  readonly arrives: number;
+  /** Heads on arrival, without any being eaten. */
+  readonly heads: number;
+  /** Share of them alive, by days since arrival; first is 1. */
+  readonly alive: Float64Array;
+  /** Length of slice q on day t since arrival, at [t * slices + q], ascending in q; 0 not to be fed yet or at all. */
+  readonly lengthMm: Float64Array;
+  readonly slices: number;
+}
+
+export interface PathOptions {
+  readonly life: Life;
+  readonly today: DayNumber;
+  readonly days: number;
+  readonly slices: number;
+}
+
+/** Cohorts of a bin from its state today: what is there, and what hatches or emerges on each later day. */
+export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
+  const { life, days, slices, today } = options;
+  const { chain } = life;
+  const here = withoutImmature(chain, state.heads);
+  const count = totalHeads(here);
+  const sliceCount = Math.max(1, Math.min(slices, Math.round(count)));
+  const paths = [pathFrom(here, { ...options, slices: sliceCount, arrives: 0, heads: count })];
+  if (life.bin.role === 'holding') return paths;
+  const flux = arrivals(state, { life, days, today });
+  const newborn = new Float64Array(chain.size);
+  newborn[chain.firstHead] = 1;
+  const young = pathFrom(newborn, {
+    ...options,
+    slices: Math.ceil(Math.sqrt(slices)),
+    arrives: 0,
+    heads: 1,
+  });
+  for (let day = 1; day < days; day++) {
+    paths.push({ ...young, arrives: day, heads: flux[day] as number });
+  }
+  return paths;
+}
+
+const withoutImmature = (chain: Chain, heads: Float64Array): Float64Array =>
+  heads.map((n, j) => (j < chain.firstHead ? 0 : n));
+
+/** Heads that hatch (for flies: emerge) on each day of the horizon, day 0 none. */
+function arrivals(state: BinState, { life, days, today }: Omit<PathOptions, 'slices'>): Float64Array {
+  const { chain } = life;
+  const flux = new Float64Array(days);
+  const barren: Life = { ...life, barren: true };
+  let now = state;
+  for (let day = 1; day < days; day++) {
+    const next = nextDay(life, now, today + day - 1).state;
+    const alone = nextDay(
+      barren,
+      { ...now, heads: withoutImmature(chain, now.heads), startedOn: null },
+      today + day - 1,
+    );
+    flux[day] = Math.max(
+      0,
+      totalHeads(next.heads, chain.firstHead) - totalHeads(alone.state.heads, chain.firstHead),
+    );
+    now = next;
+  }
+  return flux;
+}
+
+interface Start {
+  readonly arrives: number;
+  readonly heads: number;
+}
+
+function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath {
+  const { life, days, slices, today } = options;
+  const alive = new Float64Array(days);
+  const lengthMm = new Float64Array(days * slices);
+  const barren: Life = { ...life, barren: true };
+  let state: BinState = { heads, medium: 0, doubtCv: 0, lookedOn: null, startedOn: null, fullest: 0 };
+  const atStart = totalHeads(heads);
+  for (let day = 0; day < days; day++) {
+    alive[day] = atStart > 0 ? totalHeads(state.heads) / atStart : 1;
+    sliceLengths(life, state.heads, lengthMm.subarray(day * slices, (day + 1) * slices));
+    if (day + 1 < days) state = nextDay(barren, state, today + day).state;
+  }
+  return { arrives: options.arrives, heads: options.heads, alive, lengthMm, slices };
+}
+
+/** Lengths at the middle ranks of equal slices of the heads; a stage that is not fed has no length to be eaten at. */
+function sliceLengths(life: Life, heads: Float64Array, lengths: Float64Array): void {
+  const total = totalHeads(heads);
+  if (total <= 0) return void lengths.fill(0);
+  let substage = 0;
+  let below = 0;
+  for (let q = 0; q < lengths.length; q++) {
+    const rank = ((q + 1 / 2) / lengths.length) * total;
+    while (substage < heads.length - 1 && below + (heads[substage] as number) < rank) {
+      below += heads[substage] as number;
+      substage++;
+    }
+    const within = (rank - below) / (heads[substage] as number);
+    lengths[q] = edibleLength(life, substage, Math.min(1, Math.max(0, within)));
+  }
+}
+
+function edibleLength({ chain, bin }: Life, substage: number, within: number): number {
+  const stage = chain.stages[chain.stageOf[substage] as number];
+  if (stage?.kind === 'adult' && bin.keepAdults) return 0;
+  if (!stage?.fed) return OUTGROWN_MM;
+  const [from, to] = [chain.fromMm[substage] as number, chain.toMm[substage] as number];
+  return from + (to - from) * within;
+}

@@ -1,0 +1,140 @@
+/** Daily rates of a chain at a day's temperatures: advance, death, laying. */
+import { type PiecewiseLinear, valueAt } from '../../maths/sine-day.ts';
+import type { ChainRates } from '../../maths/uniformise.ts';
+import { type DayTemp, developmentOnDay, meanOfDay } from '../prey/rate.ts';
+import type { DevelopmentPoint, PreySpecies, PreyStage, SurvivalPoint } from '../prey/species.ts';
+import type { TempC } from '../units.ts';
+import type { Chain, ChainStage } from './chain.ts';
+
+/** How a bin is kept, and what is peculiar to it. */
+export interface Keeping {
+  readonly temp: DayTemp;
+  /** Mean of seven days, for hard stops. */
+  readonly weekMeanC: TempC;
+  /** Growth speed of this bin over the published one. */
+  readonly speed: number;
+  /** Death per day in a holding bin, at least; 0 in a colony. */
+  readonly holdingLossPerDay: number;
+  /** Share of full laying: 0 in a holding bin, 1 in a colony with room. */
+  readonly laying: number;
+}
+
+interface StageRate {
+  readonly exit: number;
+  readonly advance: number;
+}
+
+/** Rates of the whole chain for one day. */
+export function ratesOfDay(chain: Chain, keeping: Keeping): ChainRates {
+  const exit = new Float64Array(chain.size);
+  const advance = new Float64Array(chain.size);
+  const birth = new Float64Array(chain.size);
+  chain.stages.forEach((stage, s) => {
+    const rate = stage.young ? youngRate(chain.species, stage, keeping) : adultRate(chain, s, keeping);
+    exit.fill(rate.exit, stage.first, stage.first + stage.count);
+    advance.fill(rate.advance, stage.first, stage.first + stage.count);
+  });
+  const laying = chain.stages[chain.stages.length - 1] as ChainStage;
+  birth.fill(layingPerHead(chain.species, keeping), laying.first, chain.size);
+  return { exit, advance, birth, birthInto: 0 };
+}
+
+/**
+ * Survival s and survivors' mean D over k substages: exit k/D, advance (k/D) s^(1/k), death the rest; then s, D and
+ * CV 1/sqrt(k) hold exactly. Outside the published temperatures, or where a holding loss is greater, the hazard mu is
+ * given first: advance k/D - mu. Where growth has stopped only the hazard goes on.
+ */
+export function splitExit(k: number, days: number, survival: number): StageRate {
+  const exit = k / days;
+  return { exit, advance: exit * survival ** (1 / k) };
+}
+
+function youngRate(species: PreySpecies, stage: ChainStage, keeping: Keeping): StageRate {
+  const young = stage.young as PreyStage;
+  const days = youngDays(species, young, keeping);
+  const within = splitExit(stage.count, days, survivalAt(young, keeping.weekMeanC));
+  const floor = Math.max(
+    hazardOutside(species, stage, keeping),
+    young.kind === 'egg' ? 0 : keeping.holdingLossPerDay,
+  );
+  if (within.exit - within.advance >= floor) return within;
+  return { exit: Math.max(within.exit, floor), advance: Math.max(0, within.exit - floor) };
+}
+
+/** Mean days in a stage on such days; Infinity where development stands still. */
+export function youngDays(species: PreySpecies, young: PreyStage, keeping: Keeping): number {
+  const span = species.spans.find(({ code }) => code === young.span);
+  if (!span) throw new Error(`${species.code}: stage ${young.name} names no span of the species`);
+  const rate = developmentOnDay(span, keeping.temp, keeping.weekMeanC) * keeping.speed;
+  return rate > 0 ? young.share / rate : Number.POSITIVE_INFINITY;
+}
+
+const curveOf = <P>(points: readonly P[], x: (p: P) => number, y: (p: P) => number): PiecewiseLinear => {
+  const sorted = [...points].sort((a, b) => x(a) - x(b));
+  return { x: sorted.map(x), y: sorted.map(y) };
+};
+
+/** Share that survive the stage at this temperature: straight between published values, the nearest outside. */
+export const survivalAt = (stage: PreyStage, tempC: TempC): number =>
+  valueAt(
+    curveOf(
+      stage.survival.value,
+      (p: SurvivalPoint) => p.tempC,
+      (p) => p.share,
+    ),
+    tempC,
+  );
+
+/** Death per day at the nearest published temperature, when this one lies outside those published; else 0. */
+function hazardOutside(species: PreySpecies, stage: ChainStage, keeping: Keeping): number {
+  const young = stage.young as PreyStage;
+  const temps = young.survival.value.map(({ tempC }) => tempC);
+  const nearest = Math.min(Math.max(keeping.weekMeanC, Math.min(...temps)), Math.max(...temps));
+  if (nearest === keeping.weekMeanC) return 0;
+  const there = { ...keeping, temp: { minC: nearest, maxC: nearest }, weekMeanC: nearest, speed: 1 };
+  const rate = splitExit(stage.count, youngDays(species, young, there), survivalAt(young, nearest));
+  return rate.exit - rate.advance;
+}
+
+/** Mean days of adult life at this temperature. */
+export const adultDays = (species: PreySpecies, tempC: TempC): number =>
+  valueAt(
+    curveOf(
+      species.adult.longevity.value,
+      (p: DevelopmentPoint) => p.tempC,
+      (p) => p.days,
+    ),
+    tempC,
+  );
+
+function adultRate(chain: Chain, index: number, keeping: Keeping): StageRate {
+  const { species, stages } = chain;
+  const life = adultDays(species, meanOfDay(keeping.temp));
+  const before = Math.min(species.laying?.firstAfterDays.value ?? 0, life / 2);
+  const waiting = index < stages.length - 1;
+  const ageing = (stages[index] as ChainStage).count / (waiting ? before : life - before);
+  return { exit: ageing + keeping.holdingLossPerDay, advance: ageing };
+}
+
+/** Eggs or live young that hatch, per adult and day. */
+function layingPerHead(species: PreySpecies, keeping: Keeping): number {
+  const laying = species.laying;
+  if (!laying || keeping.laying <= 0) return 0;
+  const perDay = layingCurve(species, laying.perFemaleDay.value);
+  const perFemale = valueAt(perDay, meanOfDay(keeping.temp));
+  return perFemale * laying.femaleShare.value * laying.hatchShare.value * keeping.laying;
+}
+
+function layingCurve(
+  species: PreySpecies,
+  points: readonly { tempC: TempC; perDay: number }[],
+): PiecewiseLinear {
+  const spans = species.spans;
+  const lower = Math.min(...spans.map((span) => span.lowerThresholdC.value));
+  const upper = Math.max(...spans.map((span) => span.upperStopC.value));
+  const sorted = [...points].sort((a, b) => a.tempC - b.tempC);
+  return {
+    x: [lower, ...sorted.map((p) => p.tempC), upper],
+    y: [0, ...sorted.map((p) => p.perDay), 0],
+  };
+}

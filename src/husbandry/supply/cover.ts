@@ -1,0 +1,80 @@
+/** Cover: will the feeders last? The run of the daily engine for a snapshot, and its answer without the acts. */
+import { feedingDaysFrom } from '../appetite/feeding-days.ts';
+import { type Roster, rosterOf } from '../appetite/roster.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { type Larder, larderFor } from './larder.ts';
+import { type Menu, menuOf } from './menu.ts';
+import { type Run, runReplicates } from './run.ts';
+import { rulerEdges } from './spectrum.ts';
+import { type Stock, stockOf } from './stock.ts';
+import { type Tally, tallyFor } from './tally.ts';
+
+export interface CoverOptions {
+  /** Days to look ahead, tonight included; default: until the next expected delivery is in. */
+  readonly days?: number;
+  readonly replicates?: number;
+  /** Groups for whom larger prey is cut into portions. */
+  readonly cut?: ReadonlySet<string>;
+  /** Robust adults wait for the end of their range. */
+  readonly stretchRobust?: boolean;
+}
+
+/** Everything one judged run was made of. */
+export interface Judged {
+  readonly roster: Roster;
+  readonly menu: Menu;
+  readonly stock: Stock;
+  readonly larder: Larder;
+  readonly tally: Tally;
+  readonly days: number;
+}
+
+export interface Horizon {
+  readonly days: number;
+  readonly untilDelivery: string | null;
+}
+
+/** Until the next delivery expected after today is in, that day included; else the policy's days. */
+export function horizonOf(snapshot: Snapshot, days?: number): Horizon {
+  const coming = snapshot.deliveries.filter(({ day }) => day > snapshot.today).sort((a, b) => a.day - b.day);
+  const next = coming[0];
+  if (days !== undefined) return { days, untilDelivery: null };
+  if (!next) return { days: snapshot.facts.policy.horizonDays.value, untilDelivery: null };
+  return { days: next.day - snapshot.today + 1, untilDelivery: next.code };
+}
+
+/** Runs the daily engine on a snapshot. */
+export function judge(snapshot: Snapshot, options: CoverOptions = {}): Judged {
+  const { policy } = snapshot.facts;
+  const { days } = horizonOf(snapshot, options.days);
+  const roster = stretched(rosterOf(snapshot, policy.moultsAhead.value), options.stretchRobust ?? false);
+  const stock = stockOf(snapshot, days);
+  const menu = menuOf(roster.groups, stock.species, options.cut ?? new Set());
+  const larder = larderFor(stock, policy);
+  const longest = roster.intervalMax.reduce((most, n) => Math.max(most, n), 1);
+  const feeding = feedingDaysFrom(snapshot.calendar, snapshot.today, days + longest + 1);
+  const replicates = options.replicates ?? policy.replicates.value;
+  const tally = tallyFor({
+    groups: roster.groups.length,
+    animals: roster.animals,
+    days,
+    replicates,
+    stockReplicates: Math.min(replicates, policy.stockReplicates.value),
+    edgesMm: rulerEdges(policy),
+  });
+  const run: Run = { roster, feeding, policy, menu, larder, days, seed: snapshot.seed };
+  runReplicates(run, tally, { from: 0, to: replicates });
+  return { roster, menu, stock, larder, tally, days };
+}
+
+/** Robust animals are fed at the end of their range. */
+function stretched(roster: Roster, stretch: boolean): Roster {
+  if (!stretch) return roster;
+  const isRobust = (at: number) => roster.rules.rules[roster.rule[at] as number]?.urgency === 'robust';
+  return {
+    ...roster,
+    intervalMin: roster.intervalMin.map((min, at) =>
+      isRobust(at) ? (roster.intervalMax[at] as number) : min,
+    ),
+  };
+}

@@ -1,0 +1,200 @@
+/** The larder of one replicate, day by day: what arrives, dies and grows; what it holds, slice by slice. */
+import { gammaTable } from '../../maths/gamma.ts';
+import { normalQuantile } from '../../maths/normal.ts';
+import { joinKeys, purposes, uniform } from '../../maths/random.ts';
+import { OUTGROWN_MM } from '../larder/path.ts';
+import type { Policy } from '../policy.ts';
+import type { Cohort, Stock } from './stock.ts';
+
+const FOR = purposes('count', 'speed', 'hazard', 'late', 'loss', 'over');
+
+/** Sums over replicates by bin: start + arrived + hatched = eaten + died + left. */
+export interface BinTotals {
+  readonly start: Float64Array;
+  readonly arrived: Float64Array;
+  readonly hatched: Float64Array;
+  readonly eaten: Float64Array;
+  readonly died: Float64Array;
+  readonly left: Float64Array;
+  readonly outgrown: Float64Array;
+}
+
+export interface Larder {
+  readonly stock: Stock;
+  readonly policy: Policy;
+  /** Heads and body length of each slice today. */
+  readonly heads: Float64Array;
+  readonly lengthMm: Float64Array;
+  /** Day on which each cohort is there in this replicate, with its delay; and heads as a multiple of the expected. */
+  readonly arrivesOn: Int32Array;
+  readonly factor: Float64Array;
+  /** Place of each bin's growth speed among the nodes, and its hazard multiplier. */
+  readonly speedPlace: Float64Array;
+  readonly hazard: Float64Array;
+  readonly hazards: Float64Array;
+  readonly totals: BinTotals;
+}
+
+/** Room for one replicate's larder; the same arrays serve all replicates, totals add up over them. */
+export function larderFor(stock: Stock, policy: Policy): Larder {
+  const perBin = () => new Float64Array(stock.bins.length);
+  return {
+    stock,
+    policy,
+    heads: new Float64Array(stock.totalSlices),
+    lengthMm: new Float64Array(stock.totalSlices),
+    arrivesOn: new Int32Array(stock.cohorts.length),
+    factor: new Float64Array(stock.cohorts.length),
+    speedPlace: perBin(),
+    hazard: perBin(),
+    hazards: gammaTable(policy.hazardCv.value),
+    totals: {
+      start: perBin(),
+      arrived: perBin(),
+      hatched: perBin(),
+      eaten: perBin(),
+      died: perBin(),
+      left: perBin(),
+      outgrown: perBin(),
+    },
+  };
+}
+
+/** Rank of a bin's count in a replicate, 0 to 1: how many heads it turns out to hold. */
+export const countRank = (replicateKey: number, binKey: number): number =>
+  uniform(joinKeys(replicateKey, binKey), FOR.count);
+
+/** Draws what is not known about each bin and delivery; `warmth` is the rooms' deviation, degrees C. */
+export function startLarder(larder: Larder, replicateKey: number, warmth: number): void {
+  const { stock, policy } = larder;
+  larder.heads.fill(0);
+  stock.bins.forEach((bin, b) => {
+    const key = joinKeys(replicateKey, bin.key);
+    const log =
+      policy.speedLogSd.value * normalQuantile(uniform(key, FOR.speed)) + warmth * bin.speedPerDegree;
+    larder.speedPlace[b] = placeOf(stock.speedLogs, log);
+    const rank = Math.floor(uniform(key, FOR.hazard) * larder.hazards.length);
+    larder.hazard[b] = larder.hazards[rank] as number;
+  });
+  stock.cohorts.forEach((cohort, c) => {
+    larder.arrivesOn[c] =
+      cohort.kind === 'delivered' ? deliveryDay(larder, cohort, replicateKey) : cohort.arrives;
+    larder.factor[c] = countFactor(larder, cohort, replicateKey);
+  });
+}
+
+/** Fractional index among equally spaced nodes, held within them. */
+function placeOf(nodes: Float64Array, log: number): number {
+  const last = nodes.length - 1;
+  if (last === 0) return 0;
+  const first = nodes[0] as number;
+  const step = ((nodes[last] as number) - first) / last;
+  return step > 0 ? Math.min(last, Math.max(0, (log - first) / step)) : 0;
+}
+
+/** The parcel is a further day late with a fixed chance each day: the delay is geometric. */
+function deliveryDay(larder: Larder, cohort: Cohort, replicateKey: number): number {
+  const chance = larder.policy.deliveryLateChance.value;
+  if (chance <= 0) return cohort.arrives;
+  const u = uniform(joinKeys(replicateKey, cohort.key), FOR.late);
+  return cohort.arrives + Math.floor(Math.log(u) / Math.log(chance));
+}
+
+/** Log-normal doubt of a count, mean 1; for a delivery the seller's over-count less what is dead on arrival. */
+function countFactor(larder: Larder, cohort: Cohort, replicateKey: number): number {
+  const { policy, stock } = larder;
+  const key = joinKeys(replicateKey, cohort.key);
+  const z = normalQuantile(uniform(key, cohort.kind === 'delivered' ? FOR.over : FOR.count));
+  if (cohort.kind !== 'delivered') {
+    const sd = stock.bins[cohort.bin]?.countLogSd as number;
+    return Math.exp(sd * z - (sd * sd) / 2);
+  }
+  const sd = Math.sqrt(Math.log1p(policy.overCountCv.value ** 2));
+  const dead = Math.min(1, -Math.log(uniform(key, FOR.loss)) * policy.deadOnArrivalShare.value);
+  return (1 + policy.overCountShare.value) * Math.exp(sd * z - (sd * sd) / 2) * (1 - dead);
+}
+
+/** Brings every cohort to a day: arrivals come in, deaths since yesterday go, lengths are those of today. */
+export function larderOnDay(larder: Larder, day: number): void {
+  const { cohorts } = larder.stock;
+  for (let c = 0; c < cohorts.length; c++) {
+    const age = day - (larder.arrivesOn[c] as number);
+    if (age < 0) continue;
+    const cohort = cohorts[c] as Cohort;
+    if (age === 0) arrive(larder, c, day);
+    else lose(larder, cohort, age);
+    grow(larder, cohort, age);
+  }
+}
+
+function arrive(larder: Larder, c: number, day: number): void {
+  const cohort = larder.stock.cohorts[c] as Cohort;
+  const place = larder.speedPlace[cohort.bin] as number;
+  const node = Math.floor(place);
+  const part = place - node;
+  const low = cohort.nodes[node]?.heads as number;
+  const high = cohort.nodes[Math.min(node + 1, cohort.nodes.length - 1)]?.heads as number;
+  const heads = (low + (high - low) * part) * (larder.factor[c] as number);
+  larder.heads.fill(heads / cohort.slices, cohort.firstSlice, cohort.firstSlice + cohort.slices);
+  const { totals } = larder;
+  const sums =
+    cohort.kind === 'delivered' && day > 0
+      ? totals.arrived
+      : cohort.kind === 'hatched'
+        ? totals.hatched
+        : totals.start;
+  sums[cohort.bin] = (sums[cohort.bin] as number) + heads;
+}
+
+/** Deaths of a day: the survivors' share since yesterday, to the power of the bin's hazard multiplier. */
+function lose(larder: Larder, cohort: Cohort, age: number): void {
+  const place = larder.speedPlace[cohort.bin] as number;
+  const before = aliveAt(cohort, place, age - 1);
+  const kept =
+    before > 0 ? (aliveAt(cohort, place, age) / before) ** (larder.hazard[cohort.bin] as number) : 0;
+  let died = 0;
+  for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
+    const heads = larder.heads[q] as number;
+    died += heads * (1 - kept);
+    larder.heads[q] = heads * kept;
+  }
+  larder.totals.died[cohort.bin] = (larder.totals.died[cohort.bin] as number) + died;
+}
+
+function aliveAt(cohort: Cohort, place: number, age: number): number {
+  const node = Math.floor(place);
+  const low = cohort.nodes[node]?.alive[age] as number;
+  const high = cohort.nodes[Math.min(node + 1, cohort.nodes.length - 1)]?.alive[age] as number;
+  return low + (high - low) * (place - node);
+}
+
+/** Lengths between those of the two nearest speeds; a slice outgrown at one of them follows the nearer. */
+function grow(larder: Larder, cohort: Cohort, age: number): void {
+  const place = larder.speedPlace[cohort.bin] as number;
+  const node = Math.floor(place);
+  const part = place - node;
+  const low = cohort.nodes[node]?.lengthMm as Float64Array;
+  const high = cohort.nodes[Math.min(node + 1, cohort.nodes.length - 1)]?.lengthMm as Float64Array;
+  const offset = age * cohort.slices;
+  for (let q = 0; q < cohort.slices; q++) {
+    const a = low[offset + q] as number;
+    const b = high[offset + q] as number;
+    const split = b === OUTGROWN_MM || a === 0 || b === 0;
+    larder.lengthMm[cohort.firstSlice + q] =
+      a === b || (split && part < 1 / 2) ? a : split ? b : a + (b - a) * part;
+  }
+}
+
+/** Closes a replicate: what is left alive, and how much of it is longer than anybody here takes. */
+export function closeLarder(larder: Larder, longestMm: Float64Array): void {
+  const { left, outgrown } = larder.totals;
+  larder.stock.cohorts.forEach((cohort, c) => {
+    if ((larder.arrivesOn[c] as number) >= larder.stock.days) return;
+    for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
+      const heads = larder.heads[q] as number;
+      left[cohort.bin] = (left[cohort.bin] as number) + heads;
+      const over = (larder.lengthMm[q] as number) > (longestMm[cohort.species] as number);
+      if (over) outgrown[cohort.bin] = (outgrown[cohort.bin] as number) + heads;
+    }
+  });
+}

@@ -1,0 +1,230 @@
+/**
+ * The daily engine: meals and prey life together, day by day, replicate by replicate. The sole judge of whether the
+ * larder lasts; without a larder it forecasts demand alone.
+ */
+import { normalQuantile } from '../../maths/normal.ts';
+import { dayKey, joinKeys, mix32, purposes, uniform } from '../../maths/random.ts';
+import type { FeedingDays } from '../appetite/feeding-days.ts';
+import { logSd } from '../appetite/log-normal.ts';
+import {
+  COUNTED,
+  comesDue,
+  dangerAfter,
+  type Meals,
+  mealsFor,
+  missedAfter,
+  offered,
+  putOnDay,
+  startMeals,
+} from '../appetite/meals.ts';
+import type { Roster } from '../appetite/roster.ts';
+import type { Policy } from '../policy.ts';
+import { edibleHeads, type Picks, pick, picksFor, take } from './allocate.ts';
+import { closeLarder, type Larder, larderOnDay, startLarder } from './larder.ts';
+import type { Menu } from './menu.ts';
+import {
+  closeReplicate,
+  countDue,
+  countEaten,
+  countInVain,
+  countOverdue,
+  openReplicate,
+  type Tally,
+} from './tally.ts';
+
+const FOR = purposes('generosity', 'warmth', 'skipped');
+
+export interface Run {
+  readonly roster: Roster;
+  readonly feeding: FeedingDays;
+  readonly policy: Policy;
+  readonly menu: Menu;
+  /** null: whatever is wanted is there. */
+  readonly larder: Larder | null;
+  readonly days: number;
+  readonly seed: number;
+}
+
+interface Working extends Run {
+  readonly meals: Meals;
+  readonly picks: Picks | null;
+  readonly tally: Tally;
+  /** First animal waiting in each group, and the next after each; -1 ends a list. */
+  readonly waiting: Int32Array;
+  readonly nextWaiting: Int32Array;
+}
+
+/** Runs replicates `from` up to but not including `to` and adds them to the tally. */
+export function runReplicates(run: Run, tally: Tally, { from, to }: { from: number; to: number }): void {
+  const working: Working = {
+    ...run,
+    tally,
+    meals: mealsFor(run.roster, run.feeding, run.days),
+    picks: run.larder ? picksFor(run.larder) : null,
+    waiting: new Int32Array(run.menu.groups.length),
+    nextWaiting: new Int32Array(run.roster.animals),
+  };
+  for (let r = from; r < to; r++) runOne(working, r);
+}
+
+function runOne(run: Working, replicate: number): void {
+  const key = joinKeys(mix32(run.seed), replicate);
+  const sd = logSd(run.policy.generosityCv.value);
+  const generosity = sd > 0 ? Math.exp(sd * normalQuantile(uniform(key, FOR.generosity)) - (sd * sd) / 2) : 1;
+  const warmth = run.policy.roomTempSdC.value * normalQuantile(uniform(key, FOR.warmth));
+  openReplicate(run.tally, replicate);
+  startMeals(run.meals, key, generosity);
+  if (run.larder) startLarder(run.larder, key, warmth);
+  run.waiting.fill(-1);
+  for (let day = 0; day < run.days; day++) {
+    if (run.larder) larderOnDay(run.larder, day);
+    const skipped = uniform(dayKey(key, day), FOR.skipped) < run.policy.eveningSkippedChance.value;
+    const open = !skipped && run.feeding.next[day] === day;
+    gather(run, day, open);
+    if (replicate < run.tally.stockReplicates) noteStock(run, day, replicate);
+    if (open) serveAll(run, day);
+    countWaiting(run, day);
+  }
+  if (run.larder) closeLarder(run.larder, run.menu.longestMm);
+  closeReplicate(run.tally);
+}
+
+/** Animals on the day's list join their group's queue, or on an evening without feeding go to the next. */
+function gather(run: Working, day: number, open: boolean): void {
+  const { meals, tally } = run;
+  let i = meals.dayFirst[day] as number;
+  while (i >= 0) {
+    const next = meals.nextOfDay[i] as number;
+    if (!open) {
+      noteOverdue(run, i, day);
+      putOnDay(meals, i, run.feeding.next[day + 1] as number);
+    } else if (comesDue(meals, i, day)) {
+      const group = groupOf(run, i);
+      run.nextWaiting[i] = run.waiting[group] as number;
+      run.waiting[group] = i;
+      countDue(tally, { group, day, items: meals.wants[i] as number });
+    }
+    i = next;
+  }
+}
+
+const groupOf = (run: Working, i: number): number =>
+  run.roster.group[i * run.roster.steps + (run.meals.step[i] as number)] as number;
+
+function serveAll(run: Working, day: number): void {
+  for (let k = 0; k < run.menu.order.length; k++) {
+    const group = run.menu.order[k] as number;
+    if ((run.waiting[group] as number) >= 0) serveGroup(run, group, day);
+  }
+}
+
+/** Items short of this share of what is wanted are rounding. */
+const ROUNDING = Math.sqrt(Number.EPSILON);
+
+/** Serves a group from the larder: all of it, or as far as the prey goes in the order in which meals would be missed. */
+function serveGroup(run: Working, group: number, day: number): void {
+  const { larder, picks, menu, tally } = run;
+  if (!larder || !picks) {
+    serveWhole(run, group, day);
+    return;
+  }
+  const { items, meals } = wantedBy(run, group);
+  pick(larder, menu, { group, day, items, meals }, picks);
+  const enough = picks.total >= items - ROUNDING * (1 + items);
+  const used = enough ? items : serveInOrder(run, { group, day, meals, found: picks.total });
+  take(larder, picks, used, (lengthMm, heads) => countEaten(tally, lengthMm, heads));
+  if (enough) serveWhole(run, group, day);
+}
+
+function wantedBy(run: Working, group: number): { items: number; meals: number } {
+  let items = 0;
+  let meals = 0;
+  for (let i = run.waiting[group] as number; i >= 0; i = run.nextWaiting[i] as number) {
+    items += run.meals.wants[i] as number;
+    meals++;
+  }
+  return { items, meals };
+}
+
+function serveWhole(run: Working, group: number, day: number): void {
+  let i = run.waiting[group] as number;
+  run.waiting[group] = -1;
+  while (i >= 0) {
+    const next = run.nextWaiting[i] as number;
+    serve(run, i, day);
+    i = next;
+  }
+}
+
+interface Shortage {
+  readonly group: number;
+  readonly day: number;
+  readonly meals: number;
+  readonly found: number;
+}
+
+/** Serves those whose meal would be missed first, as long as the prey found covers the next; returns items used. */
+function serveInOrder(run: Working, { group, day, meals: count, found }: Shortage): number {
+  const { meals, tally } = run;
+  const queue = queueOf(run, group, count);
+  run.waiting[group] = -1;
+  let used = 0;
+  for (const i of queue) {
+    const wants = meals.wants[i] as number;
+    if (used + wants <= found + ROUNDING * (1 + found)) {
+      used += wants;
+      serve(run, i, day);
+    } else {
+      run.nextWaiting[i] = run.waiting[group] as number;
+      run.waiting[group] = i;
+      countInVain(tally, { group, day, animal: i, items: wants });
+    }
+  }
+  return used;
+}
+
+/** The group's waiting animals, those whose meal would be missed first in front. */
+function queueOf(run: Working, group: number, count: number): Int32Array {
+  const queue = new Int32Array(count);
+  let n = 0;
+  for (let i = run.waiting[group] as number; i >= 0; i = run.nextWaiting[i] as number) queue[n++] = i;
+  return queue.sort((a, b) => missedAfter(run.meals, a) - missedAfter(run.meals, b) || a - b);
+}
+
+function serve(run: Working, i: number, day: number): void {
+  if (day > 0) noteOverdue(run, i, day - 1);
+  offered(run.meals, i, day);
+}
+
+/** Every meal still waiting at the end of a day. */
+function countWaiting(run: Working, day: number): void {
+  for (let group = 0; group < run.waiting.length; group++) {
+    for (let i = run.waiting[group] as number; i >= 0; i = run.nextWaiting[i] as number)
+      noteOverdue(run, i, day);
+  }
+}
+
+/** Counts a meal not offered by the end of `day` once each as late, missed and dangerous. */
+function noteOverdue(run: Working, i: number, day: number): void {
+  const { meals } = run;
+  const seen = meals.counted[i] as number;
+  let now = seen;
+  if (day >= (meals.rangeTo[i] as number)) now |= COUNTED.late;
+  if (day >= missedAfter(meals, i)) now |= COUNTED.missed;
+  if (day >= dangerAfter(meals, i)) now |= COUNTED.danger;
+  if (now === seen) return;
+  meals.counted[i] = now;
+  countOverdue(run.tally, { group: groupOf(run, i), animal: i, bits: now & ~seen });
+}
+
+/** Notes how many heads each group could eat today, before anybody is fed. */
+function noteStock(run: Working, day: number, replicate: number): void {
+  const { larder, menu, tally } = run;
+  if (!larder) return;
+  for (let g = 0; g < tally.groups; g++) {
+    tally.stockOf[(replicate * tally.groups + g) * tally.days + day] = edibleHeads(larder, menu, {
+      group: g,
+      day,
+    });
+  }
+}

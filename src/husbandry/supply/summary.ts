@@ -1,0 +1,176 @@
+/** From the counts of a judged run to the answer the keeper reads. */
+
+import { normalQuantile } from '../../maths/normal.ts';
+import { BAND, sortedQuantile } from '../../maths/quantile.ts';
+import type { DemandGroup } from '../appetite/groups.ts';
+import { totalHeads } from '../larder/lot.ts';
+import type { Policy } from '../policy.ts';
+import type { LengthWindow } from '../prey/matching.ts';
+import type { Snapshot } from '../snapshot.ts';
+import type { BinAnswer, Chance, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
+import type { Judged } from './cover.ts';
+import type { StockBin } from './stock.ts';
+import type { Tally } from './tally.ts';
+
+/** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */
+export function chanceOf(count: number, replicates: number): Chance {
+  const p = (count + 1) / (replicates + 2);
+  return { chance: count / replicates, standardError: Math.sqrt((p * (1 - p)) / replicates) };
+}
+
+export const verdictOf = (chance: number, policy: Policy): Verdict =>
+  chance >= policy.lastsFrom.value ? 'lasts' : chance >= policy.tightFrom.value ? 'tight' : 'runs short';
+
+/** 5, 50 and 95 % quantiles of a list. */
+export function spreadOf(values: readonly number[]): Spread {
+  const sorted = Float64Array.from(values).sort();
+  return {
+    low: sortedQuantile(sorted, BAND.low),
+    mid: sortedQuantile(sorted, BAND.mid),
+    high: sortedQuantile(sorted, BAND.high),
+  };
+}
+
+/** Late, missed and dangerous meals per replicate. */
+export const shortfallOf = ({ tally }: Judged): Shortfall => ({
+  lateMeals: meanOf(tally.lateOf),
+  missedMeals: meanOf(tally.missedOf),
+  dangers: meanOf(tally.dangersOf),
+});
+
+const meanOf = (values: Float64Array): number =>
+  values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
+
+/** Chance that nobody misses a meal. */
+export const nothingMissed = ({ tally }: Judged): Chance =>
+  chanceOf(
+    tally.missedOf.reduce((n, missed) => n + Number(missed === 0), 0),
+    tally.replicates,
+  );
+
+/** The answer of every group that anybody is in today or joins within the horizon. */
+export function groupAnswers(judged: Judged, policy: Policy): GroupAnswer[] {
+  const { tally, menu } = judged;
+  return Array.from(menu.order)
+    .filter((g) => (tally.due[g] as number) > 0 || (menu.groups[g] as DemandGroup).animals.length > 0)
+    .map((g) => groupAnswer(judged, g, policy));
+}
+
+function groupAnswer(judged: Judged, g: number, policy: Policy): GroupAnswer {
+  const { tally, menu, roster } = judged;
+  const group = menu.groups[g] as DemandGroup;
+  const n = tally.replicates;
+  const chance = chanceOf(n - (tally.replicatesMissed[g] as number), n);
+  const items = column(tally, tally.itemsOf, g);
+  return {
+    key: group.key,
+    name: group.name,
+    urgency: group.rule.urgency,
+    window: shownWindow(group),
+    species: [...group.windows.keys()],
+    animals: group.animals,
+    heads: group.animals.reduce((sum, code) => sum + (roster.heads[roster.codes.indexOf(code)] as number), 0),
+    verdict: verdictOf(chance.chance, policy),
+    nothingMissed: chance,
+    mealsDue: (tally.due[g] as number) / n,
+    lateMeals: (tally.late[g] as number) / n,
+    missedMeals: (tally.missed[g] as number) / n,
+    dangers: (tally.dangers[g] as number) / n,
+    itemsWanted: spreadOf(items),
+    itemsWantedMean: items.reduce((a, b) => a + b, 0) / n,
+    ...runOutOf(tally, g),
+    touched: touchedIn(judged, group, policy),
+    wantedByDay: byDay(tally, tally.wanted, g),
+    unmetByDay: byDay(tally, tally.unmet, g),
+    stockByDay: stockByDay(tally, g),
+  };
+}
+
+/** Values of one group over replicates. */
+const column = (tally: Tally, values: ArrayLike<number>, g: number): number[] =>
+  Array.from({ length: tally.replicates }, (_, r) => values[r * tally.groups + g] as number);
+
+const byDay = (tally: Tally, sums: Float64Array, g: number): number[] =>
+  Array.from(sums.subarray(g * tally.days, (g + 1) * tally.days), (sum) => sum / tally.replicates);
+
+function runOutOf(tally: Tally, g: number): Pick<GroupAnswer, 'runOut' | 'daysOfCover'> {
+  const days = column(tally, tally.runOutOf, g);
+  const short = days.filter((day) => day < tally.days);
+  return {
+    runOut: { chance: short.length / tally.replicates, day: short.length > 0 ? spreadOf(short) : null },
+    daysOfCover: spreadOf(days),
+  };
+}
+
+function touchedIn({ tally, roster }: Judged, group: DemandGroup, policy: Policy): GroupAnswer['touched'] {
+  return group.animals
+    .map((animal) => ({
+      animal,
+      chance: Math.min(1, (tally.missedByAnimal[roster.codes.indexOf(animal)] as number) / tally.replicates),
+    }))
+    .filter(({ chance }) => chance > 0)
+    .sort((a, b) => b.chance - a.chance || (a.animal < b.animal ? -1 : 1))
+    .slice(0, policy.touchedNamed.value);
+}
+
+function stockByDay(tally: Tally, g: number): Spread[] {
+  return Array.from({ length: tally.days }, (_, day) =>
+    spreadOf(
+      Array.from(
+        { length: tally.stockReplicates },
+        (__, r) => tally.stockOf[(r * tally.groups + g) * tally.days + day] as number,
+      ),
+    ),
+  );
+}
+
+/** The window of the species the group may eat longest: what is printed beside its name. */
+function shownWindow(group: DemandGroup): GroupAnswer['window'] {
+  const windows = [...group.windows.values()].sort((a, b) => b.maxMm - a.maxMm);
+  const { minMm, idealMm, liveMaxMm, maxMm } = (windows[0] ?? {
+    minMm: 0,
+    idealMm: 0,
+    liveMaxMm: 0,
+    maxMm: 0,
+  }) as LengthWindow;
+  return { minMm, idealMm, killFirstAboveMm: liveMaxMm < maxMm ? liveMaxMm : null, maxMm };
+}
+
+/** The answer of every bin, means over replicates. */
+export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
+  const { larder, stock, tally } = judged;
+  return stock.bins.map((bin, b) => {
+    const mean = (sums: Float64Array) => (sums[b] as number) / tally.replicates;
+    const { eaten, died, arrived, hatched, left, outgrown } = larder.totals;
+    return {
+      code: bin.bin.code,
+      name: bin.bin.name,
+      species: bin.bin.species,
+      headsNow: headsNow(bin),
+      lookedDaysAgo: bin.state.lookedOn === null ? null : snapshot.today - bin.state.lookedOn,
+      eaten: mean(eaten),
+      died: mean(died),
+      arrived: mean(arrived),
+      hatched: mean(hatched),
+      left: mean(left),
+      outgrown: mean(outgrown),
+      lengthsNow: lengthsNow(judged, b),
+    };
+  });
+}
+
+/** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
+function headsNow({ state, chain, countLogSd: sd }: StockBin): Spread {
+  const heads = totalHeads(state.heads, chain.firstHead);
+  const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
+}
+
+function lengthsNow({ stock }: Judged, b: number): Spread {
+  const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');
+  const path = here?.nodes[Math.floor(here.nodes.length / 2)];
+  const lengths = Array.from(path?.lengthMm.subarray(0, here?.slices) ?? []).filter(
+    (mm) => mm > 0 && Number.isFinite(mm),
+  );
+  return lengths.length > 0 ? spreadOf(lengths) : { low: 0, mid: 0, high: 0 };
+}

@@ -1,0 +1,96 @@
+/** The Sunday check: the full answer to "will the feeders last?". */
+import { joinKeys, mix32 } from '../../maths/random.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { bestAct } from './acts.ts';
+import type { CoverAnswer, Verdict } from './answer.ts';
+import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
+import { countRank } from './larder.ts';
+import { spectrumOf } from './spectrum.ts';
+import { binAnswers, groupAnswers, nothingMissed, shortfallOf, verdictOf } from './summary.ts';
+import { headlineOf } from './wording.ts';
+
+/** Answers for a snapshot; the same snapshot, seed and options give the same answer to the bit. */
+export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): CoverAnswer {
+  const { policy } = snapshot.facts;
+  const horizon = horizonOf(snapshot, options.days);
+  const judged = judge(snapshot, options);
+  const chance = nothingMissed(judged);
+  const groups = groupAnswers(judged, policy);
+  const bins = binAnswers(judged, snapshot);
+  const verdict = roomVerdict(judged, snapshot);
+  const larderEmpty = bins.every(({ headsNow }) => headsNow.mid === 0);
+  const spoken = {
+    verdict,
+    today: snapshot.today,
+    days: horizon.days,
+    untilDelivery: horizon.untilDelivery !== null,
+    groups,
+    larderEmpty,
+  };
+  return {
+    day: snapshot.today,
+    horizonDays: horizon.days,
+    untilDelivery: horizon.untilDelivery,
+    seed: snapshot.seed,
+    replicates: judged.tally.replicates,
+    revision: snapshot.revision,
+    verdict,
+    headline: headlineOf(spoken),
+    nothingMissed: chance,
+    mealsDue: judged.tally.due.reduce((a, b) => a + b, 0) / judged.tally.replicates,
+    ...shortfallOf(judged),
+    groups,
+    bins,
+    act: verdict === 'lasts' || verdict === 'empty' ? null : bestAct(snapshot, judged, options),
+    look: binToLookAt(judged, snapshot),
+    spectrum: spectrumOf(judged.tally, judged.menu, judged.stock),
+  };
+}
+
+/** Danger outranks everything: where it is likelier than a tight week allows, the room runs short. */
+function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {
+  if (judged.roster.animals === 0) return 'empty';
+  const { dangersOf, replicates } = judged.tally;
+  const safe = dangersOf.reduce((n, dangers) => n + Number(dangers === 0), 0) / replicates;
+  if (safe < facts.policy.lastsFrom.value) return 'runs short';
+  return verdictOf(nothingMissed(judged).chance, facts.policy);
+}
+
+/**
+ * The bin whose count is most tied to how many meals are late or missed: the greatest correlation over replicates
+ * between the rank of its count and those meals; null when nothing is ever late.
+ */
+function binToLookAt({ stock, tally }: Judged, snapshot: Snapshot): CoverAnswer['look'] {
+  const troubles = tally.lateOf.map((late, r) => late + (tally.missedOf[r] as number));
+  const ties = stock.bins
+    .filter(({ countLogSd }) => countLogSd > 0)
+    .map((bin) => ({
+      bin,
+      tie: -correlation(
+        troubles.map((_, r) => countRank(joinKeys(mix32(snapshot.seed), r), bin.key)),
+        troubles,
+      ),
+    }))
+    .sort((a, b) => b.tie - a.tie);
+  const first = ties[0];
+  if (!first || !(first.tie > 2 / Math.sqrt(tally.replicates))) return null;
+  return {
+    bin: first.bin.bin.code,
+    sentence: `Count ${first.bin.bin.name}: how many it holds decides most.`,
+  };
+}
+
+/** Pearson's correlation; 0 when either does not vary. */
+function correlation(x: Float64Array, y: Float64Array): number {
+  const n = x.length;
+  const mean = (values: Float64Array) => values.reduce((a, b) => a + b, 0) / n;
+  const [mx, my] = [mean(x), mean(y)];
+  let [sxy, sxx, syy] = [0, 0, 0];
+  for (let i = 0; i < n; i++) {
+    const [dx, dy] = [(x[i] as number) - mx, (y[i] as number) - my];
+    sxy += dx * dy;
+    sxx += dx * dx;
+    syy += dy * dy;
+  }
+  return sxx > 0 && syy > 0 ? sxy / Math.sqrt(sxx * syy) : 0;
+}

@@ -1,0 +1,161 @@
+/** What is counted over replicates: meals, shortages, run-out days, prey eaten by length. */
+import { COUNTED } from '../appetite/meals.ts';
+
+export interface Tally {
+  readonly groups: number;
+  readonly days: number;
+  readonly replicates: number;
+  /** Sums over replicates by group: meals due, late and missed, animals past their safe gap. */
+  readonly due: Float64Array;
+  readonly late: Float64Array;
+  readonly missed: Float64Array;
+  readonly dangers: Float64Array;
+  /** Replicates in which the group missed a meal. */
+  readonly replicatesMissed: Float64Array;
+  /** Sums over replicates at [group * days + day], items of the ideal size: wanted, and not found on that day. */
+  readonly wanted: Float64Array;
+  readonly unmet: Float64Array;
+  /** By replicate at [replicate * groups + group]: items wanted, and day of run-out (`days` when none). */
+  readonly itemsOf: Float64Array;
+  readonly runOutOf: Int16Array;
+  /** Missed meals of each animal, summed over replicates; late, missed and dangerous meals of each replicate. */
+  readonly missedByAnimal: Float64Array;
+  readonly lateOf: Float64Array;
+  readonly missedOf: Float64Array;
+  readonly dangersOf: Float64Array;
+  /** Heads eaten by band of prey length, summed over replicates, and the bands' edges. */
+  readonly eatenByBand: Float64Array;
+  readonly edgesMm: Float64Array;
+  /** Heads a group could eat at [(replicate * groups + group) * days + day], of the first few replicates. */
+  readonly stockOf: Float32Array;
+  readonly stockReplicates: number;
+  /** The replicate under way. */
+  readonly now: {
+    readonly items: Float64Array;
+    readonly missed: Float64Array;
+    readonly askedInVain: Uint8Array;
+    replicate: number;
+  };
+}
+
+export interface TallySize {
+  readonly groups: number;
+  readonly animals: number;
+  readonly days: number;
+  readonly replicates: number;
+  readonly stockReplicates: number;
+  readonly edgesMm: Float64Array;
+}
+
+/** An empty tally. */
+export function tallyFor(size: TallySize): Tally {
+  const { groups, animals, days, replicates, stockReplicates, edgesMm } = size;
+  const floats = (n: number) => new Float64Array(n);
+  return {
+    groups,
+    days,
+    replicates,
+    due: floats(groups),
+    late: floats(groups),
+    missed: floats(groups),
+    dangers: floats(groups),
+    replicatesMissed: floats(groups),
+    wanted: floats(groups * days),
+    unmet: floats(groups * days),
+    itemsOf: floats(groups * replicates),
+    runOutOf: new Int16Array(groups * replicates).fill(days),
+    missedByAnimal: floats(animals),
+    lateOf: floats(replicates),
+    missedOf: floats(replicates),
+    dangersOf: floats(replicates),
+    eatenByBand: floats(Math.max(0, edgesMm.length - 1)),
+    edgesMm,
+    stockOf: new Float32Array(stockReplicates * groups * days),
+    stockReplicates,
+    now: {
+      items: floats(groups),
+      missed: floats(groups),
+      askedInVain: new Uint8Array(animals),
+      replicate: 0,
+    },
+  };
+}
+
+const add = (sums: Float64Array, at: number, amount: number): void => {
+  sums[at] = (sums[at] as number) + amount;
+};
+
+/** Begins a replicate. */
+export function openReplicate(tally: Tally, replicate: number): void {
+  tally.now.replicate = replicate;
+  tally.now.items.fill(0);
+  tally.now.missed.fill(0);
+  tally.now.askedInVain.fill(0);
+}
+
+/** A meal came due and wants items. */
+export function countDue(
+  tally: Tally,
+  { group, day, items }: { group: number; day: number; items: number },
+): void {
+  add(tally.due, group, 1);
+  add(tally.wanted, group * tally.days + day, items);
+  add(tally.now.items, group, items);
+}
+
+/** A meal found no prey today; counted on the first day that happens. */
+export function countInVain(
+  tally: Tally,
+  { group, day, animal, items }: { group: number; day: number; animal: number; items: number },
+): void {
+  const at = tally.now.replicate * tally.groups + group;
+  tally.runOutOf[at] = Math.min(tally.runOutOf[at] as number, day);
+  if (tally.now.askedInVain[animal]) return;
+  tally.now.askedInVain[animal] = 1;
+  add(tally.unmet, group * tally.days + day, items);
+}
+
+/** A meal became late, missed or dangerous: bits of COUNTED. */
+export function countOverdue(
+  tally: Tally,
+  { group, animal, bits }: { group: number; animal: number; bits: number },
+): void {
+  const r = tally.now.replicate;
+  if (bits & COUNTED.late) {
+    add(tally.late, group, 1);
+    add(tally.lateOf, r, 1);
+  }
+  if (bits & COUNTED.danger) {
+    add(tally.dangers, group, 1);
+    add(tally.dangersOf, r, 1);
+  }
+  if (bits & COUNTED.missed) {
+    add(tally.missed, group, 1);
+    add(tally.missedOf, r, 1);
+    add(tally.missedByAnimal, animal, 1);
+    add(tally.now.missed, group, 1);
+  }
+}
+
+/** Prey of this length was eaten. */
+export function countEaten(tally: Tally, lengthMm: number, heads: number): void {
+  const { edgesMm, eatenByBand } = tally;
+  let low = 0;
+  let high = edgesMm.length - 1;
+  if (high < 1) return;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((edgesMm[middle] as number) <= lengthMm) low = middle;
+    else high = middle;
+  }
+  add(eatenByBand, low, heads);
+}
+
+/** Ends a replicate. */
+export function closeReplicate(tally: Tally): void {
+  const { now, groups } = tally;
+  for (let g = 0; g < groups; g++) {
+    tally.itemsOf[now.replicate * groups + g] = now.items[g] as number;
+    if ((now.missed[g] as number) > 0) add(tally.replicatesMissed, g, 1);
+  }
+}

@@ -1,0 +1,53 @@
+/** The verdict in about ten words, as a person would say it. */
+import { type DayNumber, weekday } from '../calendar.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
+import type { GroupAnswer, Verdict } from './answer.ts';
+
+const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
+
+/** Name of the day, as seen from today: tonight, tomorrow, Thursday; beyond a week "in 9 days". */
+export function dayName(day: DayNumber, today: DayNumber): string {
+  const ahead = day - today;
+  if (ahead <= 0) return 'tonight';
+  if (ahead === 1) return 'tomorrow';
+  return ahead < DAYS_PER_WEEK ? `on ${WEEKDAYS[weekday(day)]}` : `in ${ahead} days`;
+}
+
+export interface Spoken {
+  readonly verdict: Verdict;
+  readonly today: DayNumber;
+  readonly days: number;
+  readonly untilDelivery: boolean;
+  readonly groups: readonly GroupAnswer[];
+  /** Whether anything alive is there to be eaten. */
+  readonly larderEmpty: boolean;
+}
+
+/** One sentence: who runs short and when, or that all is well, or that there is nobody to feed. */
+export function headlineOf(spoken: Spoken): string {
+  if (spoken.verdict === 'empty') return 'Nobody to feed yet: add or import your animals.';
+  if (spoken.verdict === 'lasts') return lasting(spoken);
+  if (spoken.larderEmpty) return 'The larder is empty: nobody can be fed.';
+  const short = spoken.groups
+    .filter(({ verdict }) => verdict !== 'lasts')
+    .sort((a, b) => b.dangers - a.dangers || b.missedMeals - a.missedMeals);
+  const worst = short[0];
+  if (!worst) return 'Tight: a few meals could be missed in the room as a whole.';
+  const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
+  const rest = short.length > 1 ? `; ${others(short.length - 1)}` : '; the rest lasts';
+  const name = capital(worst.name);
+  if (worst.verdict === 'tight') return `Tight: ${worst.name} could run short ${when}${rest}.`;
+  return worst.runOut.day
+    ? `${name} run short ${when}${rest}.`
+    : `${name} will miss meals though prey is there${rest}.`;
+}
+
+function lasting({ today, days, untilDelivery }: Spoken): string {
+  const until = dayName(today + days - 1, today).replace('on ', '');
+  if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}.`;
+  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last until ${until}.`;
+}
+
+const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

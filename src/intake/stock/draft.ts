@@ -1,0 +1,77 @@
+/** Reads one row of stock: the prey, how many, how long, and when they came. */
+import type { Lot } from '../../husbandry/larder/bin.ts';
+import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import { isBlank } from '../cells/blank.ts';
+import { readCount } from '../cells/count.ts';
+import type { DateCell } from '../cells/dateColumn.ts';
+import { type LengthUnit, readUnit } from '../cells/length.ts';
+import type { StockColumn } from '../columns/words.ts';
+import { dayWritten } from '../dateCells.ts';
+import type { StockEntry } from '../entries.ts';
+import type { SheetRow } from '../file/sheet.ts';
+import type { NameMatch } from '../names/nameBook.ts';
+import { type Note, said, trouble } from '../reading.ts';
+import { readText } from '../text.ts';
+import { assumedBand, type BandRead, readTradeSize } from './tradeSize.ts';
+
+export interface StockDraft {
+  readonly entry: StockEntry;
+  readonly row: number;
+  readonly notes: readonly Note[];
+  readonly binGiven: boolean;
+}
+
+type StockRead =
+  | { readonly kind: 'draft'; readonly draft: StockDraft }
+  | { readonly kind: 'waits'; readonly notes: readonly Note[]; readonly forUnit: boolean };
+
+interface StockWorld {
+  readonly fileUnit: LengthUnit | null;
+  readonly came: DateCell | undefined;
+  readonly match: NameMatch<PreySpecies>;
+}
+
+/** Lengths of the prey; null while their unit is not known. */
+function bandOf({ cell }: SheetRow<StockColumn>, world: StockWorld, notes: Note[]): BandRead | null {
+  const species = world.match.item;
+  const read = readTradeSize(cell('size'), species, readUnit(cell('unit')) ?? world.fileUnit);
+  if (!read.ok && read.problem.code === 'size-without-unit') return null;
+  if (!read.ok) notes.push(trouble(read.problem));
+  const band = read.ok ? read.value : assumedBand(species);
+  if (band.said) notes.push(said(band.assumed ? 'size-assumed' : 'size-read', band.said));
+  return band;
+}
+
+function headsOf(text: string, notes: Note[]): number | null {
+  const read = isBlank(text) ? null : readCount(text);
+  if (read?.ok && read.value.said) notes.push(said('count-range', read.value.said));
+  if (read && !read.ok) notes.push(trouble(read.problem));
+  if (read?.ok) return read.value.heads;
+  notes.push(said('count-unknown', 'No count: the bin is brought in uncounted.'));
+  return null;
+}
+
+const lotOf = (heads: number | null, { fromMm, toMm }: BandRead): Lot | null =>
+  heads === null ? null : { heads, fromMm, toMm };
+
+export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): StockRead {
+  const { cell } = row;
+  const { item: species, how, said: preySaid } = world.match;
+  const notes: Note[] = preySaid ? [said(`prey-by-${how}`, preySaid)] : [];
+  const heads = headsOf(cell('count'), notes);
+  const came = dayWritten(world.came, cell('came'), notes);
+  const band = bandOf(row, world, notes);
+  if (!band || came.open) return { kind: 'waits', notes, forUnit: !band };
+  const bin = readText(cell('bin'), 'name', notes);
+  const entry: StockEntry = {
+    label: readText(cell('label'), 'label', notes) || null,
+    bin: bin || species.commonName,
+    species: species.code,
+    lot: lotOf(heads, band),
+    sizeAssumed: band.assumed,
+    came: came.day,
+    room: readText(cell('room'), 'place', notes),
+    notes: readText(cell('notes'), 'notes', notes),
+  };
+  return { kind: 'draft', draft: { row: row.row, notes, binGiven: bin !== '', entry } };
+}

@@ -1,0 +1,130 @@
+/** The journal of what was seen and done: entries are added and voided, never changed or deleted. */
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { BinEvent } from '../husbandry/larder/bin.ts';
+import type { Mm } from '../husbandry/units.ts';
+import { jsonQuery, type Query, type Tx } from './query.ts';
+
+export type MealOutcome = 'taken' | 'part-taken' | 'refused';
+export type AnimalEntryKind =
+  | 'offered'
+  | MealOutcome
+  | 'skipped'
+  | 'premoult'
+  | 'moulted'
+  | 'measured'
+  | 'matured'
+  | 'died';
+export type BinEntryKind = Exclude<BinEvent['kind'], 'offered'>;
+
+/** What only some kinds carry. */
+export interface EntryDetails {
+  readonly dead?: number;
+  readonly delivery?: string;
+  /** Outcome of an offer already known when it was written down. */
+  readonly outcome?: MealOutcome;
+  readonly level?: string;
+  readonly look?: string;
+  readonly massMg?: number;
+  readonly preKilled?: boolean;
+  readonly portions?: number;
+  /** Came from the button that records the rest, not from a mark by hand. */
+  readonly bulk?: boolean;
+  /** Last day seen unmoulted. */
+  readonly earliest?: DayNumber;
+  readonly gaugeMm?: Mm;
+}
+
+export interface EntryInput {
+  readonly day: DayNumber;
+  readonly kind: AnimalEntryKind | BinEntryKind;
+  readonly animal?: string;
+  /** The bin seen, or the bin the prey offered came from. */
+  readonly bin?: string;
+  /** The offer an outcome belongs to. */
+  readonly about?: number;
+  readonly heads?: number;
+  readonly fromMm?: Mm | null;
+  readonly toMm?: Mm | null;
+  readonly details?: EntryDetails;
+}
+
+/** Adds entries of one act, in order. */
+export const addEntries = (tx: Tx, act: number, entries: readonly EntryInput[]): Promise<void> =>
+  tx.run(
+    `insert into entry (act, civil_day, kind, animal, bin, about, heads, from_mm, to_mm, details)
+     select ?, json_extract(value, '$.day'), json_extract(value, '$.kind'), json_extract(value, '$.animal'),
+       json_extract(value, '$.bin'), json_extract(value, '$.about'), json_extract(value, '$.heads'),
+       json_extract(value, '$.fromMm'), json_extract(value, '$.toMm'),
+       coalesce(json_extract(value, '$.details'), '{}')
+     from json_each(?) order by key`,
+    [act, JSON.stringify(entries)],
+  );
+
+/** One line of the journal as pages show it. */
+export interface EntryLine {
+  readonly id: number;
+  readonly act: number;
+  readonly day: DayNumber;
+  readonly kind: AnimalEntryKind | BinEntryKind;
+  readonly animal: string | null;
+  readonly bin: string | null;
+  readonly about: number | null;
+  readonly heads: number | null;
+  readonly fromMm: Mm | null;
+  readonly toMm: Mm | null;
+  readonly details: EntryDetails;
+}
+
+const LINE = `'id', id, 'act', act, 'day', civil_day, 'kind', kind, 'animal', animal, 'bin', bin, 'about', about,
+  'heads', heads, 'fromMm', from_mm, 'toMm', to_mm, 'details', json(details)`;
+const LINES_SHOWN = 200;
+
+/** The latest lines about one animal or bin, newest first. */
+export const linesAbout = (subject: 'animal' | 'bin', code: string): Query<readonly EntryLine[]> =>
+  jsonQuery(
+    `select json_group_array(json_object(${LINE})) as body from (
+       select * from entry where ${subject} = ? and voided = 0
+       order by civil_day desc, id desc limit ${LINES_SHOWN})`,
+    [code],
+  );
+
+/** An offer of one evening, with the outcome written about it so far. */
+export interface OfferLine {
+  readonly id: number;
+  readonly animal: string;
+  readonly bin: string | null;
+  readonly heads: number | null;
+  readonly outcome: MealOutcome | null;
+}
+
+/** What was offered on an evening, in the order written. */
+export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
+  jsonQuery(
+    `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads, 'outcome', outcome))
+     as body from (
+       select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
+         order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
+       from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 order by o.id)`,
+    [evening],
+  );
+
+/** The latest evening, up to a day, with an offer nobody has closed; null when all are closed. */
+export const openEvening = (upTo: DayNumber): Query<DayNumber | null> =>
+  jsonQuery(
+    `select json(coalesce((select civil_day from entry o
+       where o.kind = 'offered' and o.voided = 0 and o.civil_day between ? and ?
+         and o.details ->> '$.outcome' is null
+         and not exists (select 1 from entry x where x.about = o.id and x.voided = 0)
+       order by o.civil_day desc limit 1), 'null')) as body`,
+    [upTo - DAYS_AN_OFFER_STAYS_OPEN, upTo],
+  );
+
+const DAYS_AN_OFFER_STAYS_OPEN = 7;
+
+/** The last day, up to one, on which anything was written of an animal that had it in hand; null when none. */
+export const lastSeenUnmoulted = (animal: string, upTo: DayNumber): Query<DayNumber | null> =>
+  jsonQuery(
+    `select json(coalesce((select max(civil_day) from entry where animal = ? and voided = 0 and civil_day <= ?
+       and kind in ('offered', 'skipped', 'premoult', 'measured', 'matured')), 'null')) as body`,
+    [animal, upTo],
+  );

@@ -1,0 +1,46 @@
+/** The store's front door. */
+export {
+  type Act,
+  type ActBody,
+  type ActMark,
+  actNumbered,
+  actOfForm,
+  addAct,
+  type Change,
+  changesOf,
+  latestActs,
+  revision,
+} from './acts.ts';
+export { backupsOf, newestGoodBackup } from './backup.ts';
+export { isFile, type Place } from './connection.ts';
+export { nextCodes } from './counters.ts';
+export {
+  type EntryInput,
+  type EntryLine,
+  lastSeenUnmoulted,
+  linesAbout,
+  type MealOutcome,
+  type OfferLine,
+  offersOf,
+  openEvening,
+} from './entries.ts';
+export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
+export type {
+  AnimalRow,
+  BinRow,
+  DeliveryRow,
+  Noun,
+  PlannedChangeRow,
+  RoomRow,
+  Rows,
+  SettingRow,
+} from './nouns.ts';
+export { nameOf } from './nouns.ts';
+export { openStore } from './open.ts';
+export type { Query, Tx } from './query.ts';
+export { type AnimalRecord, animalRecords, type BinEventRow, binEvents } from './records.ts';
+export { rowNamed, rowsNamed, rowsOf } from './rows.ts';
+export * from './sessions.ts';
+export { type Settings, settings, settingsAtFirst } from './settings.ts';
+export type { Store } from './store.ts';
+export { undoAct } from './undo.ts';

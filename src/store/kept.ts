@@ -1,0 +1,30 @@
+/** Answers kept beside the facts: a cache that names the revision and the engine that made each. */
+
+import { ok } from '../husbandry/result.ts';
+import type { Query } from './query.ts';
+import type { Store } from './store.ts';
+
+export interface Keeping {
+  readonly key: string;
+  readonly revision: number;
+  /** Version of the engine that computed the answer. */
+  readonly engine: string;
+}
+
+/** The text kept under a key, if it was made from this revision by this engine; else null. */
+export const keptAnswer = ({ key, revision, engine }: Keeping): Query<string | null> => ({
+  sql: 'select body from kept where key = ? and revision = ? and engine = ?',
+  args: [key, revision, engine],
+  decode: (rows) => (rows[0] === undefined ? null : String(rows[0].body)),
+});
+
+/** Keeps an answer as JSON text in place of any older one. */
+export const keepAnswer = (store: Store, { key, revision, engine }: Keeping, body: string) =>
+  store.write(async (tx) => {
+    await tx.run(
+      `insert into kept (key, revision, engine, body) values (?, ?, ?, ?)
+       on conflict (key) do update set revision = excluded.revision, engine = excluded.engine, body = excluded.body`,
+      [key, revision, engine, body],
+    );
+    return ok(null);
+  });

@@ -1,0 +1,162 @@
+/** The things the keeper can change, as rows, and which columns hold them. */
+import type { Sex } from '../husbandry/animals/animal.ts';
+import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { BinRole } from '../husbandry/larder/bin.ts';
+import type { PlannedChange, Room } from '../husbandry/snapshot.ts';
+import type { Mm } from '../husbandry/units.ts';
+
+export interface RoomRow extends Room {
+  /** Belongs to the demo room and goes when it is emptied. */
+  readonly demo: boolean;
+}
+
+export interface AnimalRow {
+  readonly code: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly count: number;
+  readonly sex: Sex;
+  readonly matured: boolean;
+  readonly gaugeMm: Mm;
+  /** Day the gauge holds for: measured, moulted or entered. */
+  readonly gaugeDay: DayNumber;
+  readonly gaugeAssumed: boolean;
+  readonly room: string;
+  readonly shelf: string;
+  readonly shelfPosition: number;
+  readonly stageOverride: LifeStage | null;
+  /** The keeper's own mark on the enclosure. */
+  readonly label: string;
+  readonly notes: string;
+  readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | null;
+  readonly leftDay: DayNumber | null;
+  readonly demo: boolean;
+}
+
+export interface BinRow {
+  readonly code: string;
+  readonly name: string;
+  readonly species: string;
+  readonly role: BinRole;
+  readonly room: string;
+  readonly capacity: number | null;
+  readonly keepAdults: boolean;
+  readonly notes: string;
+  /** No longer in use. */
+  readonly closed: boolean;
+  readonly demo: boolean;
+}
+
+export interface DeliveryRow {
+  readonly code: string;
+  readonly species: string;
+  readonly bin: string;
+  readonly heads: number;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+  readonly day: DayNumber;
+  readonly state: 'expected' | 'arrived' | 'cancelled';
+  readonly demo: boolean;
+}
+
+export interface PlannedChangeRow {
+  readonly code: string;
+  readonly kind: PlannedChange['kind'];
+  readonly animalKind: string;
+  readonly fromDay: DayNumber;
+  readonly toDay: DayNumber;
+  readonly chance: number;
+  readonly count: number;
+  readonly gaugeMm: Mm;
+  readonly room: string;
+  readonly animal: string | null;
+  readonly cancelled: boolean;
+  readonly demo: boolean;
+}
+
+export interface SettingRow {
+  readonly key: string;
+  readonly value: unknown;
+}
+
+export interface Rows {
+  readonly room: RoomRow;
+  readonly animal: AnimalRow;
+  readonly bin: BinRow;
+  readonly delivery: DeliveryRow;
+  readonly planned_change: PlannedChangeRow;
+  readonly setting: SettingRow;
+}
+export type Noun = keyof Rows;
+
+type Column = 'plain' | 'flag' | 'json';
+type Columns<T> = { readonly [Name in keyof T]-?: Column };
+
+/** Columns by noun; the first names the row. A row naming another comes after it in this list. */
+export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
+  room: { code: 'plain', name: 'plain', dayTempC: 'plain', nightTempC: 'plain', demo: 'flag' },
+  animal: {
+    code: 'plain',
+    name: 'plain',
+    kind: 'plain',
+    count: 'plain',
+    sex: 'plain',
+    matured: 'flag',
+    gaugeMm: 'plain',
+    gaugeDay: 'plain',
+    gaugeAssumed: 'flag',
+    room: 'plain',
+    shelf: 'plain',
+    shelfPosition: 'plain',
+    stageOverride: 'plain',
+    label: 'plain',
+    notes: 'plain',
+    leftReason: 'plain',
+    leftDay: 'plain',
+    demo: 'flag',
+  },
+  bin: {
+    code: 'plain',
+    name: 'plain',
+    species: 'plain',
+    role: 'plain',
+    room: 'plain',
+    capacity: 'plain',
+    keepAdults: 'flag',
+    notes: 'plain',
+    closed: 'flag',
+    demo: 'flag',
+  },
+  delivery: {
+    code: 'plain',
+    species: 'plain',
+    bin: 'plain',
+    heads: 'plain',
+    fromMm: 'plain',
+    toMm: 'plain',
+    day: 'plain',
+    state: 'plain',
+    demo: 'flag',
+  },
+  planned_change: {
+    code: 'plain',
+    kind: 'plain',
+    animalKind: 'plain',
+    fromDay: 'plain',
+    toDay: 'plain',
+    chance: 'plain',
+    count: 'plain',
+    gaugeMm: 'plain',
+    room: 'plain',
+    animal: 'plain',
+    cancelled: 'flag',
+    demo: 'flag',
+  },
+  setting: { key: 'plain', value: 'json' },
+};
+
+export const nouns = Object.keys(columnsOf) as readonly Noun[];
+
+/** The name of a row within its noun. */
+export const nameOf = (row: Rows[Noun]): string => ('code' in row ? row.code : row.key);

@@ -1,0 +1,80 @@
+/** The journal read for a day: each animal's recent record and each bin's events since its anchor, in one pass. */
+import type { DayNumber } from '../husbandry/calendar.ts';
+import type { CupLook, Level } from '../husbandry/larder/bin.ts';
+import type { Mm } from '../husbandry/units.ts';
+import type { BinEntryKind, MealOutcome } from './entries.ts';
+import { jsonQuery, type Query } from './query.ts';
+
+/** Offers looked back on: enough for the animal's own rhythm. */
+const OFFERS_READ = 24;
+const MOULTS_READ = 6;
+
+export interface AnimalRecord {
+  readonly code: string;
+  /** Newest first: the day, and what was written about it. */
+  readonly offers: readonly (readonly [day: DayNumber, outcome: MealOutcome | null])[];
+  /** Newest first: last day seen unmoulted, day found. */
+  readonly moults: readonly (readonly [earliest: DayNumber, found: DayNumber])[];
+  /** Newest first. */
+  readonly premoults: readonly DayNumber[];
+}
+
+const latest = (columns: string, kind: string, limit: number): string =>
+  `(select json_group_array(${columns}) from (
+     select * from entry where animal = a.code and kind = '${kind}' and voided = 0 and civil_day <= :day
+     order by civil_day desc, id desc limit ${limit}) e)`;
+
+const OUTCOME = `coalesce((select x.kind from entry x where x.about = e.id and x.voided = 0 and x.civil_day <= :day
+  and x.kind in ('taken', 'part-taken', 'refused') order by x.id desc limit 1), e.details ->> '$.outcome')`;
+
+/** The recent record of every animal that lives here on the day. */
+export const animalRecords = (day: DayNumber): Query<readonly AnimalRecord[]> => ({
+  ...jsonQuery<readonly AnimalRecord[]>(
+    `select json_group_array(json_object('code', a.code,
+       'offers', json(${latest(`json_array(e.civil_day, ${OUTCOME})`, 'offered', OFFERS_READ)}),
+       'moults', json(${latest("json_array(json_extract(e.details, '$.earliest'), e.civil_day)", 'moulted', MOULTS_READ)}),
+       'premoults', json(${latest('e.civil_day', 'premoult', MOULTS_READ)}))) as body
+     from animal a where a.left_day is null`,
+  ),
+  args: { day },
+});
+
+export interface BinEventRow {
+  readonly bin: string;
+  readonly day: DayNumber;
+  readonly kind: BinEntryKind | 'offered';
+  readonly heads: number | null;
+  readonly fromMm: Mm | null;
+  readonly toMm: Mm | null;
+  readonly dead: number | null;
+  readonly level: Level | null;
+  readonly look: CupLook | null;
+  readonly massMg: number | null;
+}
+
+/**
+ * Events of every bin in use, by day and then as written, from the last count that says all on its own: heads with
+ * their lengths, or none left. What was offered from a bin in one act is one event.
+ */
+export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
+  ...jsonQuery<readonly BinEventRow[]>(
+    `select json_group_array(json_object('bin', bin, 'day', civil_day, 'kind', kind, 'heads', heads, 'fromMm', from_mm,
+       'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
+       'massMg', details ->> '$.massMg')) as body
+     from (
+       select e.bin, e.civil_day, e.kind, e.details, min(e.id) as id, sum(e.heads) as heads,
+         min(e.from_mm) as from_mm, max(e.to_mm) as to_mm
+       from bin b join entry e on e.bin = b.code and e.voided = 0 and e.civil_day <= :day
+       left join entry anchor on anchor.id = (
+         select c.id from entry c
+         where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
+           and (c.from_mm is not null or c.heads = 0)
+         order by c.civil_day desc, c.id desc limit 1)
+       where b.closed = 0
+         and (anchor.id is null or e.civil_day > anchor.civil_day
+           or (e.civil_day = anchor.civil_day and e.id >= anchor.id))
+       group by e.bin, e.civil_day, iif(e.kind = 'offered', -e.act, e.id)
+       order by e.bin, e.civil_day, min(e.id))`,
+  ),
+  args: { day },
+});

@@ -1,0 +1,34 @@
+/** The keeper's settings, with what holds until the keeper says otherwise. */
+import type { DayRange } from '../husbandry/calendar.ts';
+import type { SettingRow } from './nouns.ts';
+import type { Query } from './query.ts';
+import { rowsOf } from './rows.ts';
+
+export interface Settings {
+  /** Seven weekdays from Monday on which the keeper feeds. */
+  readonly feedingWeekdays: readonly boolean[];
+  readonly absences: readonly DayRange[];
+  /** Seven weekdays from Monday on which a delivery can come. */
+  readonly deliveryWeekdays: readonly boolean[];
+  readonly leadTimeDays: number;
+  readonly units: 'mm' | 'inch';
+}
+
+/** Tuesday, Friday and Sunday evenings; deliveries from Tuesday to Friday. */
+export const settingsAtFirst: Settings = {
+  feedingWeekdays: [false, true, false, false, true, false, true],
+  absences: [],
+  deliveryWeekdays: [false, true, true, true, true, false, false],
+  leadTimeDays: 3,
+  units: 'mm',
+};
+
+const rows = rowsOf('setting');
+
+export const settings: Query<Settings> = {
+  ...rows,
+  decode: (found) => ({ ...settingsAtFirst, ...asObject(rows.decode(found)) }),
+};
+
+const asObject = (found: readonly SettingRow[]): Partial<Settings> =>
+  Object.fromEntries(found.map(({ key, value }) => [key, value]));
