@@ -1,6 +1,7 @@
 /** The geometry of the size spectrum: heads per length band become smooth outlines above and below the ruler. */
 import { area, curveMonotoneX } from 'd3-shape';
 import type { Spectrum } from '../../src/husbandry/supply/answer.ts';
+import { densities, sum } from './densities.ts';
 import { place, rulerScale } from './ruler.tsx';
 
 /** Where the picture's parts lie, in points. */
@@ -39,13 +40,6 @@ interface Slab {
   readonly far: number;
   readonly drawn: boolean;
 }
-
-/** Heads per unit of log length, so that a band's area is its heads whatever its width. */
-const densities = (edges: readonly number[], heads: readonly number[]): number[] =>
-  heads.map((n, i) => n / Math.log(edges[i + 1]! / edges[i]!));
-
-const sum = (columns: readonly (readonly number[])[], bands: number): number[] =>
-  Array.from({ length: bands }, (_, i) => columns.reduce((total, column) => total + (column[i] ?? 0), 0));
 
 const outline = area<Slab>()
   .defined((slab) => slab.drawn)
