@@ -60,34 +60,6 @@ export const addEntries = (tx: Tx, act: number, entries: readonly EntryInput[]):
     [act, JSON.stringify(entries)],
   );
 
-/** One line of the journal as pages show it. */
-export interface EntryLine {
-  readonly id: number;
-  readonly act: number;
-  readonly day: DayNumber;
-  readonly kind: AnimalEntryKind | BinEntryKind;
-  readonly animal: string | null;
-  readonly bin: string | null;
-  readonly about: number | null;
-  readonly heads: number | null;
-  readonly fromMm: Mm | null;
-  readonly toMm: Mm | null;
-  readonly details: EntryDetails;
-}
-
-const LINE = `'id', id, 'act', act, 'day', civil_day, 'kind', kind, 'animal', animal, 'bin', bin, 'about', about,
-  'heads', heads, 'fromMm', from_mm, 'toMm', to_mm, 'details', json(details)`;
-const LINES_SHOWN = 200;
-
-/** The latest lines about one animal or bin, newest first. */
-export const linesAbout = (subject: 'animal' | 'bin', code: string): Query<readonly EntryLine[]> =>
-  jsonQuery(
-    `select json_group_array(json_object(${LINE})) as body from (
-       select * from entry where ${subject} = ? and voided = 0
-       order by civil_day desc, id desc limit ${LINES_SHOWN})`,
-    [code],
-  );
-
 /** An offer of one evening, with the outcome written about it so far. */
 export interface OfferLine {
   readonly id: number;
