@@ -13,6 +13,15 @@ export { matchKind } from './names/kinds.ts';
 export type { MatchHow, NameMatch } from './names/nameBook.ts';
 export { matchPrey } from './names/prey.ts';
 export type { IntakeOptions } from './options.ts';
-export type { Ask, Change, Choice, Note, Reading, RowReading, Verdict } from './reading.ts';
+export {
+  type Ask,
+  type Change,
+  type Choice,
+  type Note,
+  type Reading,
+  type RowReading,
+  tallyOf,
+  type Verdict,
+} from './reading.ts';
 export { readStock, type StockOptions } from './stock/readStock.ts';
 export { ANIMALS_TEMPLATE, STOCK_TEMPLATE } from './template.ts';

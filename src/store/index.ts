@@ -35,7 +35,14 @@ export type {
 export { nameOf } from './nouns.ts';
 export { openStore } from './open.ts';
 export type { Query, Tx } from './query.ts';
-export { type AnimalRecord, animalRecords, type BinEventRow, binEvents } from './records.ts';
+export {
+  type AnimalRecord,
+  animalRecords,
+  type BinEventRow,
+  binEvents,
+  type LotBrought,
+  lotsBrought,
+} from './records.ts';
 export { rowNamed, rowsNamed, rowsOf } from './rows.ts';
 export * from './sessions.ts';
 export { type Settings, settings } from './settings.ts';

@@ -82,3 +82,23 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
   ),
   args: { day },
 });
+
+/** The last lot that came into a bin or was written down with it, and the last day any came; by bin. */
+export interface LotBrought {
+  readonly bin: string;
+  readonly heads: number;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+  readonly came: DayNumber | null;
+}
+
+/** Counts by hand are not lots brought in: an old list read again does not turn them back. */
+export const lotsBrought: Query<readonly LotBrought[]> = jsonQuery(
+  `with brought as (
+     select e.* from entry e join act a on a.id = e.act
+     where e.voided = 0 and e.from_mm is not null
+       and (e.kind = 'delivered' or (e.kind = 'counted' and a.verb in ('import-rows', 'add-bin'))))
+   select json_group_array(json_object('bin', bin, 'heads', heads, 'fromMm', from_mm, 'toMm', to_mm, 'came',
+     (select max(civil_day) from brought d where d.bin = l.bin and d.kind = 'delivered'))) as body
+   from brought l where id = (select max(id) from brought m where m.bin = l.bin)`,
+);
