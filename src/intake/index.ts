@@ -1,8 +1,11 @@
 /** Front door of intake: keepers' own CSV files, read without writing anything. */
+
+export { gaugeOfStage } from './animals/assumedSize.ts';
 export { type AnimalOptions, readAnimals } from './animals/readAnimals.ts';
 export { readCount } from './cells/count.ts';
 export { DATE_ORDERS, type DateOrder } from './cells/dateOrder.ts';
 export { LENGTH_UNITS, type LengthRead, type LengthUnit, readLength, readUnit } from './cells/length.ts';
+export { readMass } from './cells/mass.ts';
 export { readTemperature, type TemperatureUnit } from './cells/temperature.ts';
 export type { ColumnMatch, Mapping } from './columns/mapping.ts';
 export { ANIMAL_COLUMNS, type AnimalColumn, STOCK_COLUMNS, type StockColumn } from './columns/words.ts';

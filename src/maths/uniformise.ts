@@ -17,6 +17,7 @@ export interface ChainDay {
   readonly died: number;
 }
 
+/** A term is left out when all it could still move, births counted, is a smaller share of the heads than this. */
 const NEGLIGIBLE = 1e-16;
 
 /**
@@ -34,14 +35,17 @@ export function dayOfChain(heads: Float64Array, rates: ChainRates): ChainDay {
   const sum = new Float64Array(n);
   let [bornNow, diedNow, born, died] = [0, 0, 0, 0];
   let weight = Math.exp(-q);
+  let size = heads.reduce((total, x) => total + x, 0);
+  const negligible = NEGLIGIBLE * size;
   for (let m = 0; ; m++) {
     for (let j = 0; j < n; j++) sum[j] = (sum[j] as number) + weight * (now[j] as number);
     born += weight * bornNow;
     died += weight * diedNow;
-    if (m > q && weight < NEGLIGIBLE) return { heads: sum, born, died };
+    if (m > q && weight * size <= negligible) return { heads: sum, born, died };
     const flows = jump({ now, next, rates, q });
     bornNow += flows.born;
     diedNow += flows.died;
+    size += flows.born;
     [now, next] = [next, now];
     weight *= q / (m + 1);
   }

@@ -4,6 +4,7 @@ import { type DayNumber, weekday } from '../calendar.ts';
 import type { Bin, ExpectedDelivery } from '../larder/bin.ts';
 import type { PreySpecies, SizeClass } from '../prey/species.ts';
 import type { Room, Snapshot } from '../snapshot.ts';
+import { plural } from '../words.ts';
 import type { Act, ActKind } from './answer.ts';
 import type { CoverOptions, Judged } from './cover.ts';
 import { judge } from './cover.ts';
@@ -266,7 +267,7 @@ function purchase(snapshot: Snapshot, { group, species, size, heads, options }: 
   };
   return {
     kind: 'buy at a shop',
-    sentence: `Buy ${heads} ${species.commonName}s (${size.name}) at a shop by tomorrow for the ${group.name}.`,
+    sentence: `Buy ${heads} ${plural(species.commonName)} (${size.name}) at a shop by tomorrow for the ${group.name}.`,
     bin: null,
     species: species.code,
     animals: group.animals,
@@ -292,7 +293,7 @@ function startingCups({ snapshot, needy, options }: Asking): Candidate[] {
       };
       return {
         kind: 'start a cup',
-        sentence: `Start a cup of ${species.commonName} today.`,
+        sentence: `Start a cup of ${plural(species.commonName)} today.`,
         bin: null,
         species: species.code,
         animals: [],

@@ -51,9 +51,8 @@ export function headlineOf(spoken: Spoken): string {
 }
 
 function lasting({ today, days, untilDelivery }: Spoken): string {
-  const until = dayName(today + days - 1, today).replace('on ', '');
   if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}.`;
-  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last until ${until}.`;
+  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last the next ${days} days.`;
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);
