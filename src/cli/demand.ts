@@ -45,9 +45,13 @@ function demandLines({ groups, weeks }: DemandForecast): readonly string[] {
   return [
     'Prey items of the ideal size: the middle forecast, and in brackets what 9 of 10 weeks lie between.',
     '',
-    ...table(heading, groups.map(row), new Set(heading.slice(1))),
+    ...table(heading, groups.filter(wantsAnything).map(row), new Set(heading.slice(1))),
   ];
 }
+
+/** Sizes that some may grow into are left out while hardly anybody does. */
+const wantsAnything = ({ heads, cumulative }: GroupDemand): boolean =>
+  heads > 0 || cumulative.some(({ high }) => high > 0);
 
 const row = ({ name, heads, window, weeks, cumulative }: GroupDemand): readonly string[] => [
   name,

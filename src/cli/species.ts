@@ -3,7 +3,7 @@ import { speciesSheet } from '../husbandry/larder/species-sheet.ts';
 import type { PreySpecies } from '../husbandry/prey/species.ts';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import { preyFinder, readTemperature } from '../intake/index.ts';
+import { type NameMatch, preyFinder, readTemperature } from '../intake/index.ts';
 import { answered, printJson, refused } from './answering.ts';
 import { sheetLines } from './species-text.ts';
 import { atMost } from './values.ts';
@@ -22,18 +22,22 @@ export const species: Command = async (given, world) => {
   if (!found.ok) return refused(world, found.problem);
   const tempC = readTemperature(optionValue(words.value, 'temp') ?? USUAL_TEMP, 'C');
   return answered(world, tempC, (temperature) => {
-    const sheet = speciesSheet(found.value, temperature);
+    const sheet = speciesSheet(found.value.item, temperature);
+    if (found.value.said !== null) world.err(found.value.said);
     if (words.value.switches.has('json')) printJson(world, sheet);
     else for (const line of sheetLines(sheet)) world.out(line);
     return EXIT.good;
   });
 };
 
-function speciesNamed(text: string | undefined, known: readonly PreySpecies[]): Result<PreySpecies> {
+function speciesNamed(
+  text: string | undefined,
+  known: readonly PreySpecies[],
+): Result<NameMatch<PreySpecies>> {
   if (text === undefined) return err(noSpecies('Say which prey species.', known));
   const finder = preyFinder(known);
   const match = finder.find(text);
-  if (match !== null) return ok(match.item);
+  if (match !== null) return ok(match);
   const near = finder.near(text);
   return err(noSpecies(`"${text}" is not a prey species known here.`, near.length > 0 ? near : known));
 }
