@@ -2,7 +2,7 @@
 import { type Growth, growthOf } from '../../maths/growth-rate.ts';
 import { type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
 import type { PreySpecies, StageKind } from '../prey/species.ts';
-import { DAYS_PER_WEEK, type Mg, type Mm, type TempC } from '../units.ts';
+import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
 import { firstYoung, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
@@ -48,7 +48,8 @@ export interface SpeciesSheet {
   readonly remarks: readonly string[];
 }
 
-const MOST_WEEKS = 104;
+/** Nobody is followed for longer. */
+const MOST_DAYS = 2 * DAYS_PER_YEAR;
 
 /** The sheet of a species at a constant temperature, as published, without the doubts of any one bin. */
 export function speciesSheet(species: PreySpecies, tempC: TempC): SpeciesSheet {
@@ -122,7 +123,7 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
   const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   let heads = new Float64Array(chain.size);
   heads[firstYoung(chain)] = 1;
-  for (let week = 0; week <= MOST_WEEKS; week++) {
+  for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS; week++) {
     const lengthMm = medianLength(chain, heads);
     ages.push({
       ageDays: week * DAYS_PER_WEEK,
