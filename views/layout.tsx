@@ -7,7 +7,7 @@ import { Icon, type IconName } from './partials/icons.tsx';
 import { type ThemeChoice, ThemeForm } from './partials/theme.tsx';
 import { paths } from './paths.ts';
 
-export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
+type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
 
 /** What every page is given, whatever it shows. */
 export interface Shell {
@@ -110,7 +110,7 @@ const Banners = ({ shell }: { shell: Shell }) => (
   <div class="banners">
     {shell.demo ? (
       <div class="banner demo">
-        <span>This is the demo room. Try anything.</span>
+        <span>Demo room: try anything.</span>
         <a href={`${paths.settings}#demo`}>Start your own</a>
       </div>
     ) : null}

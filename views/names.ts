@@ -1,5 +1,6 @@
 /** Names for codes: what a keeper reads instead of the codes the program keeps. */
 import type { PreySpecies } from '../src/husbandry/prey/species.ts';
+import { plural } from '../src/husbandry/words.ts';
 
 export type PreyName = Pick<PreySpecies, 'code' | 'commonName' | 'form'>;
 
@@ -19,6 +20,5 @@ export const nameOf = (names: ReadonlyMap<string, string>, code: string): string
 export function preyName(species: ReadonlyMap<string, PreyName>, code: string, n = 2): string {
   const name = species.get(code)?.commonName;
   if (name === undefined) return 'prey no longer known';
-  if (n === 1) return name;
-  return name.endsWith('y') ? `${name.slice(0, -1)}ies` : name.endsWith('ch') ? `${name}es` : `${name}s`;
+  return n === 1 ? name : plural(name);
 }

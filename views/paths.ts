@@ -52,6 +52,7 @@ export const paths = {
     'charts',
     'hues',
     'pages',
+    'sunday',
     'round',
     'phone',
     'print',

@@ -1,27 +1,32 @@
 /** Changes what is written of a bin, or takes it out of use. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
-import { capacity } from './bin-fields.ts';
-import { flag, formId, longText, someText } from './fields.ts';
+import { capacity, role } from './bin-fields.ts';
+import { asOf, flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { action } from './perform.ts';
 import { said } from './said.ts';
+import { unlessChanged } from './unless-changed.ts';
 
 export const editBin = action({
   verb: 'edit-bin',
   schema: z.strictObject({
     bin: someText,
     name: someText.optional(),
+    role: role.optional(),
     room: someText.optional(),
     capacity: capacity.optional(),
     keepAdults: flag.optional(),
     notes: longText.optional(),
     closed: flag.optional(),
+    asOf,
     formId,
   }),
-  body: async ({ tx }, { formId: _, bin: code, room: word, ...fields }) => {
+  body: async ({ tx }, { formId: _, asOf: seen, bin: code, room: word, ...fields }) => {
     const bin = await findRow(tx, 'bin', code);
     if (!bin.ok) return bin;
+    const free = await unlessChanged(tx, { noun: 'bin', code, asOf: seen });
+    if (!free.ok) return free;
     const room = await findRoom(tx, word ?? bin.value.room);
     if (!room.ok) return room;
     const row = { ...bin.value, ...said(fields), room: room.value.code };

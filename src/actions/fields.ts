@@ -58,6 +58,7 @@ export const headsOrNone = whole(0, MOST_HEADS);
 export const position = whole(0, MOST_HEADS);
 export const portions = whole(1, 20);
 export const leadDays = whole(0, 60);
+export const asOf = whole(0, Number.MAX_SAFE_INTEGER).optional();
 export const actNumber = whole(1, Number.MAX_SAFE_INTEGER);
 export const massMg = numberWithin({
   code: 'mass-out-of-range',

@@ -9,6 +9,9 @@ export type DayNumber = number;
 /** ISO 8601 calendar date, 'YYYY-MM-DD'. */
 export type CivilDate = string;
 
+/** Days before today, in arrays of days, that stand for "no day on record". */
+export const NEVER = -32768;
+
 const MS_PER_DAY = HOURS_PER_DAY * 60 * 60 * 1000;
 const THURSDAY = 3; // 1970-01-01 was a Thursday, counted from Monday = 0
 

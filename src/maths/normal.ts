@@ -32,8 +32,12 @@ const F = [
   0.000018463183175100548, 1.421511758316446e-7, 2.0442631033899397e-15,
 ];
 
-const horner = (coefficients: readonly number[], x: number): number =>
-  coefficients.reduceRight((sum, coefficient) => sum * x + coefficient, 0);
+/** Value of a polynomial of degree 7, constant term first. */
+function horner(c: readonly number[], x: number): number {
+  let sum = 0;
+  for (let i = 7; i >= 0; i--) sum = sum * x + (c[i] as number);
+  return sum;
+}
 
 /** z with P(Z <= z) = p, 0 < p < 1, to about 1e-16: Wichura (1988) Algorithm AS 241, Appl. Statist. 37:477-484. */
 export function normalQuantile(p: number): number {

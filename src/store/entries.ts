@@ -60,51 +60,33 @@ export const addEntries = (tx: Tx, act: number, entries: readonly EntryInput[]):
     [act, JSON.stringify(entries)],
   );
 
-/** One line of the journal as pages show it. */
-export interface EntryLine {
-  readonly id: number;
-  readonly act: number;
-  readonly day: DayNumber;
-  readonly kind: AnimalEntryKind | BinEntryKind;
-  readonly animal: string | null;
-  readonly bin: string | null;
-  readonly about: number | null;
-  readonly heads: number | null;
-  readonly fromMm: Mm | null;
-  readonly toMm: Mm | null;
-  readonly details: EntryDetails;
-}
-
-const LINE = `'id', id, 'act', act, 'day', civil_day, 'kind', kind, 'animal', animal, 'bin', bin, 'about', about,
-  'heads', heads, 'fromMm', from_mm, 'toMm', to_mm, 'details', json(details)`;
-const LINES_SHOWN = 200;
-
-/** The latest lines about one animal or bin, newest first. */
-export const linesAbout = (subject: 'animal' | 'bin', code: string): Query<readonly EntryLine[]> =>
-  jsonQuery(
-    `select json_group_array(json_object(${LINE})) as body from (
-       select * from entry where ${subject} = ? and voided = 0
-       order by civil_day desc, id desc limit ${LINES_SHOWN})`,
-    [code],
-  );
-
 /** An offer of one evening, with the outcome written about it so far. */
 export interface OfferLine {
   readonly id: number;
   readonly animal: string;
   readonly bin: string | null;
   readonly heads: number | null;
+  readonly fromMm: Mm | null;
+  readonly toMm: Mm | null;
   readonly outcome: MealOutcome | null;
 }
 
 /** What was offered on an evening, in the order written. */
 export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
   jsonQuery(
-    `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads, 'outcome', outcome))
-     as body from (
+    `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads,
+       'fromMm', from_mm, 'toMm', to_mm, 'outcome', outcome)) as body from (
        select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
          order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
        from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 order by o.id)`,
+    [evening],
+  );
+
+/** Animals of whose meal on this evening something is written: offered, or not. */
+export const roundDone = (evening: DayNumber): Query<readonly string[]> =>
+  jsonQuery(
+    `select json_group_array(distinct animal) as body from entry
+     where civil_day = ? and kind in ('offered', 'skipped') and voided = 0 and animal is not null`,
     [evening],
   );
 

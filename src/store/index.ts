@@ -6,24 +6,25 @@ export {
   actNumbered,
   actOfForm,
   addAct,
-  type Change,
-  changesOf,
   latestActs,
   revision,
 } from './acts.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
-export { isFile, type Place } from './connection.ts';
+export { changedSince } from './changed-since.ts';
+export { isFile } from './connection.ts';
 export { nextCodes } from './counters.ts';
+export { demoIsHere } from './demo.ts';
+export { draftNamed, keepDraft } from './drafts.ts';
 export {
   type EntryInput,
-  type EntryLine,
   lastSeenUnmoulted,
-  linesAbout,
   type MealOutcome,
   type OfferLine,
   offersOf,
   openEvening,
+  roundDone,
 } from './entries.ts';
+export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export type {
   AnimalRow,
@@ -38,9 +39,16 @@ export type {
 export { nameOf } from './nouns.ts';
 export { openStore } from './open.ts';
 export type { Query, Tx } from './query.ts';
-export { type AnimalRecord, animalRecords, type BinEventRow, binEvents } from './records.ts';
+export {
+  type AnimalRecord,
+  animalRecords,
+  type BinEventRow,
+  binEvents,
+  type LotBrought,
+  lotsBrought,
+} from './records.ts';
 export { rowNamed, rowsNamed, rowsOf } from './rows.ts';
 export * from './sessions.ts';
-export { type Settings, settings, settingsAtFirst } from './settings.ts';
+export { type Settings, settings } from './settings.ts';
 export type { Store } from './store.ts';
 export { undoAct } from './undo.ts';

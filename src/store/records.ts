@@ -62,19 +62,43 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
        'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
        'massMg', details ->> '$.massMg')) as body
      from (
+       with anchor as materialized (
+         select b.code as bin, (
+           select c.id from entry c
+           where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
+             and (c.from_mm is not null or c.heads = 0)
+           order by c.civil_day desc, c.id desc limit 1) as id
+         from bin b where b.closed = 0),
+       start as materialized (
+         select anchor.bin, coalesce(e.civil_day, 0) as day, coalesce(e.id, 0) as id
+         from anchor left join entry e on e.id = anchor.id)
        select e.bin, e.civil_day, e.kind, e.details, min(e.id) as id, sum(e.heads) as heads,
          min(e.from_mm) as from_mm, max(e.to_mm) as to_mm
-       from bin b join entry e on e.bin = b.code and e.voided = 0 and e.civil_day <= :day
-       left join entry anchor on anchor.id = (
-         select c.id from entry c
-         where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
-           and (c.from_mm is not null or c.heads = 0)
-         order by c.civil_day desc, c.id desc limit 1)
-       where b.closed = 0
-         and (anchor.id is null or e.civil_day > anchor.civil_day
-           or (e.civil_day = anchor.civil_day and e.id >= anchor.id))
+       from start cross join entry e
+         on e.bin = start.bin and e.voided = 0 and e.civil_day between start.day and :day
+       where e.civil_day > start.day or e.id >= start.id
        group by e.bin, e.civil_day, iif(e.kind = 'offered', -e.act, e.id)
        order by e.bin, e.civil_day, min(e.id))`,
   ),
   args: { day },
 });
+
+/** The last lot that came into a bin or was written down with it, and the last day any came; by bin. */
+export interface LotBrought {
+  readonly bin: string;
+  readonly heads: number;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+  readonly came: DayNumber | null;
+}
+
+/** Counts by hand are not lots brought in: an old list read again does not turn them back. */
+export const lotsBrought: Query<readonly LotBrought[]> = jsonQuery(
+  `with brought as (
+     select e.* from entry e join act a on a.id = e.act
+     where e.voided = 0 and e.from_mm is not null
+       and (e.kind = 'delivered' or (e.kind = 'counted' and a.verb in ('import-rows', 'add-bin'))))
+   select json_group_array(json_object('bin', bin, 'heads', heads, 'fromMm', from_mm, 'toMm', to_mm, 'came',
+     (select max(civil_day) from brought d where d.bin = l.bin and d.kind = 'delivered'))) as body
+   from brought l where id = (select max(id) from brought m where m.bin = l.bin)`,
+);

@@ -97,7 +97,7 @@ export const shortGroup: GroupAnswer = {
   dangers: 0,
   itemsWanted: spread(70, 10),
   itemsWantedMean: 70,
-  runOut: { chance: 0.63, day: { low: TODAY + 2, mid: TODAY + 4, high: TODAY + 6 } },
+  runOut: { chance: 0.63, day: { low: 2, mid: 4, high: 6 } },
   daysOfCover: spread(4, 1),
   touched: [
     { animal: 'A1', chance: 0.48 },

@@ -1,6 +1,7 @@
 /** The pictures: geometry that does not lie, labels that do not collide, words that say the finding. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { densities } from '../../views/charts/densities.ts';
 import { lanes, placeAbove } from '../../views/charts/label-places.ts';
 import { rulerScale } from '../../views/charts/ruler.tsx';
 import { runOutDots } from '../../views/charts/run-out-dots.tsx';
@@ -9,7 +10,7 @@ import { spectrumShapes } from '../../views/charts/spectrum-shapes.ts';
 import { spectrumFinding } from '../../views/charts/spectrum-words.ts';
 import { WindowBracket } from '../../views/charts/window-bracket.tsx';
 import { attributes, insides, words } from '../support/markup-words.ts';
-import { answer, names, shortGroup, spectrum, TODAY } from '../support/view-fixtures.ts';
+import { answer, names, shortGroup, spectrum } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
 
 const frame = { left: 12, right: 828, top: 46, height: 300, ruler: 26 };
@@ -42,6 +43,13 @@ describe('the size spectrum', () => {
     };
     const { layers, rulerTop, bottom } = spectrumShapes(flat, frame);
     expect(rulerTop - layers[0]!.peak.y).toBeCloseTo(bottom - rulerTop - frame.ruler, 0);
+  });
+
+  it('softens no head away', () => {
+    const heads = [0, 0, 40, 0, 0, 0, 3];
+    const edges = heads.map((_, i) => 2 ** i).concat(2 ** heads.length);
+    const total = densities(edges, heads).reduce((all, density) => all + density * Math.log(2), 0);
+    expect(total).toBeCloseTo(43, 9);
   });
 
   it('stays within its frame, and survives an empty larder', () => {
@@ -104,7 +112,7 @@ describe('labels', () => {
 });
 
 describe('the run-out dots', () => {
-  const dots = (chance: number) => runOutDots({ chance, day: shortGroup.runOut.day }, TODAY, 7);
+  const dots = (chance: number) => runOutDots({ chance, day: shortGroup.runOut.day }, 7);
   const total = (columns: number[]) => columns.reduce((sum, n) => sum + n, 0);
 
   it('are one for each twentieth of the chance, within its days', () => {

@@ -115,7 +115,7 @@ describe('the frame', () => {
     expect(frame).toContain('action="/undo/41"');
     expect(said).toContain('Undo: 55 animals fed on Thursday');
     expect(said).toContain('Hazel moved in.');
-    expect(said).toContain('This is the demo room.');
+    expect(said).toContain('Demo room: try anything.');
     expect(said).toContain('Log out');
   });
   it('escapes what keepers write', () => {

@@ -15,7 +15,7 @@ describe('the Sunday page', () => {
       'Small juveniles run short on Thursday; flies are plenty',
     );
     expect(said).toContain('Nobody misses a meal in about 2 weeks in 5 (41 %, give or take 3)');
-    expect(said).toContain('Of 142 meals due: about 6 missed, about 2 late');
+    expect(said).toContain('142 meals due: about 6 missed, about 2 late');
   });
 
   it('proposes one act with what it changes, and where it is done', () => {
@@ -50,7 +50,35 @@ describe('the Sunday page', () => {
 
   it('names a danger before missed meals', () => {
     const danger = markup(<SundayPage {...sundayProps} answer={{ ...answer, dangers: 1.2 }} />);
-    expect(words(danger)).toContain('about 1 in danger, about 6 missed');
+    expect(words(danger)).toContain('about 1 animal in danger, about 6 missed');
+  });
+
+  it('folds the groups that last when there are many', () => {
+    const many = Array.from({ length: 4 }, (_, i) => ({ ...answer.groups[4]!, key: `more-${i}` }));
+    const html = markup(
+      <SundayPage {...sundayProps} answer={{ ...answer, groups: [...answer.groups, ...many] }} />,
+    );
+    expect(words(html)).toContain('8 more groups last');
+  });
+
+  it('draws groups of one name as one bracket with the worst verdict', () => {
+    const twin = { ...answer.groups[0]!, key: 'twin', verdict: 'runs short' as const };
+    const html = markup(
+      <SundayPage {...sundayProps} answer={{ ...answer, groups: [answer.groups[0]!, twin] }} />,
+    );
+    expect(html.match(/group-bracket is-runs-short/g)).toHaveLength(2);
+    expect(html.match(/group-bracket/g)).toHaveLength(2);
+  });
+
+  it('leaves out what an act does not change, and leads to where a cup is started', () => {
+    const act = {
+      ...answer.act!,
+      kind: 'start a cup' as const,
+      after: { ...answer.act!.after, nothingMissed: 0.41 },
+    };
+    const html = markup(<SundayPage {...sundayProps} answer={{ ...answer, act }} />);
+    expect(words(html)).not.toContain('Nobody misses now');
+    expect(html).toContain('href="/larder/new"');
   });
 
   it('proposes nothing when all lasts', () => {

@@ -21,15 +21,16 @@ const LEFT = 34;
 /** Below this chance a run-out is not marked. */
 const MARKED_FROM = 0.05;
 
-const runsOut = ({ runOut }: GroupAnswer): DayNumber | null =>
+/** The day it runs out, days from the first; null when that is too unlikely to mark. */
+const runsOut = ({ runOut }: GroupAnswer): number | null =>
   runOut.day === null || runOut.chance < MARKED_FROM ? null : Math.round(runOut.day.mid);
 
-function coverFinding(group: GroupAnswer): string {
+function coverFinding(group: GroupAnswer, firstDay: DayNumber): string {
   const day = runsOut(group);
   const name = sentenceCase(group.name);
   return day === null
     ? `${name}: prey lasts through the check`
-    : `${name}: prey runs out about ${shortDay(day)}`;
+    : `${name}: prey runs out about ${shortDay(firstDay + day)}`;
 }
 
 function coverTable({ stockByDay, wantedByDay, unmetByDay }: GroupAnswer, firstDay: DayNumber): NumbersTable {
@@ -66,7 +67,7 @@ export const CoverLine = ({ id, group, firstDay }: CoverLineProps) => {
     <figure class="cover">
       <Drawing
         id={id}
-        title={coverFinding(group)}
+        title={coverFinding(group, firstDay)}
         description="Band and line: prey alive that fits, by day. Blocks: meals wanted that day; red hatch: not met."
         width={WIDTH}
         height={BASE + 24}
@@ -87,8 +88,8 @@ export const CoverLine = ({ id, group, firstDay }: CoverLineProps) => {
         <RunOutMark day={runsOut(group)} firstDay={firstDay} x={x} />
       </Drawing>
       <figcaption>
-        {coverFinding(group)}. Line: prey alive that fits; band: where it lies in 9 weeks of 10; blocks:
-        meals.
+        {coverFinding(group, firstDay)}. Line: prey alive that fits; band: where it lies in 9 weeks of 10;
+        blocks: meals.
       </figcaption>
       <Numbers {...coverTable(group, firstDay)} />
     </figure>
@@ -146,15 +147,15 @@ const DayNames = ({ firstDay, days, x }: AlongDays & { days: number }) => (
 /** Share of the width from which the label stands left of its mark. */
 const LABEL_TURNS = 0.55;
 
-const RunOutMark = ({ day, firstDay, x }: AlongDays & { day: DayNumber | null }) => {
+const RunOutMark = ({ day, firstDay, x }: AlongDays & { day: number | null }) => {
   if (day === null) return null;
-  const at = place(x(day - firstDay + 0.5));
+  const at = place(x(day + 0.5));
   const anchor = at > WIDTH * LABEL_TURNS ? 'end' : 'start';
   return (
     <g class="run-out">
       <line x1={at} x2={at} y1={TOP - 6} y2={BASE} class="run-out-line" />
       <text x={anchor === 'end' ? at - 5 : at + 5} y={TOP - 8} text-anchor={anchor} font-size="13">
-        runs out {shortDay(day)}
+        runs out {shortDay(firstDay + day)}
       </text>
     </g>
   );

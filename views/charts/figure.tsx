@@ -7,6 +7,8 @@ interface DrawingProps {
   readonly description: string;
   readonly width: number;
   readonly height: number;
+  /** Where the drawing begins; below 0 it reaches above its frame. */
+  readonly top?: number;
   readonly class?: string;
   readonly children?: Child;
 }
@@ -18,12 +20,13 @@ export const Drawing = ({
   description,
   width,
   height,
+  top = 0,
   class: look = '',
   children,
 }: DrawingProps) => (
   <svg
     class={`drawing ${look}`}
-    viewBox={`0 0 ${width} ${Math.ceil(height)}`}
+    viewBox={`0 ${Math.floor(top)} ${width} ${Math.ceil(height - top)}`}
     role="img"
     aria-labelledby={`${id}-title ${id}-desc`}
   >

@@ -1,5 +1,6 @@
 /** The windows of the groups as brackets under the spectrum, named, none on another. */
 import type { GroupAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { Mm } from '../../src/husbandry/units.ts';
 import { lanes, textWidth, within } from './label-places.ts';
 import { place, rulerScale } from './ruler.tsx';
 
@@ -9,8 +10,8 @@ export interface SpectrumSize {
   readonly width: number;
   readonly height: number;
   readonly fontSize: number;
-  /** Room for species' names above the highest peak. */
-  readonly labelRoom: number;
+  /** Most species that are named; all are drawn. */
+  readonly named: number;
   readonly marks: 'many' | 'few';
   /** Most groups whose window is drawn. */
   readonly brackets: number;
@@ -18,7 +19,7 @@ export interface SpectrumSize {
 /** Space left and right of the ruler's ends. */
 export const MARGIN = 12;
 
-export interface PlacedWindow {
+interface PlacedWindow {
   readonly name: string;
   readonly verdict: GroupAnswer['verdict'];
   readonly from: number;
@@ -27,16 +28,45 @@ export interface PlacedWindow {
   readonly lane: number;
 }
 
+interface NamedWindow extends Pick<PlacedWindow, 'name' | 'verdict'> {
+  readonly minMm: Mm;
+  readonly maxMm: Mm;
+  readonly heads: number;
+}
+
+const NEED: Readonly<Record<GroupAnswer['verdict'], number>> = {
+  'runs short': 0,
+  tight: 1,
+  lasts: 2,
+  empty: 3,
+};
+
+/** Groups of one name as one stretch, with the worst verdict among them. */
+function byName(groups: readonly GroupAnswer[]): NamedWindow[] {
+  const named = new Map<string, NamedWindow>();
+  for (const { name, verdict, heads, window } of groups) {
+    const so = named.get(name) ?? { name, verdict, heads: 0, minMm: window.minMm, maxMm: window.maxMm };
+    named.set(name, {
+      name,
+      verdict: NEED[verdict] < NEED[so.verdict] ? verdict : so.verdict,
+      heads: so.heads + heads,
+      minMm: Math.min(so.minMm, window.minMm),
+      maxMm: Math.max(so.maxMm, window.maxMm),
+    });
+  }
+  return [...named.values()];
+}
+
 /** The windows drawn, those in need first when there is no room for all; left to right. */
 export function placeWindows(groups: readonly GroupAnswer[], size: SpectrumSize): PlacedWindow[] {
   const x = rulerScale(MARGIN, size.width - MARGIN);
   const bounds = { left: 2, right: size.width - 2 };
-  const drawn = groups
-    .toSorted((a, b) => Number(a.verdict === 'lasts') - Number(b.verdict === 'lasts') || b.heads - a.heads)
+  const drawn = byName(groups)
+    .toSorted((a, b) => NEED[a.verdict] - NEED[b.verdict] || b.heads - a.heads)
     .slice(0, size.brackets)
-    .toSorted((a, b) => a.window.minMm - b.window.minMm);
-  const placed = drawn.map(({ name, verdict, window }) => {
-    const [from, to] = [x(window.minMm), x(window.maxMm)];
+    .toSorted((a, b) => a.minMm - b.minMm);
+  const placed = drawn.map(({ name, verdict, minMm, maxMm }) => {
+    const [from, to] = [x(minMm), x(maxMm)];
     const width = textWidth(name, size.fontSize - 1);
     return { name, verdict, from, to, label: within((from + to) / 2, width, bounds), width };
   });

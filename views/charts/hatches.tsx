@@ -11,7 +11,7 @@ const FORM_HATCHES: Readonly<Record<PreyForm, string>> = {
   waxworm: 'M0 4h8M4 0v8',
 };
 
-export const PREY_FORMS = Object.keys(FORM_HATCHES) as PreyForm[];
+const PREY_FORMS = Object.keys(FORM_HATCHES) as PreyForm[];
 
 /** Class that carries a form's hue. */
 export const hueClass = (form: PreyForm): string => `hue-${form.replace(' ', '-')}`;

@@ -9,7 +9,7 @@ export interface Label {
   readonly width: number;
 }
 
-export interface Bounds {
+interface Bounds {
   readonly left: number;
   readonly right: number;
 }
@@ -19,7 +19,7 @@ const GAP = 8;
 
 /** Width of a text at a font size, by the mean width of a letter. */
 export const textWidth = (text: string, fontSize: number): number => text.length * fontSize * LETTER_WIDTH;
-const LETTER_WIDTH = 0.56;
+const LETTER_WIDTH = 0.6;
 
 /** The centre nearest to the wish at which the label lies within the bounds. */
 export const within = (x: number, width: number, { left, right }: Bounds): number =>
@@ -29,7 +29,7 @@ const overlaps = (a: Label, b: Label): boolean =>
   Math.abs(a.x - b.x) < (a.width + b.width) / 2 + GAP && Math.abs(a.y - b.y) < LINE;
 
 /** A label over a skyline: where its subject is, and how high the skyline stands between two places. */
-export interface Wish extends Label {
+interface Wish extends Label {
   readonly subject: { readonly x: number; readonly y: number };
 }
 
@@ -70,7 +70,7 @@ export function placeAbove<W extends Wish>(wishes: readonly W[], sky: Sky): W[] 
   return placed;
 }
 
-export interface Stretch {
+interface Stretch {
   readonly from: number;
   readonly to: number;
 }

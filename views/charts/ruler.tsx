@@ -3,7 +3,7 @@ import { type ScaleLogarithmic, scaleLog } from 'd3-scale';
 import { MM_PER_INCH, type Mm } from '../../src/husbandry/units.ts';
 import { inches, type LengthUnit } from '../format.ts';
 
-export const RULER_FROM_MM: Mm = 1;
+const RULER_FROM_MM: Mm = 1;
 export const RULER_TO_MM: Mm = 60;
 
 /** Millimetres to a place along the ruler; lengths beyond its ends stand at its ends. */

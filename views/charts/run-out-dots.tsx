@@ -9,21 +9,20 @@ const DOTS = 20;
 /** Levels of a Spread's three quantiles. */
 const [LOW, MID, HIGH] = [0.05, 0.5, 0.95];
 
-/** The day at a level between 0 and 1, by straight lines through the three quantiles. */
-function dayAt({ low, mid, high }: Spread, level: number): DayNumber {
+/** The day, counted from the first, at a level between 0 and 1, by straight lines through the three quantiles. */
+function dayAt({ low, mid, high }: Spread, level: number): number {
   const [from, to, start, end] = level < MID ? [LOW, MID, low, mid] : [MID, HIGH, mid, high];
   const along = Math.min(1, Math.max(0, (level - from) / (to - from)));
   return Math.round(start + along * (end - start));
 }
 
 /** Dots by day of the check, never none when there is a chance and never all when there is doubt. */
-export function runOutDots({ chance, day }: GroupAnswer['runOut'], first: DayNumber, days: number): number[] {
+export function runOutDots({ chance, day }: GroupAnswer['runOut'], days: number): number[] {
   const columns = new Array<number>(days).fill(0);
   if (day === null || chance === 0) return columns;
   const dots = Math.min(chance < 1 ? DOTS - 1 : DOTS, Math.max(1, Math.round(chance * DOTS)));
   for (let dot = 0; dot < dots; dot += 1) {
-    const column = dayAt(day, (dot + 0.5) / dots) - first;
-    const held = Math.min(days - 1, Math.max(0, column));
+    const held = Math.min(days - 1, Math.max(0, dayAt(day, (dot + 0.5) / dots)));
     columns[held] = columns[held]! + 1;
   }
   return columns;
@@ -48,7 +47,7 @@ const across = (count: number, width: number): number =>
   Math.max(1, Math.min(Math.floor(width / STEP), Math.ceil(count / ROWS)));
 
 export const RunOutDots = ({ id, name, runOut, firstDay, days }: RunOutDotsProps) => {
-  const columns = runOutDots(runOut, firstDay, days);
+  const columns = runOutDots(runOut, days);
   const short = columns.reduce((sum, n) => sum + n, 0);
   const counts = [...columns, DOTS - short];
   const width = WIDTH / counts.length;

@@ -1,12 +1,13 @@
 /** The size spectrum, our signature: one ruler, what is alive above it, what will be eaten below. */
 import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/answer.ts';
 import type { LengthUnit } from '../format.ts';
-import { type PreyName, preyName } from '../names.ts';
+import type { PreyName } from '../names.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
 import { Hatches, hatchFill, hueClass, missingFill } from './hatches.tsx';
-import { placeAbove, textWidth } from './label-places.ts';
-import { place, Ruler, rulerScale } from './ruler.tsx';
+
+import { Ruler, rulerScale } from './ruler.tsx';
+import { placeNames, SpeciesLabels } from './species-labels.tsx';
 import { type SpectrumShapes, spectrumShapes } from './spectrum-shapes.ts';
 import { spectrumDescription, spectrumFinding, spectrumTable } from './spectrum-words.ts';
 
@@ -18,8 +19,8 @@ interface SizeSpectrumProps {
 }
 
 const SIZES: readonly SpectrumSize[] = [
-  { name: 'desk', width: 840, height: 300, fontSize: 15, labelRoom: 46, marks: 'many', brackets: 10 },
-  { name: 'phone', width: 358, height: 148, fontSize: 13, labelRoom: 36, marks: 'few', brackets: 5 },
+  { name: 'desk', width: 840, height: 300, fontSize: 15, named: 8, marks: 'many', brackets: 10 },
+  { name: 'phone', width: 358, height: 148, fontSize: 13, named: 5, marks: 'few', brackets: 5 },
 ];
 
 export const SizeSpectrum = (props: SizeSpectrumProps) => {
@@ -40,8 +41,6 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
 
 const RULER_HEIGHT = 26;
 const LANE = 32;
-/** Species with fewer heads are drawn but not named. */
-const NAMED_FROM_HEADS = 1;
 
 const SpectrumDrawing = ({
   spectrum,
@@ -54,11 +53,12 @@ const SpectrumDrawing = ({
   const frame = {
     left: MARGIN,
     right: size.width - MARGIN,
-    top: size.labelRoom,
+    top: 0,
     height: size.height,
     ruler: RULER_HEIGHT,
   };
   const shapes = spectrumShapes(spectrum, frame);
+  const labels = placeNames(shapes, species, size);
   const windows = placeWindows(groups, size);
   const bracketTop = shapes.bottom + 12;
   const laneCount = windows.reduce((most, { lane }) => Math.max(most, lane + 1), 0);
@@ -69,6 +69,7 @@ const SpectrumDrawing = ({
       title={spectrumFinding(spectrum, unit)}
       description={spectrumDescription(spectrum, species)}
       width={size.width}
+      top={Math.min(0, ...labels.map(({ y }) => y - size.fontSize))}
       height={bracketTop + laneCount * LANE}
     >
       <Hatches chart={id} />
@@ -82,7 +83,7 @@ const SpectrumDrawing = ({
         marks={size.marks}
         unit={unit}
       />
-      <SpeciesLabels spectrum={spectrum} shapes={shapes} species={species} size={size} />
+      <SpeciesLabels labels={labels} fontSize={size.fontSize} />
       {windows.map((window) => (
         <GroupBracket {...window} top={bracketTop + window.lane * LANE} fontSize={size.fontSize} />
       ))}
@@ -106,46 +107,3 @@ const Stock = ({ id, shapes, species }: StockProps) => (
     ))}
   </g>
 );
-
-interface SpeciesLabelsProps extends Omit<StockProps, 'id'> {
-  readonly spectrum: Spectrum;
-  readonly size: SpectrumSize;
-}
-
-const SpeciesLabels = ({ spectrum, shapes, species, size }: SpeciesLabelsProps) => {
-  const wished = shapes.layers.flatMap(({ species: code, peak }, i) => {
-    const heads = spectrum.alive[i]!.heads.reduce((sum, n) => sum + n, 0);
-    if (heads < NAMED_FROM_HEADS) return [];
-    const text = preyName(species, code);
-    return [{ text, code, subject: peak, width: textWidth(text, size.fontSize), ...peak }];
-  });
-  return (
-    <g class="species-labels">
-      {placeAbove(wished, { left: 2, right: size.width - 2, skyline: shapes.skyline }).map(
-        ({ text, code, x, y, subject }) => (
-          <>
-            {y < subject.y - LEADER_FROM ? (
-              <line
-                x1={place(subject.x)}
-                y1={place(y + 4)}
-                x2={place(subject.x)}
-                y2={place(subject.y + 3)}
-                class="leader"
-              />
-            ) : null}
-            <text
-              x={place(x)}
-              y={place(y)}
-              text-anchor="middle"
-              font-size={size.fontSize}
-              class={`species-label ${hueClass(species.get(code)?.form ?? 'cricket')}`}
-            >
-              {text}
-            </text>
-          </>
-        ),
-      )}
-    </g>
-  );
-};
-const LEADER_FROM = 14;

@@ -1,10 +1,11 @@
 /** The geometry of the size spectrum: heads per length band become smooth outlines above and below the ruler. */
 import { area, curveMonotoneX } from 'd3-shape';
 import type { Spectrum } from '../../src/husbandry/supply/answer.ts';
+import { densities, sum } from './densities.ts';
 import { place, rulerScale } from './ruler.tsx';
 
 /** Where the picture's parts lie, in points. */
-export interface SpectrumFrame {
+interface SpectrumFrame {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -14,7 +15,12 @@ export interface SpectrumFrame {
 }
 
 export interface SpectrumShapes {
-  readonly layers: readonly { readonly species: string; readonly path: string; readonly peak: Point }[];
+  readonly layers: readonly {
+    readonly species: string;
+    readonly path: string;
+    readonly peak: Point;
+    readonly thickness: number;
+  }[];
   readonly eaten: string;
   readonly missing: string;
   readonly rulerTop: number;
@@ -35,13 +41,6 @@ interface Slab {
   readonly drawn: boolean;
 }
 
-/** Heads per unit of log length, so that a band's area is its heads whatever its width. */
-const densities = (edges: readonly number[], heads: readonly number[]): number[] =>
-  heads.map((n, i) => n / Math.log(edges[i + 1]! / edges[i]!));
-
-const sum = (columns: readonly (readonly number[])[], bands: number): number[] =>
-  Array.from({ length: bands }, (_, i) => columns.reduce((total, column) => total + (column[i] ?? 0), 0));
-
 const outline = area<Slab>()
   .defined((slab) => slab.drawn)
   .x((slab) => place(slab.x))
@@ -57,67 +56,89 @@ function upperShare(stockPeak: number, demandPeak: number): number {
   return both === 0 ? 1 / 2 : Math.min(1 - LEAST_PART, Math.max(LEAST_PART, stockPeak / both));
 }
 
-/**
- * Heights go with the square root of the density, the same above and below, so that twenty large prey stay
- * visible beside a thousand flies; within a height the species share it in proportion.
- */
-export function spectrumShapes(spectrum: Spectrum, frame: SpectrumFrame): SpectrumShapes {
+/** What both halves are drawn from: places of the bands, densities, and the one scale of heights. */
+interface Ground {
+  readonly mids: readonly number[];
+  readonly ends: readonly number[];
+  readonly alive: readonly (readonly number[])[];
+  readonly stock: readonly number[];
+  readonly eaten: readonly number[];
+  readonly wanted: readonly number[];
+  readonly rulerTop: number;
+  readonly lower: number;
+  /** Height of `part` of `total`: [part/total] x [root of total] x scale. */
+  readonly rise: (part: number, total: number) => number;
+}
+
+const peak = (values: readonly number[]): number => Math.sqrt(Math.max(0, ...values));
+
+/** Points for a unit of height at which both halves fit. */
+const scaleOf = (parts: readonly (readonly [number, number])[]): number =>
+  Math.min(...parts.map(([height, most]) => (most === 0 ? Number.POSITIVE_INFINITY : height / most)));
+
+function groundOf(spectrum: Spectrum, frame: SpectrumFrame): Ground {
   const { edgesMm: edges } = spectrum;
   const bands = edges.length - 1;
   const x = rulerScale(frame.left, frame.right);
-  const mids = Array.from({ length: bands }, (_, i) => x(Math.sqrt(edges[i]! * edges[i + 1]!)));
   const alive = spectrum.alive.map(({ heads }) => densities(edges, heads));
   const stock = sum(alive, bands);
   const eaten = densities(edges, spectrum.eaten);
   const wanted = sum([eaten, densities(edges, spectrum.missing)], bands);
-  const peaks = [Math.sqrt(Math.max(0, ...stock)), Math.sqrt(Math.max(0, ...wanted))] as const;
-  const share = upperShare(...peaks);
+  const share = upperShare(peak(stock), peak(wanted));
   const rulerTop = place(frame.top + frame.height * share);
-  const lower = rulerTop + frame.ruler;
-  const scale = Math.min(
-    peaks[0] === 0 ? Number.POSITIVE_INFINITY : (frame.height * share) / peaks[0],
-    peaks[1] === 0 ? Number.POSITIVE_INFINITY : (frame.height * (1 - share)) / peaks[1],
-  );
-  /** Height of `part` of `total`: [part/total] x [root of total]. */
-  const rise = (part: number, total: number) => (total === 0 ? 0 : (part / total) * Math.sqrt(total) * scale);
-  const tops = mids.map((_, i) => rulerTop - rise(stock[i]!, stock[i]!));
+  const scale = scaleOf([
+    [frame.height * share, peak(stock)],
+    [frame.height * (1 - share), peak(wanted)],
+  ]);
+  return {
+    mids: Array.from({ length: bands }, (_, i) => x(Math.sqrt(edges[i]! * edges[i + 1]!))),
+    ends: x.range(),
+    alive,
+    stock,
+    eaten,
+    wanted,
+    rulerTop,
+    lower: rulerTop + frame.ruler,
+    rise: (part, total) => (total === 0 ? 0 : (part / total) * Math.sqrt(total) * scale),
+  };
+}
 
-  const layers = spectrum.alive.map(({ species }, layer) => {
-    const below = sum(alive.slice(0, layer), bands);
-    const slabs = mids.map((at, i) => ({
-      x: at,
-      near: rulerTop - rise(below[i]!, stock[i]!),
-      far: rulerTop - rise(below[i]! + alive[layer]![i]!, stock[i]!),
-      drawn: true,
-    }));
-    const own = alive[layer]!;
-    const peak = own.indexOf(Math.max(...own));
-    return {
-      species,
-      path: pathOf(slabs, rulerTop, x.range()),
-      peak: { x: mids[peak]!, y: slabs[peak]!.far },
-    };
-  });
-  const demand = mids.map((at, i) => ({
-    x: at,
-    near: lower,
-    far: lower + rise(eaten[i]!, wanted[i]!),
+/** One species' layer, standing on those before it. */
+function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes['layers'][number] {
+  const { mids, alive, stock, rulerTop, rise, ends } = ground;
+  const own = alive[layer]!;
+  const below = sum(alive.slice(0, layer), mids.length);
+  const slabs = mids.map((x, i) => ({
+    x,
+    near: rulerTop - rise(below[i]!, stock[i]!),
+    far: rulerTop - rise(below[i]! + own[i]!, stock[i]!),
     drawn: true,
   }));
-  const gap = (i: number) => (spectrum.missing[i] ?? 0) > MISSING_FROM;
-  const lacking = mids.map((at, i) => ({
-    x: at,
-    near: demand[i]!.far,
-    far: lower + rise(wanted[i]!, wanted[i]!),
-    drawn: gap(i) || gap(i - 1) || gap(i + 1),
-  }));
+  const top = own.indexOf(Math.max(...own));
   return {
-    layers,
-    eaten: pathOf(demand, lower, x.range()),
-    missing: outline(lacking) ?? '',
-    rulerTop,
-    bottom: Math.max(lower, ...lacking.map((slab) => slab.far)),
-    skyline: (from, to) => Math.min(rulerTop, ...tops.filter((_, i) => mids[i]! >= from && mids[i]! <= to)),
+    species,
+    path: pathOf(slabs, rulerTop, ends),
+    peak: { x: mids[top]!, y: slabs[top]!.far },
+    thickness: slabs[top]!.near - slabs[top]!.far,
+  };
+}
+
+/** What is eaten hangs from the ruler; what is missing hangs from what is eaten, drawn only where it is. */
+function demandOf(missing: readonly number[], ground: Ground): { eaten: Slab[]; lacking: Slab[] } {
+  const { mids, ends, eaten, wanted, lower, rise } = ground;
+  const gap = (i: number) => (missing[i] ?? 0) > MISSING_FROM;
+  const hanging = mids.map((x, i) => {
+    const met = lower + rise(eaten[i]!, wanted[i]!);
+    const whole = lower + rise(wanted[i]!, wanted[i]!);
+    return { x, met, whole, drawn: gap(i) || gap(i - 1) || gap(i + 1) };
+  });
+  return {
+    eaten: hanging.map(({ x, met }) => ({ x, near: lower, far: met, drawn: true })),
+    lacking: [
+      { x: ends[0]!, near: lower, far: lower, drawn: gap(0) },
+      ...hanging.map(({ x, met, whole, drawn }) => ({ x, near: met, far: whole, drawn })),
+      { x: ends[1]!, near: lower, far: lower, drawn: gap(mids.length - 1) },
+    ],
   };
 }
 /** Fewer heads than this in a band are not drawn as missing. */
@@ -127,4 +148,40 @@ const MISSING_FROM = 0.05;
 function pathOf(slabs: readonly Slab[], base: number, ends: readonly number[]): string {
   const foot = (x: number): Slab => ({ x, near: base, far: base, drawn: true });
   return outline([foot(ends[0]!), ...slabs, foot(ends[1]!)]) ?? '';
+}
+
+/** The y of a line through points at a place. */
+function heightAt(points: readonly Point[], x: number): number {
+  const next = points.findIndex((point) => point.x >= x);
+  if (next <= 0) return points.at(next)!.y;
+  const [a, b] = [points[next - 1]!, points[next]!];
+  return a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y);
+}
+
+/** The smallest y of a line through points between two places. */
+const highest = (points: readonly Point[], from: number, to: number): number =>
+  Math.min(
+    heightAt(points, from),
+    heightAt(points, to),
+    ...points.filter(({ x }) => x >= from && x <= to).map(({ y }) => y),
+  );
+
+/**
+ * Heights go with the square root of the density, the same above and below, so that twenty large prey stay
+ * visible beside a thousand flies; within a height the species share it in proportion.
+ */
+export function spectrumShapes(spectrum: Spectrum, frame: SpectrumFrame): SpectrumShapes {
+  const ground = groundOf(spectrum, frame);
+  const { mids, stock, rulerTop, lower, rise, ends } = ground;
+  const { eaten, lacking } = demandOf(spectrum.missing, ground);
+  const tops = mids.map((x, i) => ({ x, y: rulerTop - rise(stock[i]!, stock[i]!) }));
+  const outlineTops = [{ x: ends[0]!, y: rulerTop }, ...tops, { x: ends[1]!, y: rulerTop }];
+  return {
+    layers: spectrum.alive.map(({ species }, layer) => layerOf(species, layer, ground)),
+    eaten: pathOf(eaten, lower, ends),
+    missing: outline(lacking) ?? '',
+    rulerTop,
+    bottom: Math.max(lower, ...lacking.map(({ far }) => far)),
+    skyline: (from, to) => highest(outlineTops, from, to),
+  };
 }

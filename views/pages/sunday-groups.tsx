@@ -1,4 +1,5 @@
 /** Sunday's groups: who eats prey of which length, whether it lasts, when it runs out, whom it touches. */
+import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { CoverAnswer, GroupAnswer } from '../../src/husbandry/supply/answer.ts';
 import { CoverLine } from '../charts/cover-line.tsx';
 import { RunOutDots } from '../charts/run-out-dots.tsx';
@@ -24,32 +25,61 @@ interface GroupsProps {
 
 const URGENCY = { 'runs short': 0, tight: 1, lasts: 2, empty: 3 } as const;
 
-export const GroupsTable = (props: GroupsProps) => (
-  <section aria-labelledby="groups">
-    <h2 id="groups">Who eats what, and does it last?</h2>
-    <table class="groups stacks">
-      <thead>
-        <tr>
-          <th scope="col">Who, and prey length</th>
-          <th scope="col">Lasts?</th>
-          <th scope="col">Runs out</th>
-          <th scope="col">Meals</th>
-          <th scope="col">Touched first</th>
-        </tr>
-      </thead>
-      {props.answer.groups
-        .toSorted((a, b) => URGENCY[a.verdict] - URGENCY[b.verdict] || b.missedMeals - a.missedMeals)
-        .map((group, i) => (
-          <GroupRows {...props} group={group} id={`group-${i}`} />
-        ))}
-    </table>
-  </section>
+/** Up to this many groups are shown at once; of more, those that last are folded. */
+const SHOWN_MOST = 6;
+
+export const GroupsTable = (props: GroupsProps) => {
+  const groups = props.answer.groups.toSorted(
+    (a, b) => URGENCY[a.verdict] - URGENCY[b.verdict] || b.missedMeals - a.missedMeals,
+  );
+  const fold = groups.length > SHOWN_MOST;
+  const shown = groups.filter(({ verdict }) => !fold || verdict !== 'lasts');
+  const folded = groups.filter(({ verdict }) => fold && verdict === 'lasts');
+  return (
+    <section aria-labelledby="groups">
+      <h2 id="groups">Who eats what, and does it last?</h2>
+      {shown.length === 0 ? null : <Groups {...props} groups={shown} id="group" />}
+      {folded.length === 0 ? null : (
+        <details class="folded">
+          <summary>
+            {counted(
+              folded.length,
+              shown.length > 0 ? 'more group lasts' : 'group lasts',
+              shown.length > 0 ? 'more groups last' : 'groups, and all last',
+            )}
+          </summary>
+          <Groups {...props} groups={folded} id="lasting" />
+        </details>
+      )}
+    </section>
+  );
+};
+
+const Groups = (props: GroupsProps & { groups: readonly GroupAnswer[]; id: string }) => (
+  <table class="groups stacks">
+    <thead>
+      <tr>
+        <th scope="col">Who, and prey length</th>
+        <th scope="col">Lasts?</th>
+        <th scope="col">Runs out</th>
+        <th scope="col">Meals</th>
+        <th scope="col">Touched first</th>
+      </tr>
+    </thead>
+    {props.groups.map((group, i) => (
+      <GroupRows {...props} group={group} id={`${props.id}-${i}`} />
+    ))}
+  </table>
 );
 
 /** 'Thu 27 Nov (Tue 25 Nov to Sat 29 Nov)'. */
-function runOutWords({ chance, day }: GroupAnswer['runOut']): string {
+function runOutWords({ chance, day }: GroupAnswer['runOut'], first: DayNumber): string {
   if (day === null || chance < NAMED_FROM) return 'not in this check';
-  const [low, mid, high] = [Math.round(day.low), Math.round(day.mid), Math.round(day.high)];
+  const [low, mid, high] = [day.low, day.mid, day.high].map((days) => first + Math.round(days)) as [
+    number,
+    number,
+    number,
+  ];
   return low === high ? shortDay(mid) : `${shortDay(mid)} (${shortDay(low)} to ${shortDay(high)})`;
 }
 const NAMED_FROM = 0.05;
@@ -67,7 +97,7 @@ const GroupRows = ({ group, id, answer, names, unit }: GroupsProps & { group: Gr
         <VerdictWord verdict={group.verdict} />
         <small>{weeksIn(group.nothingMissed.chance)}</small>
       </td>
-      <td data-label="Runs out">{runOutWords(group.runOut)}</td>
+      <td data-label="Runs out">{runOutWords(group.runOut, answer.day)}</td>
       <td data-label="Meals">
         {Math.round(group.mealsDue)} due
         <small>{shortfallWords(group)}</small>

@@ -76,14 +76,15 @@ const Verdict = ({ answer, delivery }: SundayProps) => (
 
 const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
   <p class="lede">
-    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}. Of {Math.round(answer.mealsDue)} meals due:{' '}
-    {shortfallWords(answer)}.
+    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}.{' '}
+    {counted(Math.round(answer.mealsDue), 'meal')} due: {shortfallWords(answer)}.
   </p>
 );
 
 /** Where the act is done; an act that changes tonight's offers is done in the round. */
 function placeOf({ kind, bin }: Act): { href: string; label: string } {
   if (kind === 'cut prey' || kind === 'stretch adults') return { href: paths.tonight, label: 'To the round' };
+  if (kind === 'start a cup') return { href: paths.newBin, label: 'Add the cup' };
   if (bin !== null) return { href: paths.bin(bin), label: 'To the bin' };
   return { href: `${paths.larder}#deliveries`, label: 'To the deliveries' };
 }
@@ -101,13 +102,7 @@ const ActHere = ({ act }: { act: Act | null }) => {
           before={weeksIn(act.before.nothingMissed)}
           after={weeksIn(act.after.nothingMissed)}
         />
-        {act.before.dangers < SHOWN_FROM ? null : (
-          <Changed
-            what="In danger"
-            before={expected(act.before.dangers)}
-            after={expected(act.after.dangers)}
-          />
-        )}
+        <Changed what="In danger" before={expected(act.before.dangers)} after={expected(act.after.dangers)} />
         <Changed
           what="Meals missed"
           before={expected(act.before.missedMeals)}
@@ -121,19 +116,18 @@ const ActHere = ({ act }: { act: Act | null }) => {
   );
 };
 
-/** Dangers rarer than this are not spoken of. */
-const SHOWN_FROM = 0.05;
-
-const Changed = ({ what, before, after }: { what: string; before: string; after: string }) => (
-  <div>
-    <dt>{what}</dt>
-    <dd>
-      <span class="unseen">now </span>
-      {before} <span aria-hidden="true">→</span>
-      <span class="unseen">, then </span> <b>{after}</b>
-    </dd>
-  </div>
-);
+/** What an act changes; what stays the same in words is left out. */
+const Changed = ({ what, before, after }: { what: string; before: string; after: string }) =>
+  before === after ? null : (
+    <div>
+      <dt>{what}</dt>
+      <dd>
+        <span class="unseen">now </span>
+        {before} <span aria-hidden="true">→</span>
+        <span class="unseen">, then </span> <b>{after}</b>
+      </dd>
+    </div>
+  );
 
 const HowSure = ({ answer, sources }: SundayProps) => (
   <section aria-labelledby="how-sure">

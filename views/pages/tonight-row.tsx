@@ -42,14 +42,8 @@ export const ServingRow = (props: ServingRowProps) => {
   );
 };
 
-const DueMark = ({ serving: { state, dueFrom, dueTo } }: { serving: Serving }) => {
-  if (state === 'due') return null;
-  return (
-    <small class={`due is-${state}`}>
-      {state === 'late' ? `late since ${shortDay(dueTo)}` : `early, due ${shortDay(dueFrom)}`}
-    </small>
-  );
-};
+const DueMark = ({ serving: { state, dueTo } }: { serving: Serving }) =>
+  state === 'due' ? null : <small class="due is-late">late since {shortDay(dueTo)}</small>;
 
 interface OfferProps {
   readonly offer: PreyOffer;

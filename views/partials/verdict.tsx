@@ -1,6 +1,6 @@
 /** A verdict in words: how often nobody misses a meal, how sure that is, what is missed. */
 import type { Chance, Shortfall, Verdict } from '../../src/husbandry/supply/answer.ts';
-import { expected, giveOrTake, percent, weeksIn } from '../format.ts';
+import { expected, giveOrTake, percent, roundly, weeksIn } from '../format.ts';
 import { VerdictMark } from './icons.tsx';
 
 /** The verdict as a word with its jar. */
@@ -17,7 +17,9 @@ export const chanceInFull = ({ chance, standardError }: Chance): string =>
 /** 'about 6 missed, about 2 late', leaving out what is none. */
 export function shortfallWords({ missedMeals, lateMeals, dangers }: Shortfall): string {
   const words = [
-    ...(dangers >= SHOWN_FROM ? [`${expected(dangers)} in danger`] : []),
+    ...(dangers >= SHOWN_FROM
+      ? [`${expected(dangers)} ${roundly(dangers) <= 1 ? 'animal' : 'animals'} in danger`]
+      : []),
     ...(missedMeals >= SHOWN_FROM ? [`${expected(missedMeals)} missed`] : []),
     ...(lateMeals >= SHOWN_FROM ? [`${expected(lateMeals)} late`] : []),
   ];

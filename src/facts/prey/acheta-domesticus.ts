@@ -51,6 +51,12 @@ export const achetaDomesticus: PreySpecies = {
       span: 'egg to adult',
       share: EGG,
       survival: memory([{ tempC: 30, share: 1 }], '1', 'losses of eggs are in the share that hatches'),
+      cv: published(
+        0.2,
+        '1',
+        'mitchaothai2024',
+        'derived: 2.78 over 13.70 days, eight temperatures of 23-33 C pooled',
+      ),
       fed: false,
     },
     {

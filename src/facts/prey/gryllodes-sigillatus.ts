@@ -84,6 +84,7 @@ export const gryllodesSigillatus: PreySpecies = {
       span: 'egg',
       share: 1,
       survival: memory([{ tempC: 32, share: 1 }], '1', 'losses of eggs are in the share that hatches'),
+      cv: published(0.154, '1', 'kong2025', 'derived: laying to hatch of 133 batches at 32 C'),
       fed: false,
     },
     {

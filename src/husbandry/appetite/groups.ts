@@ -3,6 +3,7 @@ import type { Kind, StageRule } from '../animals/kind.ts';
 import type { Eater, LengthWindow } from '../prey/matching.ts';
 import { windowFor } from '../prey/matching.ts';
 import type { Facts } from '../snapshot.ts';
+import { plural } from '../words.ts';
 
 export interface GroupMember {
   readonly animal: string;
@@ -84,8 +85,6 @@ function common(windows: readonly LengthWindow[]): LengthWindow {
 /** 'tarantula spiderlings', 'adult tarantulas', 'mantid nymphs'. */
 function groupName({ kind, rule }: GroupMember): string {
   const word = rule.words[0] ?? rule.stage;
-  const plural = (noun: string) =>
-    noun.endsWith('s') ? noun : noun.endsWith('y') ? `${noun.slice(0, -1)}ies` : `${noun}s`;
   const isNoun = rule.stage === 'young' || rule.stage === 'juvenile';
   return isNoun ? `${kind.group} ${plural(word)}` : `${word} ${plural(kind.group)}`;
 }

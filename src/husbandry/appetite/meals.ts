@@ -4,8 +4,9 @@
  */
 import { normalQuantile } from '../../maths/normal.ts';
 import { dayKey, joinKeys, purposes, uniform } from '../../maths/random.ts';
+import { NEVER } from '../calendar.ts';
 import { type FeedingDays, offeredOn } from './feeding-days.ts';
-import { NEVER, type Roster } from './roster.ts';
+import type { Roster } from './roster.ts';
 
 /** What a draw is for; part of its key. */
 const FOR = purposes(

@@ -5,6 +5,7 @@ import { keyOfCode } from '../../maths/random.ts';
 import type { Animal } from '../animals/animal.ts';
 import type { Kind, StageRule } from '../animals/kind.ts';
 import { eaterOf, ruleOf } from '../animals/stage.ts';
+import { NEVER } from '../calendar.ts';
 import { meanOfDay } from '../prey/rate.ts';
 import { roomTemp } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
@@ -12,9 +13,6 @@ import { type DemandGroup, type GroupMember, groupsOf } from './groups.ts';
 import { learnedInterval } from './learned.ts';
 import { logSd } from './log-normal.ts';
 import { type RuleTable, ruleTable } from './rule-table.ts';
-
-/** Days before today that stand for "no day on record". */
-export const NEVER = -32768;
 
 export interface Roster {
   readonly animals: number;

@@ -19,7 +19,7 @@ export interface Serving {
   /** First and last day of the rule's range for this meal. */
   readonly dueFrom: DayNumber;
   readonly dueTo: DayNumber;
-  readonly state: 'due' | 'late' | 'early';
+  readonly state: 'due' | 'late';
   /** What to offer; null when nothing fits or nothing must be offered. */
   readonly offer: PreyOffer | null;
   /** Why nothing is offered or what to mind, as a sentence; null when all is plain. */

@@ -4,6 +4,7 @@ import { type DayNumber, weekday } from '../calendar.ts';
 import type { Bin, ExpectedDelivery } from '../larder/bin.ts';
 import type { PreySpecies, SizeClass } from '../prey/species.ts';
 import type { Room, Snapshot } from '../snapshot.ts';
+import { plural } from '../words.ts';
 import type { Act, ActKind } from './answer.ts';
 import type { CoverOptions, Judged } from './cover.ts';
 import { judge } from './cover.ts';
@@ -100,11 +101,12 @@ function stretching({ snapshot, options }: Asking, { menu }: Judged): Candidate[
   ];
 }
 
-/** Each holding bin moved to a place some degrees cooler or warmer. */
-function moving({ snapshot, options }: Asking): Candidate[] {
+/** Each holding bin of prey that a needy group takes, moved to a place some degrees cooler or warmer. */
+function moving({ snapshot, needy, options }: Asking): Candidate[] {
   const by = snapshot.facts.policy.moveByC.value;
+  const eaten = new Set(needy.flatMap(({ windows }) => [...windows.keys()]));
   return snapshot.bins
-    .filter(({ role }) => role === 'holding')
+    .filter(({ role, species }) => role === 'holding' && eaten.has(species))
     .flatMap((bin) =>
       [-by, by].map((shift): Candidate => {
         const room = shiftedRoom(snapshot, bin, shift);
@@ -265,7 +267,7 @@ function purchase(snapshot: Snapshot, { group, species, size, heads, options }: 
   };
   return {
     kind: 'buy at a shop',
-    sentence: `Buy ${heads} ${species.commonName}s (${size.name}) at a shop by tomorrow for the ${group.name}.`,
+    sentence: `Buy ${heads} ${plural(species.commonName)} (${size.name}) at a shop by tomorrow for the ${group.name}.`,
     bin: null,
     species: species.code,
     animals: group.animals,
@@ -291,7 +293,7 @@ function startingCups({ snapshot, needy, options }: Asking): Candidate[] {
       };
       return {
         kind: 'start a cup',
-        sentence: `Start a cup of ${species.commonName} today.`,
+        sentence: `Start a cup of ${plural(species.commonName)} today.`,
         bin: null,
         species: species.code,
         animals: [],

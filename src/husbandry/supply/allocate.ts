@@ -15,15 +15,22 @@ export interface Picks {
   readonly items: Float64Array;
   count: number;
   total: number;
-  /** Next slice of each cohort to look at, in the pass under way. */
-  readonly at: Int32Array;
   /** Items of each species picked. */
   readonly ofSpecies: Float64Array;
+  /** Cohorts of the species each group takes. */
+  readonly cohortsOf: readonly Int32Array[];
+  /** Cohorts in the pass under way and, by cohort, one past the next slice to look at and the lengths sought. */
+  readonly active: Int32Array;
+  activeCount: number;
+  readonly at: Int32Array;
+  readonly lowMm: Float64Array;
+  readonly highMm: Float64Array;
 }
 
 /** Room for the picks of one group. */
-export function picksFor(larder: Larder): Picks {
-  const most = larder.stock.totalSlices * (2 + 2) + 1;
+export function picksFor(larder: Larder, menu: Menu): Picks {
+  const { cohorts, species, totalSlices } = larder.stock;
+  const most = totalSlices * PASSES.length + 1;
   return {
     slice: new Int32Array(most),
     cohort: new Int32Array(most),
@@ -31,10 +38,23 @@ export function picksFor(larder: Larder): Picks {
     items: new Float64Array(most),
     count: 0,
     total: 0,
-    at: new Int32Array(larder.stock.cohorts.length),
-    ofSpecies: new Float64Array(larder.stock.species.length),
+    ofSpecies: new Float64Array(species.length),
+    cohortsOf: menu.groups.map((_, group) => cohortsOf(larder, menu, group)),
+    active: new Int32Array(cohorts.length),
+    activeCount: 0,
+    at: new Int32Array(cohorts.length),
+    lowMm: new Float64Array(cohorts.length),
+    highMm: new Float64Array(cohorts.length),
   };
 }
+
+const cohortsOf = (larder: Larder, menu: Menu, group: number): Int32Array =>
+  Int32Array.from(larder.stock.cohorts.flatMap(({ species }, c) => (eats(menu, group, species) ? [c] : [])));
+
+const eats = (menu: Menu, group: number, species: number): boolean => {
+  const cell = group * menu.species.length + species;
+  return (menu.minMm[cell] as number) <= (menu.maxMm[cell] as number);
+};
 
 export interface Wanting {
   readonly group: number;
@@ -62,15 +82,20 @@ const PASSES: readonly Pass[] = [
 /** Fewer heads than this in a slice are none. */
 const NONE_LEFT = Math.sqrt(Number.EPSILON);
 
-/** Picks prey for a group until its items are found or nothing more fits; takes nothing yet. */
+/** Picks prey for a group out of the larder until its items are found or nothing more fits. */
 export function pick(larder: Larder, menu: Menu, wanting: Wanting, picks: Picks): void {
+  const { group } = wanting;
   picks.count = 0;
   picks.total = 0;
   picks.ofSpecies.fill(0);
   for (const pass of PASSES) {
-    if (picks.total >= wanting.items - NONE_LEFT) return;
-    if (pass.preparation === 'cut' && (menu.portions[wanting.group] as number) <= 1) return;
+    const idle =
+      pass.preparation === 'cut'
+        ? (menu.portions[group] as number) <= 1
+        : !pass.capped && !menu.hasCaps[group];
+    if (idle) continue;
     passOver(larder, menu, { wanting, pass, picks });
+    if (picks.total >= wanting.items - NONE_LEFT) return;
   }
 }
 
@@ -81,69 +106,33 @@ interface Passing {
 }
 
 /** One pass: again and again the slice nearest to its window's end. */
-function passOver(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): void {
-  const { cohorts } = larder.stock;
-  for (let c = 0; c < cohorts.length; c++) {
-    const cohort = cohorts[c] as Cohort;
-    const here = (larder.arrivesOn[c] as number) <= wanting.day && eats(menu, wanting.group, cohort.species);
-    picks.at[c] = here ? cohort.firstSlice + cohort.slices : -1;
-  }
+function passOver(larder: Larder, menu: Menu, passing: Passing): void {
+  const { wanting, picks } = passing;
+  openPass(larder, menu, passing);
   while (picks.total < wanting.items - NONE_LEFT) {
-    const c = nearestToOutgrowing(larder, menu, { wanting, pass, picks });
+    const c = nearestToOutgrowing(larder, menu, passing);
     if (c < 0) return;
-    pickFrom(larder, menu, { wanting, pass, picks, c });
+    pickFrom(larder, menu, passing, c);
   }
 }
 
-const eats = (menu: Menu, group: number, species: number): boolean => {
-  const cell = group * menu.species.length + species;
-  return (menu.minMm[cell] as number) <= (menu.maxMm[cell] as number);
-};
-
-/** Cohort whose longest fitting slice is nearest to outgrowing the group; -1 when none fits. */
-function nearestToOutgrowing(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): number {
-  const { cohorts } = larder.stock;
-  let best = -1;
-  let nearest = 0;
-  for (let c = 0; c < cohorts.length; c++) {
-    if ((picks.at[c] as number) < 0) continue;
-    const cohort = cohorts[c] as Cohort;
+/** Lists the cohorts that are here and have lengths within the pass's bounds. */
+function openPass(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): void {
+  const cohorts = picks.cohortsOf[wanting.group] as Int32Array;
+  picks.activeCount = 0;
+  for (let k = 0; k < cohorts.length; k++) {
+    const c = cohorts[k] as number;
+    const cohort = larder.stock.cohorts[c] as Cohort;
     const cell = wanting.group * menu.species.length + cohort.species;
-    const cap = (menu.shareCap[cell] as number) * wanting.items;
-    const full =
-      pass.capped && cap < wanting.items && (picks.ofSpecies[cohort.species] as number) >= cap - NONE_LEFT;
-    const slice = full
-      ? -1
-      : longestFitting(larder, { cohort, from: picks.at[c] as number, cell, menu, pass });
-    picks.at[c] = slice < 0 ? -1 : slice + 1;
-    if (slice < 0) continue;
-    const share = (larder.lengthMm[slice] as number) / (menu.maxMm[cell] as number);
-    if (share > nearest) {
-      nearest = share;
-      best = c;
-    }
+    const low = lowerEdge(menu, cell, pass.preparation);
+    const high = upperEdge(menu, cell, pass.preparation);
+    const here = (larder.arrivesOn[c] as number) <= wanting.day;
+    if (!here || (larder.longestMm[c] as number) < low || (larder.shortestMm[c] as number) > high) continue;
+    picks.active[picks.activeCount++] = c;
+    picks.at[c] = cohort.firstSlice + cohort.slices;
+    picks.lowMm[c] = low;
+    picks.highMm[c] = high;
   }
-  return best;
-}
-
-interface Search {
-  readonly cohort: Cohort;
-  /** One past the slice to begin with. */
-  readonly from: number;
-  readonly cell: number;
-  readonly menu: Menu;
-  readonly pass: Pass;
-}
-
-function longestFitting(larder: Larder, { cohort, from, cell, menu, pass }: Search): number {
-  const low = lowerEdge(menu, cell, pass.preparation);
-  const high = upperEdge(menu, cell, pass.preparation);
-  for (let q = from - 1; q >= cohort.firstSlice; q--) {
-    const length = larder.lengthMm[q] as number;
-    if (length < low || (length <= low && pass.preparation !== 'alive')) return -1;
-    if (length <= high && (larder.heads[q] as number) > NONE_LEFT) return q;
-  }
-  return -1;
 }
 
 const lowerEdge = (menu: Menu, cell: number, preparation: Preparation): number =>
@@ -156,53 +145,82 @@ const upperEdge = (menu: Menu, cell: number, preparation: Preparation): number =
     cell
   ] as number;
 
-/** Items one head of this length stands for: by mass, but never more than a meal, or than the portions it is cut into. */
-function worthOf(
-  larder: Larder,
-  menu: Menu,
-  { wanting, pass, slice, cell }: { wanting: Wanting; pass: Pass; slice: number; cell: number },
-): number {
-  const worth = itemsWorth(
-    larder.lengthMm[slice] as number,
-    menu.idealMm[cell] as number,
-    larder.policy.smallerItemsMost.value,
-  );
-  const most =
-    pass.preparation === 'cut' ? (menu.portions[wanting.group] as number) : wanting.items / wanting.meals;
-  return Math.min(worth, Math.max(1, most));
+/** Cohort whose longest fitting slice is nearest to outgrowing the group; -1 when nothing fits. */
+function nearestToOutgrowing(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): number {
+  let best = -1;
+  let nearest = 0;
+  for (let k = 0; k < picks.activeCount; k++) {
+    const c = picks.active[k] as number;
+    if ((picks.at[c] as number) < 0) continue;
+    const { species } = larder.stock.cohorts[c] as Cohort;
+    const cell = wanting.group * menu.species.length + species;
+    const room = pass.capped ? roomUnderCap(menu, { wanting, picks, cell, species }) : 1;
+    const slice = room > NONE_LEFT ? longestFitting(larder, picks, c) : -1;
+    picks.at[c] = slice < 0 ? -1 : slice + 1;
+    const share = slice < 0 ? 0 : (larder.lengthMm[slice] as number) / (menu.maxMm[cell] as number);
+    if (share > nearest) {
+      nearest = share;
+      best = c;
+    }
+  }
+  return best;
 }
 
-function pickFrom(larder: Larder, menu: Menu, { wanting, pass, picks, c }: Passing & { c: number }): void {
-  const cohort = larder.stock.cohorts[c] as Cohort;
+interface Capped {
+  readonly wanting: Wanting;
+  readonly picks: Picks;
+  readonly cell: number;
+  readonly species: number;
+}
+
+/** Items of a species the group may still have tonight. */
+function roomUnderCap(menu: Menu, { wanting, picks, cell, species }: Capped): number {
+  const share = menu.shareCap[cell] as number;
+  return share < 1 ? share * wanting.items - (picks.ofSpecies[species] as number) : wanting.items;
+}
+
+/** Longest slice of a cohort within the lengths sought that still holds heads; -1 when there is none. */
+function longestFitting(larder: Larder, picks: Picks, c: number): number {
+  const { firstSlice } = larder.stock.cohorts[c] as Cohort;
+  for (let q = (picks.at[c] as number) - 1; q >= firstSlice; q--) {
+    const length = larder.lengthMm[q] as number;
+    if (length < (picks.lowMm[c] as number)) return -1;
+    if (length <= (picks.highMm[c] as number) && (larder.heads[q] as number) > NONE_LEFT) return q;
+  }
+  return -1;
+}
+
+function pickFrom(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing, c: number): void {
+  const { species } = larder.stock.cohorts[c] as Cohort;
   const slice = (picks.at[c] as number) - 1;
-  const cell = wanting.group * menu.species.length + cohort.species;
-  const worth = worthOf(larder, menu, { wanting, pass, slice, cell });
-  const cap = pass.capped
-    ? (menu.shareCap[cell] as number) * wanting.items - (picks.ofSpecies[cohort.species] as number)
-    : wanting.items;
-  const room = Math.min(wanting.items - picks.total, cap);
-  const already = pickedFrom(picks, slice);
-  const heads = Math.min((larder.heads[slice] as number) - already, room / worth);
+  const cell = wanting.group * menu.species.length + species;
+  const wanted = wanting.items - picks.total;
+  const room = pass.capped ? Math.min(wanted, roomUnderCap(menu, { wanting, picks, cell, species })) : wanted;
+  const most =
+    pass.preparation === 'cut' ? (menu.portions[wanting.group] as number) : wanting.items / wanting.meals;
+  const worth = Math.min(worthOf(larder, menu, slice, cell), Math.max(1, most));
+  const heads = Math.min(larder.heads[slice] as number, room / worth);
   picks.at[c] = slice;
-  if (heads <= 0) return;
+  larder.heads[slice] = (larder.heads[slice] as number) - heads;
   const n = picks.count++;
   picks.slice[n] = slice;
   picks.cohort[n] = c;
   picks.heads[n] = heads;
   picks.items[n] = heads * worth;
   picks.total += heads * worth;
-  picks.ofSpecies[cohort.species] = (picks.ofSpecies[cohort.species] as number) + heads * worth;
+  picks.ofSpecies[species] = (picks.ofSpecies[species] as number) + heads * worth;
 }
 
-/** Heads of a slice picked in an earlier pass. */
-function pickedFrom(picks: Picks, slice: number): number {
-  let heads = 0;
-  for (let n = 0; n < picks.count; n++) if (picks.slice[n] === slice) heads += picks.heads[n] as number;
-  return heads;
-}
+/** Items of ideal size one head of a slice stands for, by mass. */
+const worthOf = (larder: Larder, menu: Menu, slice: number, cell: number): number =>
+  itemsWorth(
+    larder.lengthMm[slice] as number,
+    menu.idealMm[cell] as number,
+    larder.policy.smallerItemsMost.value,
+  );
 
-/** Takes the picked prey out of the larder, in the order picked, until `items` are reached. */
-export function take(
+/** Settles the picks: as many as make up `items` are eaten, in the order picked; the rest goes back. */
+export function settle(
   larder: Larder,
   picks: Picks,
   items: number,
@@ -210,14 +228,14 @@ export function take(
 ): void {
   const { eaten } = larder.totals;
   let left = items;
-  for (let n = 0; n < picks.count && left > NONE_LEFT; n++) {
-    const part = Math.min(1, left / (picks.items[n] as number));
-    const heads = (picks.heads[n] as number) * part;
+  for (let n = 0; n < picks.count; n++) {
+    const part = Math.max(0, Math.min(1, left / (picks.items[n] as number)));
     const slice = picks.slice[n] as number;
-    larder.heads[slice] = Math.max(0, (larder.heads[slice] as number) - heads);
-    const bin = larder.stock.cohorts[picks.cohort[n] as number]?.bin as number;
+    const heads = (picks.heads[n] as number) * part;
+    larder.heads[slice] = (larder.heads[slice] as number) + (picks.heads[n] as number) - heads;
+    const { bin } = larder.stock.cohorts[picks.cohort[n] as number] as Cohort;
     eaten[bin] = (eaten[bin] as number) + heads;
-    eatenAt(larder.lengthMm[slice] as number, heads);
+    if (heads > 0) eatenAt(larder.lengthMm[slice] as number, heads);
     left -= (picks.items[n] as number) * part;
   }
 }
@@ -226,17 +244,39 @@ export function take(
 export function edibleHeads(
   larder: Larder,
   menu: Menu,
-  { group, day }: { group: number; day: number },
+  { picks, group, day }: { picks: Picks; group: number; day: number },
 ): number {
+  const cohorts = picks.cohortsOf[group] as Int32Array;
   let sum = 0;
-  larder.stock.cohorts.forEach((cohort, c) => {
-    if ((larder.arrivesOn[c] as number) > day) return;
+  for (let k = 0; k < cohorts.length; k++) {
+    const c = cohorts[k] as number;
+    const cohort = larder.stock.cohorts[c] as Cohort;
     const cell = group * menu.species.length + cohort.species;
-    const [low, high] = [menu.minMm[cell] as number, menu.maxMm[cell] as number];
-    for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
-      const length = larder.lengthMm[q] as number;
-      if (low <= length && length <= high) sum += larder.heads[q] as number;
+    if ((larder.arrivesOn[c] as number) <= day) {
+      sum += headsBetween(larder, {
+        cohort,
+        c,
+        low: menu.minMm[cell] as number,
+        high: menu.maxMm[cell] as number,
+      });
     }
-  });
+  }
+  return sum;
+}
+
+interface Between {
+  readonly cohort: Cohort;
+  readonly c: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+function headsBetween(larder: Larder, { cohort, c, low, high }: Between): number {
+  if ((larder.longestMm[c] as number) < low || (larder.shortestMm[c] as number) > high) return 0;
+  let sum = 0;
+  for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
+    const length = larder.lengthMm[q] as number;
+    if (low <= length && length <= high) sum += larder.heads[q] as number;
+  }
   return sum;
 }

@@ -16,6 +16,8 @@ export interface Menu {
   readonly portions: Int32Array;
   /** Most of a day's items of this species, share; 1 without a cap. */
   readonly shareCap: Float64Array;
+  /** 1 where some species of the group has a cap. */
+  readonly hasCaps: Uint8Array;
   /** Groups in the order in which they are served. */
   readonly order: Int32Array;
   /** Longest prey of each species that anybody takes. */
@@ -46,6 +48,9 @@ export function menuOf(
     ),
     portions,
     shareCap: cells((group, s) => group.rule.shareCaps.value[s.form] ?? 1),
+    hasCaps: Uint8Array.from(groups, ({ rule }) =>
+      Number(Object.values(rule.shareCaps.value).some((cap) => cap < 1)),
+    ),
     order: servingOrder(groups),
     longestMm: Float64Array.from(species, (_, s) =>
       groups.reduce((most, __, g) => Math.max(most, maxMm[g * species.length + s] as number), 0),

@@ -19,7 +19,7 @@ import {
 } from '../appetite/meals.ts';
 import type { Roster } from '../appetite/roster.ts';
 import type { Policy } from '../policy.ts';
-import { edibleHeads, type Picks, pick, picksFor, take } from './allocate.ts';
+import { edibleHeads, type Picks, pick, picksFor, settle } from './allocate.ts';
 import { closeLarder, type Larder, larderOnDay, startLarder } from './larder.ts';
 import type { Menu } from './menu.ts';
 import {
@@ -60,7 +60,7 @@ export function runReplicates(run: Run, tally: Tally, { from, to }: { from: numb
     ...run,
     tally,
     meals: mealsFor(run.roster, run.feeding, run.days),
-    picks: run.larder ? picksFor(run.larder) : null,
+    picks: run.larder ? picksFor(run.larder, run.menu) : null,
     waiting: new Int32Array(run.menu.groups.length),
     nextWaiting: new Int32Array(run.roster.animals),
   };
@@ -132,7 +132,7 @@ function serveGroup(run: Working, group: number, day: number): void {
   pick(larder, menu, { group, day, items, meals }, picks);
   const enough = picks.total >= items - ROUNDING * (1 + items);
   const used = enough ? items : serveInOrder(run, { group, day, meals, found: picks.total });
-  take(larder, picks, used, (lengthMm, heads) => countEaten(tally, lengthMm, heads));
+  settle(larder, picks, used, (lengthMm, heads) => countEaten(tally, lengthMm, heads));
   if (enough) serveWhole(run, group, day);
 }
 
@@ -219,10 +219,11 @@ function noteOverdue(run: Working, i: number, day: number): void {
 
 /** Notes how many heads each group could eat today, before anybody is fed. */
 function noteStock(run: Working, day: number, replicate: number): void {
-  const { larder, menu, tally } = run;
-  if (!larder) return;
+  const { larder, picks, menu, tally } = run;
+  if (!larder || !picks) return;
   for (let g = 0; g < tally.groups; g++) {
     tally.stockOf[(replicate * tally.groups + g) * tally.days + day] = edibleHeads(larder, menu, {
+      picks,
       group: g,
       day,
     });

@@ -125,7 +125,7 @@ function stockByDay(tally: Tally, g: number): Spread[] {
 }
 
 /** The window of the species the group may eat longest: what is printed beside its name. */
-function shownWindow(group: DemandGroup): GroupAnswer['window'] {
+export function shownWindow(group: DemandGroup): GroupAnswer['window'] {
   const windows = [...group.windows.values()].sort((a, b) => b.maxMm - a.maxMm);
   const { minMm, idealMm, liveMaxMm, maxMm } = (windows[0] ?? {
     minMm: 0,

@@ -18,6 +18,8 @@ export interface Tally {
   /** By replicate at [replicate * groups + group]: items wanted, and day of run-out (`days` when none). */
   readonly itemsOf: Float64Array;
   readonly runOutOf: Int16Array;
+  /** Items wanted at [(replicate * groups + group) * days + day]; null unless asked for. */
+  readonly itemsByDay: Float32Array | null;
   /** Missed meals of each animal, summed over replicates; late, missed and dangerous meals of each replicate. */
   readonly missedByAnimal: Float64Array;
   readonly lateOf: Float64Array;
@@ -45,6 +47,8 @@ export interface TallySize {
   readonly replicates: number;
   readonly stockReplicates: number;
   readonly edgesMm: Float64Array;
+  /** Whether the items of every day of every replicate are kept. */
+  readonly keepDays?: boolean;
 }
 
 /** An empty tally. */
@@ -64,6 +68,7 @@ export function tallyFor(size: TallySize): Tally {
     unmet: floats(groups * days),
     itemsOf: floats(groups * replicates),
     runOutOf: new Int16Array(groups * replicates).fill(days),
+    itemsByDay: size.keepDays ? new Float32Array(groups * replicates * days) : null,
     missedByAnimal: floats(animals),
     lateOf: floats(replicates),
     missedOf: floats(replicates),
@@ -81,7 +86,7 @@ export function tallyFor(size: TallySize): Tally {
   };
 }
 
-const add = (sums: Float64Array, at: number, amount: number): void => {
+const add = (sums: Float64Array | Float32Array, at: number, amount: number): void => {
   sums[at] = (sums[at] as number) + amount;
 };
 
@@ -101,6 +106,10 @@ export function countDue(
   add(tally.due, group, 1);
   add(tally.wanted, group * tally.days + day, items);
   add(tally.now.items, group, items);
+  if (tally.itemsByDay) {
+    const row = tally.now.replicate * tally.groups + group;
+    add(tally.itemsByDay, row * tally.days + day, items);
+  }
 }
 
 /** A meal found no prey today; counted on the first day that happens. */

@@ -1,5 +1,5 @@
 /** The verdict in about ten words, as a person would say it. */
-import { type DayNumber, weekday } from '../calendar.ts';
+import { civilDate, type DayNumber, weekday } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { GroupAnswer, Verdict } from './answer.ts';
 
@@ -11,6 +11,14 @@ export function dayName(day: DayNumber, today: DayNumber): string {
   if (ahead <= 0) return 'tonight';
   if (ahead === 1) return 'tomorrow';
   return ahead < DAYS_PER_WEEK ? `on ${WEEKDAYS[weekday(day)]}` : `in ${ahead} days`;
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** A day as a keeper says it: 'Thu 26 Nov'. */
+export function spokenDay(day: DayNumber): string {
+  const [, month, date] = civilDate(day).split('-').map(Number) as [number, number, number];
+  return `${WEEKDAYS[weekday(day)]?.slice(0, 1 + 2)} ${date} ${MONTHS[month - 1]}`;
 }
 
 export interface Spoken {
@@ -32,20 +40,20 @@ export function headlineOf(spoken: Spoken): string {
     .filter(({ verdict }) => verdict !== 'lasts')
     .sort((a, b) => b.dangers - a.dangers || b.missedMeals - a.missedMeals);
   const worst = short[0];
-  if (!worst) return 'Tight: a few meals could be missed in the room as a whole.';
+  const state = spoken.verdict === 'tight' ? 'Tight' : 'Runs short';
+  if (!worst) return `${state}: a few meals could be missed in the room as a whole.`;
   const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
   const rest = short.length > 1 ? `; ${others(short.length - 1)}` : '; the rest lasts';
   const name = capital(worst.name);
-  if (worst.verdict === 'tight') return `Tight: ${worst.name} could run short ${when}${rest}.`;
+  if (worst.verdict === 'tight') return `${state}: ${worst.name} could run short ${when}${rest}.`;
   return worst.runOut.day
     ? `${name} run short ${when}${rest}.`
     : `${name} will miss meals though prey is there${rest}.`;
 }
 
 function lasting({ today, days, untilDelivery }: Spoken): string {
-  const until = dayName(today + days - 1, today).replace('on ', '');
   if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}.`;
-  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last until ${until}.`;
+  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last the next ${days} days.`;
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);

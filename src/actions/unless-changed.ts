@@ -1,0 +1,23 @@
+/** Two people may edit one record: the second is told, and nothing is overwritten unseen. */
+import { problem } from '../husbandry/problems.ts';
+import { err, ok, type Result } from '../husbandry/result.ts';
+import { changedSince, type Noun, type Tx } from '../store/index.ts';
+
+export interface Edited {
+  readonly noun: Noun;
+  readonly code: string;
+  /** Revision of the page the edit was made on; without it nothing is checked. */
+  readonly asOf: number | undefined;
+}
+
+export async function unlessChanged(tx: Tx, { noun, code, asOf }: Edited): Promise<Result<null>> {
+  const newer = asOf === undefined ? null : await tx.ask(changedSince(noun, code, asOf));
+  return newer === null
+    ? ok(null)
+    : err(
+        problem(
+          'changed-meanwhile',
+          `${code} was changed while you wrote ("${newer.summary}"). Look at what it says now, then save again.`,
+        ),
+      );
+}

@@ -1,0 +1,26 @@
+/** What stands on the larder's shelves tonight, as best known: each bin's prey by length. */
+import type { Bin } from '../larder/bin.ts';
+import type { PreySpecies } from '../prey/species.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { stockOf } from './stock.ts';
+
+export interface Shelf {
+  readonly bin: Bin;
+  readonly species: PreySpecies;
+  /** Equal shares of the bin's heads by rank of length; taking from them lowers `heads`. */
+  readonly slices: { readonly lengthMm: number; heads: number }[];
+}
+
+/** The bins open for feeding, at the growth speed and count that are likeliest. */
+export function shelvesOf(snapshot: Snapshot): Shelf[] {
+  const stock = stockOf({ ...snapshot, deliveries: [] }, 1);
+  return stock.cohorts.map((cohort) => {
+    const path = cohort.nodes[Math.floor(cohort.nodes.length / 2)];
+    const lengths = Array.from(path?.lengthMm.subarray(0, cohort.slices) ?? []);
+    return {
+      bin: (stock.bins[cohort.bin] as { bin: Bin }).bin,
+      species: stock.species[cohort.species] as PreySpecies,
+      slices: lengths.map((lengthMm) => ({ lengthMm, heads: (path?.heads ?? 0) / cohort.slices })),
+    };
+  });
+}

@@ -1,0 +1,8 @@
+/** Words of the trade put into sentences. */
+
+/** Several of a thing: 'house crickets', 'fruit flies', 'cockroaches'. */
+export function plural(noun: string): string {
+  if (noun.endsWith('s')) return noun;
+  if (noun.endsWith('y')) return `${noun.slice(0, -1)}ies`;
+  return noun.endsWith('ch') ? `${noun}es` : `${noun}s`;
+}

@@ -1,0 +1,20 @@
+/**
+ * Age classes that grow by half in each step: Anton and Rorres, Elementary Linear Algebra: Applications Version,
+ * section on age-specific population growth, Examples 1 and 2; exact rational results, tolerance 1e-9.
+ */
+import { expect, it } from 'vitest';
+import { growthOf } from '../../src/maths/growth-rate.ts';
+
+const MATRIX = [
+  [0, 4, 3],
+  [0.5, 0, 0],
+  [0, 0.25, 0],
+];
+const TOLERANCE = 1e-9;
+
+it('grows by 1.5 a step towards classes as 1 to 1/3 to 1/18', () => {
+  const { factor, stable } = growthOf(MATRIX)!;
+  expect(Math.abs(factor - 1.5)).toBeLessThan(TOLERANCE);
+  expect(Math.abs(stable[1]! / stable[0]! - 1 / 3)).toBeLessThan(TOLERANCE);
+  expect(Math.abs(stable[2]! / stable[0]! - 1 / 18)).toBeLessThan(TOLERANCE);
+});
