@@ -2,20 +2,21 @@
 import { ok } from '../husbandry/result.ts';
 import type { EntryInput } from '../store/index.ts';
 import { newBin, newBinRow } from './bin-fields.ts';
-import { formId } from './fields.ts';
+import { civilDay, formId } from './fields.ts';
 import { inOrder, lot } from './lot-fields.ts';
 import { action } from './perform.ts';
 
 export const addBin = action({
   verb: 'add-bin',
-  schema: newBin.extend({ lot: lot.optional(), formId }),
-  body: async (scene, { formId: _, lot: found, ...given }) => {
+  schema: newBin.extend({ lot: lot.optional(), day: civilDay.optional(), formId }),
+  pastDays: ['day'],
+  body: async (scene, { formId: _, lot: found, day: seen, ...given }) => {
     const bin = await newBinRow(scene, given);
     if (!bin.ok) return bin;
     const content = found === undefined ? null : inOrder(found);
     if (content !== null && !content.ok) return content;
     const { code, name } = bin.value;
-    const day = scene.now.today;
+    const day = seen ?? scene.now.today;
     const entries: readonly EntryInput[] =
       content === null ? [] : [{ day, kind: 'counted', bin: code, ...content.value }];
     return ok({

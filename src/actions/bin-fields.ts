@@ -8,6 +8,7 @@ import { findBin, findRoom, findSpecies } from './find.ts';
 import type { Body, Scene } from './perform.ts';
 
 const ROLES = ['holding', 'colony', 'cup'] as const satisfies readonly BinRole[];
+export const role = oneOf(ROLES);
 /** Heads when full, or nothing said. */
 export const capacity = z.union([z.literal('').transform(() => null), z.null(), heads], {
   error: ({ input }) =>
@@ -17,7 +18,7 @@ export const capacity = z.union([z.literal('').transform(() => null), z.null(), 
 export const newBin = z.strictObject({
   name: text.default(''),
   species: someText,
-  role: oneOf(ROLES).default('holding'),
+  role: role.default('holding'),
   room: someText,
   capacity: capacity.default(null),
   keepAdults: flag.default(false),

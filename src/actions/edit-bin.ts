@@ -1,7 +1,7 @@
 /** Changes what is written of a bin, or takes it out of use. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
-import { capacity } from './bin-fields.ts';
+import { capacity, role } from './bin-fields.ts';
 import { asOf, flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { action } from './perform.ts';
@@ -13,6 +13,7 @@ export const editBin = action({
   schema: z.strictObject({
     bin: someText,
     name: someText.optional(),
+    role: role.optional(),
     room: someText.optional(),
     capacity: capacity.optional(),
     keepAdults: flag.optional(),

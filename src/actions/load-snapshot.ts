@@ -25,7 +25,7 @@ const questions = (day: DayNumber) => ({
   revision,
   animals: rowsOf('animal', { where: 'left_day is null' }),
   records: animalRecords(day),
-  bins: rowsOf('bin', { where: 'closed = 0' }),
+  bins: rowsOf('bin', { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' }),
   events: binEvents(day),
   deliveries: rowsOf('delivery', { where: "state = 'expected'" }),
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
@@ -59,6 +59,18 @@ interface AsOf {
   readonly today: DayNumber;
 }
 
+const byPlace = new Intl.Collator('en', { numeric: true });
+
+/** The order of the walk: room by room, shelf by shelf (A2 before A10), then as placed on the shelf. */
+const inShelfOrder = (rows: readonly AnimalRow[]): readonly AnimalRow[] =>
+  rows.toSorted(
+    (a, b) =>
+      byPlace.compare(a.room, b.room) ||
+      byPlace.compare(a.shelf, b.shelf) ||
+      a.shelfPosition - b.shelfPosition ||
+      byPlace.compare(a.code, b.code),
+  );
+
 /** Animals of kinds that are in the Book. */
 function animalsOf(
   rows: readonly AnimalRow[],
@@ -66,7 +78,7 @@ function animalsOf(
   { facts, today }: AsOf,
 ): readonly Animal[] {
   const byCode = new Map(records.map((record) => [record.code, record]));
-  return rows.flatMap((row) => {
+  return inShelfOrder(rows).flatMap((row) => {
     const kind = facts.kinds.get(row.kind);
     const record = byCode.get(row.code);
     if (kind === undefined || record === undefined) return [];

@@ -24,6 +24,8 @@ export const policy: Policy = {
   moultsAhead: memory(3, 'moults', CHOICE),
   speedLogSd: memory(0.25, '1', 'our own starting value: laboratories differ by 20-40 % on crickets'),
   hazardCv: memory(0.7, '1'),
+  dieOffPerDay: memory(0.0002, 'per bin and day', 'our own starting value: about one bin in fourteen a year'),
+  dieOffShare: memory(0.9, '1', 'our own starting value'),
   countCv: memory(0.05, '1'),
   levelCv: memory(0.35, '1'),
   weighCv: memory(0.1, '1'),

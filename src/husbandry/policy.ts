@@ -28,6 +28,9 @@ export interface Policy {
   readonly speedLogSd: Sourced;
   /** CV of a bin's hazard multiplier. */
   readonly hazardCv: Sourced;
+  /** Chance per bin and day that it dies off, and the share that then dies. */
+  readonly dieOffPerDay: Sourced;
+  readonly dieOffShare: Sourced;
   /** CV of a count by hand, of a level by eye, of a weighing; and its growth per day since. */
   readonly countCv: Sourced;
   readonly levelCv: Sourced;

@@ -66,17 +66,27 @@ export interface OfferLine {
   readonly animal: string;
   readonly bin: string | null;
   readonly heads: number | null;
+  readonly fromMm: Mm | null;
+  readonly toMm: Mm | null;
   readonly outcome: MealOutcome | null;
 }
 
 /** What was offered on an evening, in the order written. */
 export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
   jsonQuery(
-    `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads, 'outcome', outcome))
-     as body from (
+    `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads,
+       'fromMm', from_mm, 'toMm', to_mm, 'outcome', outcome)) as body from (
        select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
          order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
        from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 order by o.id)`,
+    [evening],
+  );
+
+/** Animals of whose meal on this evening something is written: offered, or not. */
+export const roundDone = (evening: DayNumber): Query<readonly string[]> =>
+  jsonQuery(
+    `select json_group_array(distinct animal) as body from entry
+     where civil_day = ? and kind in ('offered', 'skipped') and voided = 0 and animal is not null`,
     [evening],
   );
 

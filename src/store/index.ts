@@ -11,7 +11,10 @@ export {
 } from './acts.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
 export { changedSince } from './changed-since.ts';
+export { isFile } from './connection.ts';
 export { nextCodes } from './counters.ts';
+export { demoIsHere } from './demo.ts';
+export { draftNamed, keepDraft } from './drafts.ts';
 export {
   type EntryInput,
   lastSeenUnmoulted,
@@ -19,6 +22,7 @@ export {
   type OfferLine,
   offersOf,
   openEvening,
+  roundDone,
 } from './entries.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';

@@ -84,7 +84,7 @@ test('only what a later list says otherwise is changed', async () => {
   const later = bytes('who,kind,size,fed', 'Clove,Brachypelma hamorii,52 mm,2024-10-03');
   const { reading } = good(await importAnimals(room, { bytes: later }));
   expect(reading.rows[0]?.changes.map(({ field }) => field).sort()).toEqual(['gaugeMm', 'lastFed']);
-  expect((await loadSnapshot(room)).animals[0]).toMatchObject({
+  expect((await loadSnapshot(room)).animals.find(({ code }) => code === 'A1')).toMatchObject({
     gaugeMm: 52,
     shelf: 'C7',
     lastTaken: 19_999,

@@ -29,6 +29,7 @@ export const certainPolicy = policyWith({
   roomTempSdC: 0,
   speedLogSd: 0,
   hazardCv: 0,
+  dieOffPerDay: 0,
   countCv: 0,
   doubtGrowthPerDay: 0,
   overCountShare: 0,

@@ -2,8 +2,9 @@
  * The law of one row's offers where nothing about it changes: on which days its first and its next meal may be
  * offered, and with what chance. The same law as the meal calendar draws from (meals.ts).
  */
+import { NEVER } from '../calendar.ts';
 import { type FeedingDays, offeredOn } from './feeding-days.ts';
-import { NEVER, type Roster } from './roster.ts';
+import type { Roster } from './roster.ts';
 
 /** Chance by day of the horizon; the rest of 1 lies beyond it. */
 export type DayChances = ReadonlyMap<number, number>;

@@ -9,6 +9,7 @@ import type { Bin, BinEvent, CupLook } from './bin.ts';
 import type { Chain } from './chain.ts';
 import { firstYoung, scaleTo, spreadLot, takeAny, takeBetween, totalHeads } from './lot.ts';
 import { youngDays } from './rates.ts';
+import { settledMix } from './settled-mix.ts';
 import { type BinState, emptyState, type Life, nextDay } from './state.ts';
 
 export interface Replay {
@@ -93,10 +94,9 @@ function counted(
   const sized = event.fromMm !== null && event.toMm !== null;
   const unknown = totalHeads(state.heads, chain.firstHead) <= 0;
   const range = sized ? { fromMm: event.fromMm as number, toMm: event.toMm as number } : wholeRange(chain);
-  const heads =
-    sized || unknown
-      ? spreadLot(chain, { heads: event.heads, ...range })
-      : withTotal(chain, state.heads, event.heads);
+  const spread = () => spreadLot(chain, { heads: event.heads, ...range });
+  const mixed = () => (life.bin.role === 'colony' ? settledMix(life, event.heads) : null) ?? spread();
+  const heads = sized ? spread() : unknown ? mixed() : withTotal(chain, state.heads, event.heads);
   const next = reset(state, event.day, heads, policy.countCv.value);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
 }

@@ -1,24 +1,11 @@
 /** Tonight: who is due, what to offer each out of which bin, and who must be left alone. */
-import type { Animal } from '../animals/animal.ts';
-import type { Kind, StageRule } from '../animals/kind.ts';
-import { eaterOf, ruleOf } from '../animals/stage.ts';
-import { feedingDaysFrom, offeredOn } from '../appetite/feeding-days.ts';
-import { learnedInterval } from '../appetite/learned.ts';
+import { eaterOf } from '../animals/stage.ts';
 import type { Evening, PreyOffer, Serving } from '../appetite/serving.ts';
 import { type DayNumber, isFeedingDay } from '../calendar.ts';
 import { itemsWorth, type LengthWindow, windowFor } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { type NextMeal, nextMealOf, reasonToWait } from './next-meal.ts';
 import { type Shelf, shelvesOf } from './shelf-stock.ts';
-import { spokenDay } from './wording.ts';
-
-interface Due {
-  readonly animal: Animal;
-  readonly kind: Kind;
-  readonly rule: StageRule;
-  readonly from: DayNumber;
-  readonly to: DayNumber;
-  readonly tonight: boolean;
-}
 
 const RANK = { fragile: 0, ordinary: 1, robust: 2 } as const;
 
@@ -26,7 +13,7 @@ const RANK = { fragile: 0, ordinary: 1, robust: 2 } as const;
 export function eveningOf(snapshot: Snapshot): Evening {
   const { today, calendar } = snapshot;
   const feedingDay = isFeedingDay(calendar, today);
-  const here = snapshot.animals.map((animal) => dueOf(snapshot, animal));
+  const here = snapshot.animals.map((animal) => nextMealOf(snapshot, animal));
   const withheld = here.flatMap((due) => {
     const reason = due.from <= today ? reasonToWait(due, today) : null;
     return reason === null ? [] : [{ animal: due.animal.code, shelf: due.animal.shelf, reason }];
@@ -42,55 +29,8 @@ export function eveningOf(snapshot: Snapshot): Evening {
   };
 }
 
-/**
- * The range in which the next meal falls, and whether it falls on tonight: its middle day has come, or no feeding day
- * is left inside the range.
- */
-function dueOf(snapshot: Snapshot, animal: Animal): Due {
-  const { today, calendar, facts } = snapshot;
-  const kind = facts.kinds.get(animal.kind);
-  if (!kind) throw new Error(`animal ${animal.code} has the unknown kind ${animal.kind}`);
-  const rule = ruleOf(kind, animal);
-  const { min, max } = learnedInterval(rule, animal, facts.policy);
-  const [from, to] = rangeAfterRecord({ animal, rule, today, min, max });
-  const feeding = feedingDaysFrom(calendar, today, max + 1);
-  const drawn = Math.round((from + to) / 2) - today;
-  const nominal = offeredOn(feeding, { from: from - today, to: to - today, drawn: Math.max(0, drawn) });
-  const next = feeding.next[1] as number;
-  return { animal, kind, rule, from, to, tonight: from <= today && (nominal === 0 || next > to - today) };
-}
-
-interface Recorded {
-  readonly animal: Animal;
-  readonly rule: StageRule;
-  readonly today: DayNumber;
-  readonly min: number;
-  readonly max: number;
-}
-
-/** From the last meal taken; after a refusal from the retry; with nothing on record now. */
-function rangeAfterRecord({ animal, rule, today, min, max }: Recorded): [DayNumber, DayNumber] {
-  if (animal.lastOffered !== null && animal.lastOutcome === 'refused') {
-    const again = animal.lastOffered + rule.retryDays.value;
-    return [again, again + max - min];
-  }
-  const last = animal.lastTaken ?? animal.lastOffered;
-  return last === null ? [today, today + max - min] : [last + min, last + max];
-}
-
-/** Why this animal must be left alone tonight, or null. */
-function reasonToWait({ animal, rule }: Due, today: DayNumber): string | null {
-  const moult = animal.lastMoult;
-  const hardOn = moult === null ? today : moult.found + Math.ceil(rule.waitAfterMoultDays.value);
-  if (hardOn > today) return `moulted; nothing before ${spokenDay(hardOn)}, until it has hardened.`;
-  const premoult = animal.premoultSeen;
-  if (premoult !== null && (moult === null || premoult >= moult.found))
-    return 'about to moult; no live prey until it has moulted and hardened.';
-  return null;
-}
-
 function servingOf(
-  { animal, from, to }: Due,
+  { animal, from, to }: NextMeal,
   { today, offer }: { today: DayNumber; offer: PreyOffer | null },
 ): Serving {
   return {
@@ -110,7 +50,7 @@ function servingOf(
 }
 
 /** Offers by animal, fragile first, then those whose range ends first. */
-function offersFor(snapshot: Snapshot, due: readonly Due[]): Map<string, PreyOffer> {
+function offersFor(snapshot: Snapshot, due: readonly NextMeal[]): Map<string, PreyOffer> {
   const shelves = shelvesOf(snapshot);
   const order = [...due].sort(
     (a, b) =>
@@ -127,7 +67,7 @@ function offersFor(snapshot: Snapshot, due: readonly Due[]): Map<string, PreyOff
 type Preparation = 'alive' | 'killed' | 'cut';
 
 /** The first that there is of: live prey nearest to outgrowing the animal, prey to kill first, prey to cut, treats. */
-function offerFor(snapshot: Snapshot, due: Due, shelves: Shelf[]): PreyOffer | null {
+function offerFor(snapshot: Snapshot, due: NextMeal, shelves: Shelf[]): PreyOffer | null {
   const eater = eaterOf(due.kind, due.animal);
   const eatable = shelves.flatMap((shelf) => {
     const window = windowFor(due.rule, eater, shelf.species);
@@ -149,7 +89,7 @@ interface Choice {
 }
 
 interface Offering {
-  readonly due: Due;
+  readonly due: NextMeal;
   readonly choice: readonly Choice[];
   readonly preparation: Preparation;
 }
@@ -187,7 +127,7 @@ function boundsOf(window: LengthWindow, preparation: Preparation, portions: numb
 }
 
 interface Meal {
-  readonly due: Due;
+  readonly due: NextMeal;
   readonly window: LengthWindow;
   readonly fitting: readonly { readonly lengthMm: number; readonly heads: number }[];
   readonly pieces: number;

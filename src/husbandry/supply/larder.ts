@@ -6,7 +6,7 @@ import { OUTGROWN_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { Cohort, Stock } from './stock.ts';
 
-const FOR = purposes('count', 'speed', 'hazard', 'late', 'loss', 'over');
+const FOR = purposes('count', 'speed', 'hazard', 'late', 'loss', 'over', 'dieOff');
 
 /** Sums over replicates by bin: start + arrived + hatched = eaten + died + left. */
 export interface BinTotals {
@@ -35,6 +35,8 @@ export interface Larder {
   readonly speedPlace: Float64Array;
   readonly hazard: Float64Array;
   readonly hazards: Float64Array;
+  /** Day on which each bin dies off in this replicate; beyond the horizon: it does not. */
+  readonly diesOffOn: Float64Array;
   readonly totals: BinTotals;
 }
 
@@ -53,6 +55,7 @@ export function larderFor(stock: Stock, policy: Policy): Larder {
     speedPlace: perBin(),
     hazard: perBin(),
     hazards: gammaTable(policy.hazardCv.value),
+    diesOffOn: perBin(),
     totals: {
       start: perBin(),
       arrived: perBin(),
@@ -80,6 +83,7 @@ export function startLarder(larder: Larder, replicateKey: number, warmth: number
     larder.speedPlace[b] = placeOf(stock.speedLogs, log);
     const rank = Math.floor(uniform(key, FOR.hazard) * larder.hazards.length);
     larder.hazard[b] = larder.hazards[rank] as number;
+    larder.diesOffOn[b] = waitFor(policy.dieOffPerDay.value, uniform(key, FOR.dieOff));
   });
   stock.cohorts.forEach((cohort, c) => {
     larder.arrivesOn[c] =
@@ -87,6 +91,10 @@ export function startLarder(larder: Larder, replicateKey: number, warmth: number
     larder.factor[c] = countFactor(larder, cohort, replicateKey);
   });
 }
+
+/** Day of a rare event with a fixed chance a day, from tomorrow on: 1 + floor(ln u / ln(1 - p)). */
+const waitFor = (perDay: number, u: number): number =>
+  perDay > 0 ? 1 + Math.floor(Math.log(u) / Math.log1p(-perDay)) : Number.POSITIVE_INFINITY;
 
 /** Fractional index among equally spaced nodes, held within them. */
 function placeOf(nodes: Float64Array, log: number): number {
@@ -127,7 +135,7 @@ export function larderOnDay(larder: Larder, day: number): void {
     if (age < 0) continue;
     const cohort = cohorts[c] as Cohort;
     if (age === 0) arrive(larder, c, day);
-    else lose(larder, cohort, age);
+    else lose(larder, cohort, { age, day });
     grow(larder, cohort, age);
     larder.shortestMm[c] = larder.lengthMm[cohort.firstSlice] as number;
     larder.longestMm[c] = larder.lengthMm[cohort.firstSlice + cohort.slices - 1] as number;
@@ -153,19 +161,20 @@ function arrive(larder: Larder, c: number, day: number): void {
   sums[cohort.bin] = (sums[cohort.bin] as number) + heads;
 }
 
-/** Deaths of a day: the survivors' share since yesterday, to the power of the bin's hazard multiplier. */
-function lose(larder: Larder, cohort: Cohort, age: number): void {
-  const place = larder.speedPlace[cohort.bin] as number;
+/** Deaths of a day: the survivors' share since yesterday to the power of the bin's hazard multiplier; and a die-off. */
+function lose(larder: Larder, cohort: Cohort, { age, day }: { age: number; day: number }): void {
+  const { bin } = cohort;
+  const place = larder.speedPlace[bin] as number;
   const before = aliveAt(cohort, place, age - 1);
-  const kept =
-    before > 0 ? (aliveAt(cohort, place, age) / before) ** (larder.hazard[cohort.bin] as number) : 0;
+  const usual = before > 0 ? (aliveAt(cohort, place, age) / before) ** (larder.hazard[bin] as number) : 0;
+  const kept = larder.diesOffOn[bin] === day ? usual * (1 - larder.policy.dieOffShare.value) : usual;
   let died = 0;
   for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
     const heads = larder.heads[q] as number;
     died += heads * (1 - kept);
     larder.heads[q] = heads * kept;
   }
-  larder.totals.died[cohort.bin] = (larder.totals.died[cohort.bin] as number) + died;
+  larder.totals.died[bin] = (larder.totals.died[bin] as number) + died;
 }
 
 function aliveAt(cohort: Cohort, place: number, age: number): number {

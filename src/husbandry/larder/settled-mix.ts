@@ -1,0 +1,32 @@
+/** The mix of sizes in a colony that has bred for long: what a count without sizes is taken to be. */
+import { settledChain } from '../../maths/settled-chain.ts';
+import { meanOfDay } from '../prey/rate.ts';
+import type { Chain } from './chain.ts';
+import { scaleTo, totalHeads } from './lot.ts';
+import { ratesOfDay } from './rates.ts';
+import type { Life } from './state.ts';
+
+const kept = new WeakMap<Chain, Map<string, Float64Array | null>>();
+
+/** Heads by substage, eggs beside them in proportion, for so many heads; null where the species cannot breed here. */
+export function settledMix({ chain, temp }: Life, heads: number): Float64Array | null {
+  const byTemp = kept.get(chain) ?? new Map<string, Float64Array | null>();
+  kept.set(chain, byTemp);
+  const key = `${temp.minC} ${temp.maxC}`;
+  const known = byTemp.get(key);
+  const shares = known === undefined ? breeding(chain, temp) : known;
+  byTemp.set(key, shares);
+  const inHeads = shares ? totalHeads(shares, chain.firstHead) : 0;
+  return shares && inHeads > 0 ? scaleTo(shares, heads / inHeads) : null;
+}
+
+function breeding(chain: Chain, temp: Life['temp']): Float64Array | null {
+  const rates = ratesOfDay(chain, {
+    temp,
+    weekMeanC: meanOfDay(temp),
+    speed: 1,
+    holdingLossPerDay: 0,
+    laying: 1,
+  });
+  return rates.birth.some((rate) => rate > 0) ? settledChain(rates) : null;
+}

@@ -1,0 +1,83 @@
+/** When an animal eats next: the range its rule and record give, the evening in it, and why it may have to wait. */
+import type { Animal } from '../animals/animal.ts';
+import type { Kind, StageRule } from '../animals/kind.ts';
+import { ruleOf } from '../animals/stage.ts';
+import { feedingDaysFrom, offeredOn } from '../appetite/feeding-days.ts';
+import { learnedInterval } from '../appetite/learned.ts';
+import type { DayNumber } from '../calendar.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { spokenDay } from './wording.ts';
+
+export interface NextMeal {
+  readonly animal: Animal;
+  readonly kind: Kind;
+  readonly rule: StageRule;
+  readonly from: DayNumber;
+  readonly to: DayNumber;
+  /** The evening it falls on; null when no feeding day lies ahead. */
+  readonly evening: DayNumber | null;
+  readonly tonight: boolean;
+}
+
+/**
+ * The range in which the next meal falls, and whether it falls on tonight: its middle day has come, or no feeding day
+ * is left inside the range.
+ */
+export function nextMealOf(snapshot: Snapshot, animal: Animal): NextMeal {
+  const { today, calendar, facts } = snapshot;
+  const kind = facts.kinds.get(animal.kind);
+  if (!kind) throw new Error(`animal ${animal.code} has the unknown kind ${animal.kind}`);
+  const rule = ruleOf(kind, animal);
+  const { min, max } = learnedInterval(rule, animal, facts.policy);
+  const [from, to] = rangeAfterRecord({ animal, rule, today, min, max });
+  const days = Math.max(max, to - today) + LONGEST_GAP_DAYS;
+  const feeding = feedingDaysFrom(calendar, today, days);
+  const drawn = Math.round((from + to) / 2) - today;
+  const nominal = offeredOn(feeding, { from: from - today, to: to - today, drawn: Math.max(0, drawn) });
+  const next = feeding.next[1] as number;
+  return {
+    animal,
+    kind,
+    rule,
+    from,
+    to,
+    evening: nominal < days ? today + nominal : null,
+    tonight: from <= today && (nominal === 0 || next > to - today),
+  };
+}
+
+/** Absences longer than this leave the next evening open. */
+const LONGEST_GAP_DAYS = 30;
+
+interface Recorded {
+  readonly animal: Animal;
+  readonly rule: StageRule;
+  readonly today: DayNumber;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** From the last meal taken; after a refusal from the retry; with nothing on record now. */
+function rangeAfterRecord({ animal, rule, today, min, max }: Recorded): [DayNumber, DayNumber] {
+  if (animal.lastOffered !== null && animal.lastOutcome === 'refused') {
+    const again = animal.lastOffered + rule.retryDays.value;
+    return [again, again + max - min];
+  }
+  const waiting = animal.lastOutcome === 'offered' ? animal.lastOffered : null;
+  const last = waiting ?? animal.lastTaken ?? animal.lastOffered;
+  return last === null ? [today, today + max - min] : [last + min, last + max];
+}
+
+/** Why this animal must be left alone, or null. */
+export function reasonToWait(
+  { animal, rule }: Pick<NextMeal, 'animal' | 'rule'>,
+  today: DayNumber,
+): string | null {
+  const moult = animal.lastMoult;
+  const hardOn = moult === null ? today : moult.found + Math.ceil(rule.waitAfterMoultDays.value);
+  if (hardOn > today) return `moulted; nothing before ${spokenDay(hardOn)}, until it has hardened.`;
+  const premoult = animal.premoultSeen;
+  if (premoult !== null && (moult === null || premoult >= moult.found))
+    return 'about to moult; no live prey until it has moulted and hardened.';
+  return null;
+}
