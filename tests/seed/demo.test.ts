@@ -76,11 +76,12 @@ test('the same day gives the same room in two databases', async () => {
   expect(await loadSnapshot(one)).toEqual(await loadSnapshot(other));
 });
 
-test('it is there within two seconds', async () => {
+test('it takes less than two seconds of one core', async () => {
   const context = await placeOn(AUTUMN);
-  const before = performance.now();
+  const before = process.cpuUsage();
   good(await seedDemo(context));
-  expect(performance.now() - before).toBeLessThan(2000);
+  const { user, system } = process.cpuUsage(before);
+  expect(user + system).toBeLessThan(2_000_000);
 });
 
 test('one step takes all of it away, and undo brings it back', async () => {
@@ -92,6 +93,14 @@ test('one step takes all of it away, and undo brings it back', async () => {
   expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual(empty);
   good(await undo(context, { act: emptied.act }));
   expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual({ ...full, revision: 0 });
+});
+
+test('it is not put up twice, but again once it has been taken away', async () => {
+  const context = await demoOn(AUTUMN);
+  expect(await seedDemo(context)).toMatchObject({ ok: false, problem: { code: 'demo-here' } });
+  good(await emptyDemo(context, {}));
+  good(await seedDemo(context));
+  expect((await loadSnapshot(context)).bins).toHaveLength(14);
 });
 
 test('what the keeper has set is neither changed by the demo room nor lost with it', async () => {
