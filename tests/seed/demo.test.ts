@@ -4,7 +4,16 @@ import { LODGERS } from '../../seed/animals.ts';
 import { seedDemo } from '../../seed/demo.ts';
 import { BINS, CUPS } from '../../seed/larder.ts';
 import { ROOMS, SHELVES } from '../../seed/places.ts';
-import { type Context, editSettings, emptyDemo, loadSnapshot, undo } from '../../src/actions/index.ts';
+import {
+  addAnimal,
+  addBin,
+  addRoom,
+  type Context,
+  editSettings,
+  emptyDemo,
+  loadSnapshot,
+  undo,
+} from '../../src/actions/index.ts';
 import { civilDate, type DayNumber, isFeedingDay, weekday } from '../../src/husbandry/calendar.ts';
 import { eveningOf } from '../../src/husbandry/supply/evening.ts';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
@@ -101,6 +110,19 @@ test('it is not put up twice, but again once it has been taken away', async () =
   good(await emptyDemo(context, {}));
   good(await seedDemo(context));
   expect((await loadSnapshot(context)).bins).toHaveLength(14);
+});
+
+test('an animal and a bin of the keeper, on a shelf of the same name, are left alone', async () => {
+  const context = await placeOn(AUTUMN);
+  good(await addRoom(context, { name: 'Own room', dayTempC: 25, nightTempC: 22 }));
+  const shelf = SHELVES[0].shelf;
+  good(await addAnimal(context, { kind: 'brachypelma-hamorii', room: 'Own room', shelf, gaugeMm: 70 }));
+  const lot = { heads: 500, fromMm: 10, toMm: 15 };
+  good(await addBin(context, { species: 'acheta-domesticus', room: 'Own room', lot }));
+  const own = await loadSnapshot(context);
+  good(await seedDemo(context));
+  good(await emptyDemo(context, {}));
+  expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual({ ...own, revision: 0 });
 });
 
 test('what the keeper has set is neither changed by the demo room nor lost with it', async () => {
