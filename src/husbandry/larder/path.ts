@@ -10,6 +10,8 @@ import { type BinState, type Life, nextDay } from './state.ts';
 
 /** Longer than any prey: has left the stages that are fed. */
 export const OUTGROWN_MM = Number.POSITIVE_INFINITY;
+/** Longer than any prey too, so that lengths ascend: an adult kept back to breed. */
+export const KEPT_MM = Number.MAX_VALUE;
 
 export interface CohortPath {
   /** Day of the horizon on which the heads are there first. */
@@ -18,7 +20,7 @@ export interface CohortPath {
   readonly heads: number;
   /** Share of them alive, by days since arrival; first is 1. */
   readonly alive: Float64Array;
-  /** Length of slice q on day t since arrival, at [t * slices + q], ascending in q; 0 not to be fed yet or at all. */
+  /** Length of slice q on day t since arrival, at [t * slices + q], ascending in q; 0 not to be fed yet. */
   readonly lengthMm: Float64Array;
   readonly slices: number;
 }
@@ -99,7 +101,7 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   return { arrives: options.arrives, heads: options.heads, alive, lengthMm, slices };
 }
 
-/** Lengths at the middle ranks of equal slices of the heads; a stage that is not fed has no length to be eaten at. */
+/** Lengths at the middle ranks of equal slices of the heads; below the stages that are fed 0, above them none. */
 function sliceLengths(life: Life, heads: Float64Array, lengths: Float64Array): void {
   const total = totalHeads(heads);
   if (total <= 0) return void lengths.fill(0);
@@ -118,8 +120,10 @@ function sliceLengths(life: Life, heads: Float64Array, lengths: Float64Array): v
 
 function edibleLength({ chain, bin }: Life, substage: number, within: number): number {
   const stage = chain.stages[chain.stageOf[substage] as number];
-  if (stage?.kind === 'adult' && bin.keepAdults) return 0;
-  if (!stage?.fed) return OUTGROWN_MM;
+  if (stage?.kind === 'adult' && bin.keepAdults) return KEPT_MM;
+  if (!stage?.fed) return substage < firstFed(chain) ? 0 : OUTGROWN_MM;
   const [from, to] = [chain.fromMm[substage] as number, chain.toMm[substage] as number];
   return from + (to - from) * within;
 }
+
+const firstFed = (chain: Chain): number => chain.stages.find(({ fed }) => fed)?.first ?? 0;

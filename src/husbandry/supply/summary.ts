@@ -4,6 +4,7 @@ import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/groups.ts';
 import { totalHeads } from '../larder/lot.ts';
+import { KEPT_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { LengthWindow } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -170,7 +171,7 @@ function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');
   const path = here?.nodes[Math.floor(here.nodes.length / 2)];
   const lengths = Array.from(path?.lengthMm.subarray(0, here?.slices) ?? []).filter(
-    (mm) => mm > 0 && Number.isFinite(mm),
+    (mm) => mm > 0 && mm < KEPT_MM,
   );
   return lengths.length > 0 ? spreadOf(lengths) : { low: 0, mid: 0, high: 0 };
 }
