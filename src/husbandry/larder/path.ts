@@ -6,7 +6,7 @@
 import type { DayNumber } from '../calendar.ts';
 import type { Chain } from './chain.ts';
 import { totalHeads } from './lot.ts';
-import { type BinState, type Life, nextDay } from './state.ts';
+import { type BinState, emptyState, type Life, nextDay } from './state.ts';
 
 /** Longer than any prey: has left the stages that are fed. */
 export const OUTGROWN_MM = Number.POSITIVE_INFINITY;
@@ -36,7 +36,7 @@ export interface PathOptions {
 export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
   const { life, days, slices, today } = options;
   const { chain } = life;
-  const here = withoutImmature(chain, state.heads);
+  const here = preyIn(state, { life, today });
   const count = totalHeads(here);
   const sliceCount = Math.max(1, Math.min(slices, Math.round(count)));
   const paths = [pathFrom(here, { ...options, slices: sliceCount, arrives: 0, heads: count })];
@@ -58,6 +58,19 @@ export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
 
 const withoutImmature = (chain: Chain, heads: Float64Array): Float64Array =>
   heads.map((n, j) => (j < chain.firstHead ? 0 : n));
+
+/** What is in the bin to be fed: neither eggs nor, in a cup, pupae; nor a cup's starters, which are there to lay. */
+export function preyIn(state: BinState, { life, today }: Pick<PathOptions, 'life' | 'today'>): Float64Array {
+  const heads = withoutImmature(life.chain, state.heads);
+  const starters = life.chain.species.cup?.starters.value ?? 0;
+  if (state.startedOn === null || starters === 0) return heads;
+  const barren: Life = { ...life, barren: true };
+  const first = new Float64Array(life.chain.size);
+  first[life.chain.firstHead] = starters;
+  let alive: BinState = { ...emptyState(life.chain), heads: first };
+  for (let day = state.startedOn; day < today; day++) alive = nextDay(barren, alive, day).state;
+  return heads.map((n, j) => Math.max(0, n - (alive.heads[j] as number)));
+}
 
 /** Heads that hatch (for flies: emerge) on each day of the horizon, day 0 none. */
 function arrivals(state: BinState, { life, days, today }: Omit<PathOptions, 'slices'>): Float64Array {
@@ -91,7 +104,7 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   const alive = new Float64Array(days);
   const lengthMm = new Float64Array(days * slices);
   const barren: Life = { ...life, barren: true };
-  let state: BinState = { heads, medium: 0, doubtCv: 0, lookedOn: null, startedOn: null, fullest: 0 };
+  let state: BinState = { ...emptyState(life.chain), heads };
   const atStart = totalHeads(heads);
   for (let day = 0; day < days; day++) {
     alive[day] = atStart > 0 ? totalHeads(state.heads) / atStart : 1;

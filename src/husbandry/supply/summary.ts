@@ -3,7 +3,6 @@
 import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/groups.ts';
-import { totalHeads } from '../larder/lot.ts';
 import { KEPT_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { LengthWindow } from '../prey/matching.ts';
@@ -91,7 +90,8 @@ function groupAnswer(judged: Judged, g: number, policy: Policy): GroupAnswer {
 const column = (tally: Tally, values: ArrayLike<number>, g: number): number[] =>
   Array.from({ length: tally.replicates }, (_, r) => values[r * tally.groups + g] as number);
 
-const byDay = (tally: Tally, sums: Float64Array, g: number): number[] =>
+/** Means by day of one group. */
+export const byDay = (tally: Tally, sums: Float64Array, g: number): number[] =>
   Array.from(sums.subarray(g * tally.days, (g + 1) * tally.days), (sum) => sum / tally.replicates);
 
 function runOutOf(tally: Tally, g: number): Pick<GroupAnswer, 'runOut' | 'daysOfCover'> {
@@ -161,8 +161,7 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
 }
 
 /** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
-function headsNow({ state, chain, countLogSd: sd }: StockBin): Spread {
-  const heads = totalHeads(state.heads, chain.firstHead);
+function headsNow({ heads, countLogSd: sd }: StockBin): Spread {
   const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
   return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
 }
