@@ -1,4 +1,4 @@
-/** Empties the demo room in one act; rooms and bins the keeper has put to use stay. */
+/** Empties the demo room in one act; rooms and bins put to use and settings changed by the keeper stay. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
 import { type Noun, nameOf, rowsOf, type Tx } from '../store/index.ts';
@@ -14,6 +14,8 @@ const UNUSED: { readonly [N in Noun]?: string } = {
     and not exists (select 1 from animal a where a.room = room.code and a.demo = 0)
     and not exists (select 1 from bin b where b.room = room.code and b.demo = 0)
     and not exists (select 1 from planned_change p where p.room = room.code and p.demo = 0)`,
+  setting: `key = 'ofDemo' or key in (
+    select j.value from setting made join json_each(made.value) j where made.key = 'ofDemo')`,
 };
 
 export const emptyDemo = action({

@@ -10,11 +10,11 @@ export { readTemperature, type TemperatureUnit } from './cells/temperature.ts';
 export type { ColumnMatch, Mapping } from './columns/mapping.ts';
 export { ANIMAL_COLUMNS, type AnimalColumn, STOCK_COLUMNS, type StockColumn } from './columns/words.ts';
 export type { AnimalEntry, ExistingAnimal, ExistingStock, StockEntry } from './entries.ts';
-export type { Encoding } from './file/bytes.ts';
+export { type Encoding, sizeProblem } from './file/bytes.ts';
 export type { Separator } from './file/records.ts';
 export { matchKind } from './names/kinds.ts';
 export type { MatchHow, NameMatch } from './names/nameBook.ts';
-export { matchPrey } from './names/prey.ts';
+export { matchPrey, preyFinder } from './names/prey.ts';
 export type { IntakeOptions } from './options.ts';
 export {
   type Ask,

@@ -11,6 +11,7 @@ export {
 } from './acts.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
 export { changedSince } from './changed-since.ts';
+export { isFile } from './connection.ts';
 export { nextCodes } from './counters.ts';
 export { demoIsHere } from './demo.ts';
 export { draftNamed, keepDraft } from './drafts.ts';

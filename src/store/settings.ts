@@ -12,6 +12,8 @@ export interface Settings {
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
   readonly units: 'mm' | 'inch';
+  /** Settings made for the demo room, which go when it is emptied. */
+  readonly ofDemo: readonly string[];
 }
 
 /** Tuesday, Friday and Sunday evenings; deliveries from Tuesday to Friday. */
@@ -21,6 +23,7 @@ export const settingsAtFirst: Settings = {
   deliveryWeekdays: [false, true, true, true, true, false, false],
   leadTimeDays: 3,
   units: 'mm',
+  ofDemo: [],
 };
 
 const rows = rowsOf('setting');

@@ -84,7 +84,12 @@ export const gryllodesSigillatus: PreySpecies = {
       span: 'egg',
       share: 1,
       survival: memory([{ tempC: 32, share: 1 }], '1', 'losses of eggs are in the share that hatches'),
-      cv: published(0.154, '1', 'kong2025', 'derived: laying to hatch of 133 batches at 32 C'),
+      cv: published(
+        0.154,
+        '1',
+        'kong2025',
+        'derived: laying to first hatchling of 133 batches at 32 C; three slow ones (17, 19 and 38 days) left out',
+      ),
       fed: false,
     },
     {

@@ -78,6 +78,8 @@ export interface CupLife {
 /** A size the trade sells, by body length. */
 export interface SizeClass {
   readonly name: string;
+  /** Other words keepers use for it, such as 'medium'. */
+  readonly aliases?: readonly string[];
   readonly fromMm: Mm;
   readonly toMm: Mm;
 }

@@ -2,6 +2,7 @@
 import { type ExactDistribution, exactItems, exactMeans, exactSum } from '../appetite/exact.ts';
 import { type FeedingDays, feedingDaysFrom } from '../appetite/feeding-days.ts';
 import type { DemandGroup } from '../appetite/groups.ts';
+import { isSteady } from '../appetite/offers.ts';
 import { type Roster, rosterOf } from '../appetite/roster.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -94,15 +95,19 @@ export function forecastDemand(snapshot: Snapshot, options: DemandOptions): Dema
     groups: Array.from(menu.order)
       .filter((g) => (tally.due[g] as number) > 0 || (roster.groups[g] as DemandGroup).animals.length > 0)
       .map((g) => groupDemand(forecast, g)),
-    exactShare: shareOf(roster, everyRow(roster), exactRows(forecast, everyRow(roster))),
+    exactShare: shareOf(roster, everyRow(roster)),
   };
 }
 
 function groupDemand(forecast: Forecast, g: number): GroupDemand {
   const { roster, tally } = forecast;
   const group = roster.groups[g] as DemandGroup;
-  const weeks = Array.from({ length: tally.days / DAYS_PER_WEEK }, (_, week) => week * DAYS_PER_WEEK);
-  const over = (from: number, to: number) => amountOf(itemsBetween(tally, g, { from, to }));
+  const days = Array.from({ length: tally.days }, (_, day) => itemsOn(tally, g, day));
+  const weeks = Array.from({ length: tally.days / DAYS_PER_WEEK }, (_, week) =>
+    sumOver(days.slice(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK)),
+  );
+  const sums: Float64Array[] = [];
+  for (const week of weeks) sums.push(sumOver([...sums.slice(-1), week]));
   return {
     key: group.key,
     name: group.name,
@@ -111,23 +116,31 @@ function groupDemand(forecast: Forecast, g: number): GroupDemand {
     species: [...group.windows.keys()],
     animals: group.animals,
     heads: group.animals.reduce((sum, code) => sum + (roster.heads[roster.codes.indexOf(code)] as number), 0),
-    weeks: weeks.map((from) => over(from, from + DAYS_PER_WEEK)),
-    cumulative: weeks.map((from) => over(0, from + DAYS_PER_WEEK)),
-    days: Array.from({ length: Math.min(tally.days, 2 * DAYS_PER_WEEK) }, (_, day) => over(day, day + 1)),
+    weeks: weeks.map(amountOf),
+    cumulative: sums.map(amountOf),
+    days: days.slice(0, 2 * DAYS_PER_WEEK).map(amountOf),
     exact: exactDemand(forecast, g),
   };
 }
 
-/** Items of a group in each replicate, from one day up to but not including another. */
-function itemsBetween(tally: Tally, g: number, { from, to }: { from: number; to: number }): number[] {
+/** Items a group wants on a day, by replicate. */
+function itemsOn(tally: Tally, g: number, day: number): Float64Array {
   const kept = tally.itemsByDay as Float32Array;
-  return Array.from({ length: tally.replicates }, (_, r) => {
-    const row = (r * tally.groups + g) * tally.days;
-    return kept.subarray(row + from, row + to).reduce((a, b) => a + b, 0);
-  });
+  const items = new Float64Array(tally.replicates);
+  for (let r = 0; r < tally.replicates; r++)
+    items[r] = kept[(r * tally.groups + g) * tally.days + day] as number;
+  return items;
 }
 
-function amountOf(items: readonly number[]): Amount {
+/** Sum of several spells, replicate by replicate. */
+function sumOver(spells: readonly Float64Array[]): Float64Array {
+  const sum = new Float64Array(spells[0]?.length ?? 0);
+  for (const items of spells)
+    for (let r = 0; r < sum.length; r++) sum[r] = (sum[r] as number) + (items[r] as number);
+  return sum;
+}
+
+function amountOf(items: Float64Array): Amount {
   const mean = items.reduce((a, b) => a + b, 0) / items.length;
   const squares = items.reduce((sum, x) => sum + (x - mean) ** 2, 0);
   return { mean, variance: squares / Math.max(1, items.length - 1), ...spreadOf(items) };
@@ -142,11 +155,11 @@ const rowsIn = (roster: Roster, g: number): number[] =>
 function exactDemand(forecast: Forecast, g: number): ExactDemand {
   const { roster, tally, feeding, policy } = forecast;
   const rows = rowsIn(roster, g);
-  const means = exactRows(forecast, rows);
-  const share = shareOf(roster, rows, means);
+  const share = shareOf(roster, rows);
   if (share < 1) return { share, weekMeans: null, whole: null };
+  const means = exactRows(forecast, rows);
   const weekMeans = Array.from({ length: tally.days / DAYS_PER_WEEK }, (_, week) =>
-    means.reduce((sum, byDay) => sum + weekOf(byDay as Float64Array, week), 0),
+    means.reduce((sum, byDay) => sum + weekOf(byDay, week), 0),
   );
   const shared = policy.eveningSkippedChance.value > 0 || policy.generosityCv.value > 0;
   const laws = shared ? [] : rows.map((i) => exactItems(roster, i, { feeding, days: tally.days }));
@@ -156,19 +169,21 @@ function exactDemand(forecast: Forecast, g: number): ExactDemand {
 const weekOf = (byDay: Float64Array, week: number): number =>
   byDay.subarray(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK).reduce((a, b) => a + b, 0);
 
-const exactRows = ({ roster, feeding, tally, policy }: Forecast, rows: readonly number[]) =>
-  rows.map((i) =>
-    exactMeans(roster, i, {
-      feeding,
-      days: tally.days,
-      skipped: policy.eveningSkippedChance.value,
-      generosityCv: policy.generosityCv.value,
-    }),
+/** Mean items by day of rows that have a closed form. */
+const exactRows = ({ roster, feeding, tally, policy }: Forecast, rows: readonly number[]): Float64Array[] =>
+  rows.flatMap(
+    (i) =>
+      exactMeans(roster, i, {
+        feeding,
+        days: tally.days,
+        skipped: policy.eveningSkippedChance.value,
+        generosityCv: policy.generosityCv.value,
+      }) ?? [],
   );
 
-function shareOf(roster: Roster, rows: readonly number[], means: readonly (Float64Array | null)[]): number {
-  const heads = (keep: (at: number) => boolean) =>
-    rows.reduce((sum, i, at) => sum + (keep(at) ? (roster.heads[i] as number) : 0), 0);
-  const all = heads(() => true);
-  return all > 0 ? heads((at) => means[at] !== null) / all : 1;
+/** Share of the heads in these rows that have a closed form; 1 where nobody is. */
+function shareOf(roster: Roster, rows: readonly number[]): number {
+  const heads = (of: readonly number[]) => of.reduce((sum, i) => sum + (roster.heads[i] as number), 0);
+  const all = heads(rows);
+  return all > 0 ? heads(rows.filter((i) => isSteady(roster, i))) / all : 1;
 }

@@ -22,7 +22,7 @@ export const verdictOf = (chance: number, policy: Policy): Verdict =>
   chance >= policy.lastsFrom.value ? 'lasts' : chance >= policy.tightFrom.value ? 'tight' : 'runs short';
 
 /** 5, 50 and 95 % quantiles of a list. */
-export function spreadOf(values: readonly number[]): Spread {
+export function spreadOf(values: ArrayLike<number>): Spread {
   const sorted = Float64Array.from(values).sort();
   return {
     low: sortedQuantile(sorted, BAND.low),

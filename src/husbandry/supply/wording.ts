@@ -40,11 +40,12 @@ export function headlineOf(spoken: Spoken): string {
     .filter(({ verdict }) => verdict !== 'lasts')
     .sort((a, b) => b.dangers - a.dangers || b.missedMeals - a.missedMeals);
   const worst = short[0];
-  if (!worst) return 'Tight: a few meals could be missed in the room as a whole.';
+  const state = spoken.verdict === 'tight' ? 'Tight' : 'Runs short';
+  if (!worst) return `${state}: a few meals could be missed in the room as a whole.`;
   const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
   const rest = short.length > 1 ? `; ${others(short.length - 1)}` : '; the rest lasts';
   const name = capital(worst.name);
-  if (worst.verdict === 'tight') return `Tight: ${worst.name} could run short ${when}${rest}.`;
+  if (worst.verdict === 'tight') return `${state}: ${worst.name} could run short ${when}${rest}.`;
   return worst.runOut.day
     ? `${name} run short ${when}${rest}.`
     : `${name} will miss meals though prey is there${rest}.`;

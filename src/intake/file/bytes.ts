@@ -36,11 +36,14 @@ function decoded(bytes: Uint8Array): { readonly text: string | null; readonly en
   return { text: decodeWindows1252(bytes), encoding: 'Windows-1252' };
 }
 
-const tooLarge = (bytes: Uint8Array): Problem =>
-  problem(
-    'file-too-large',
-    `The file is ${Math.round(bytes.length / BYTES_PER_MB) || 1} MB; at most ${MOST_MB} MB can be read. Split it or leave out columns.`,
-  );
+/** Why a file of this many bytes is not read; null when it may be. */
+export const sizeProblem = (bytes: number): Problem | null =>
+  bytes <= MOST_MB * BYTES_PER_MB
+    ? null
+    : problem(
+        'file-too-large',
+        `The file is ${Math.round(bytes / BYTES_PER_MB)} MB; at most ${MOST_MB} MB can be read. Split it or leave out columns.`,
+      );
 
 const notText = (bytes: Uint8Array): Problem =>
   startsWith(bytes, ZIP_MARK) || startsWith(bytes, OLD_WORKBOOK_MARK)
@@ -49,7 +52,8 @@ const notText = (bytes: Uint8Array): Problem =>
 
 /** Text of a file of at most 20 MB; an empty, oversized or non-text file is a Problem. */
 export function decodeBytes(bytes: Uint8Array): Result<DecodedText> {
-  if (bytes.length > MOST_MB * BYTES_PER_MB) return err(tooLarge(bytes));
+  const tooLarge = sizeProblem(bytes.length);
+  if (tooLarge !== null) return err(tooLarge);
   const { text, encoding } = decoded(bytes);
   if (text === null || CONTROL.test(text)) return err(notText(bytes));
   if (text.trim() === '')

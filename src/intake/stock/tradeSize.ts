@@ -80,12 +80,14 @@ function mixedBand(text: string, species: PreySpecies): BandRead | null {
   return bandOf({ name: '', fromMm, toMm }, asBand(text, { name: 'all sizes', fromMm, toMm }), true);
 }
 
-/** The class whose name is the text, or the one class whose name the text holds. */
+/** The class whose name or other word is the text, or the one class whose name the text holds. */
 function byWord(text: string, species: PreySpecies): BandRead | null {
   const classes = species.sizeClasses.value;
   const plain = plainSize(text);
   const same = classes.find(({ name }) => plainSize(name) === plain);
   if (same) return bandOf(same, null);
+  const called = classes.find(({ aliases }) => aliases?.some((alias) => plainSize(alias) === plain));
+  if (called) return bandOf(called, asBand(text, called));
   const held = classes.filter(({ name }) => holdsPhrase(plain, plainSize(name)));
   const longest = Math.max(...held.map(({ name }) => name.length));
   const [only, second] = held.filter(({ name }) => name.length === longest);

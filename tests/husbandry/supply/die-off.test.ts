@@ -4,7 +4,14 @@ import { judge } from '../../../src/husbandry/supply/cover.ts';
 import { countedBin, facts, policyWith, snapshotWith } from '../../support/room.ts';
 
 const bins = [countedBin('B1', 'tenebrio-molitor', { heads: 1000, fromMm: 15, toMm: 20 })];
-const certain = { hazardCv: 0, speedLogSd: 0, roomTempSdC: 0, countCv: 0, doubtGrowthPerDay: 0, replicates: 2000 };
+const certain = {
+  hazardCv: 0,
+  speedLogSd: 0,
+  roomTempSdC: 0,
+  countCv: 0,
+  doubtGrowthPerDay: 0,
+  replicates: 2000,
+};
 const diedWith = (perDay: number) => {
   const policy = policyWith({ ...certain, dieOffPerDay: perDay, dieOffShare: 0.9 });
   const { larder, tally } = judge(snapshotWith({ bins, facts: { ...facts, policy } }), { days: 8 });

@@ -44,6 +44,15 @@ describe('the headline', () => {
     expect(said({ verdict: 'runs short', groups })).toMatch(/^Mantid nymphs/);
   });
 
+  it('never says tight of a room that runs short, though no group does so by itself', () => {
+    const groups = [group({ verdict: 'tight', dangers: 0.2 })];
+    expect(said({ verdict: 'tight', groups })).toBe(
+      'Tight: tarantula spiderlings could run short on Thursday; the rest lasts.',
+    );
+    expect(said({ verdict: 'runs short', groups })).toMatch(/^Runs short: tarantula spiderlings could/);
+    expect(said({ verdict: 'runs short' })).toMatch(/^Runs short: a few meals could be missed/);
+  });
+
   it('says that nobody is here, or nothing', () => {
     expect(said({ verdict: 'empty' })).toBe('Nobody to feed yet: add or import your animals.');
     expect(said({ verdict: 'runs short', larderEmpty: true })).toBe(

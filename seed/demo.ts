@@ -1,0 +1,54 @@
+/** The demo room: an invented keeper's collection and larder with some weeks of history, made through the keeper's own actions. */
+import { type Context, expectDelivery, planChange } from '../src/actions/index.ts';
+import { civilDate } from '../src/husbandry/calendar.ts';
+import { ok, type Result } from '../src/husbandry/result.ts';
+import { type Codes, codeOf } from './codes.ts';
+import { furnish, settle } from './furnish.ts';
+import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
+
+const DELIVERY_IN_DAYS = 4;
+
+export interface DemoRoom {
+  readonly animals: number;
+  readonly bins: number;
+}
+
+/** Fills the store with the demo room as of the clock's today; all of it is marked, so that `emptyDemo` takes it away. */
+export async function seedDemo(context: Context): Promise<Result<DemoRoom>> {
+  const { today } = context.clock();
+  const settled = await settle(context);
+  if (!settled.ok) return settled;
+  const codes = await furnish(context, today - DAYS_OF_HISTORY);
+  if (!codes.ok) return codes;
+  const lived = await liveThrough(context, codes.value);
+  if (!lived.ok) return lived;
+  const ahead = await lookAhead(context, codes.value);
+  if (!ahead.ok) return ahead;
+  return ok({ animals: codes.value.animals.size, bins: codes.value.bins.size });
+}
+
+/** What is to come: a delivery in four days, and the young of a sac in some weeks. */
+async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown>> {
+  const { today } = context.clock();
+  const delivery = await expectDelivery(context, {
+    bin: codeOf(codes.bins, 'Pinhead tub'),
+    heads: 500,
+    fromMm: 2,
+    toMm: 3,
+    day: civilDate(today + DELIVERY_IN_DAYS),
+    demo: true,
+  });
+  if (!delivery.ok) return delivery;
+  return planChange(context, {
+    kind: 'sac',
+    animalKind: 'tliltocatl-albopilosus',
+    animal: codeOf(codes.animals, 'Woolly'),
+    from: civilDate(today + 35),
+    to: civilDate(today + 49),
+    chance: 0.7,
+    count: 60,
+    gaugeMm: 6,
+    room: 'Warm room',
+    demo: true,
+  });
+}

@@ -1,0 +1,36 @@
+/** The answer of a check as lines for people: the verdict first, then how sure, who, what helps, where to look. */
+import { counted, expected, giveOrTake, lengthRange, longDay, percent, weeksIn } from '../../views/format.ts';
+import type { Act, CoverAnswer, GroupAnswer } from '../husbandry/supply/answer.ts';
+import { table } from './table.ts';
+
+const HEADING = ['group', 'heads', 'takes', 'meals due', 'missed', 'nothing missed', 'verdict'] as const;
+const NUMBERS = new Set(['heads', 'meals due', 'missed', 'nothing missed']);
+
+export function checkLines(answer: CoverAnswer): readonly string[] {
+  const { headline, nothingMissed, verdict, groups, act, look } = answer;
+  if (verdict === 'empty') return [headline];
+  const { chance, standardError } = nothingMissed;
+  return [
+    headline,
+    `Asked on ${longDay(answer.day)} for ${counted(answer.horizonDays, 'day')}, in ${answer.replicates} replicates.`,
+    `Nothing is missed in ${weeksIn(chance)} (${percent(chance)}, ${giveOrTake(standardError)}).`,
+    '',
+    ...table(HEADING, groups.map(row), NUMBERS),
+    ...(act === null ? [] : ['', `What helps most: ${act.sentence}`, `  ${effectOf(act)}`]),
+    ...(look === null ? [] : ['', `Where to look: ${look.sentence}`]),
+  ];
+}
+
+const row = (group: GroupAnswer): readonly string[] => [
+  group.name,
+  `${group.heads}`,
+  lengthRange(group.window.minMm, group.window.maxMm, 'mm'),
+  expected(group.mealsDue),
+  expected(group.missedMeals),
+  percent(group.nothingMissed.chance),
+  group.verdict,
+];
+
+const effectOf = ({ before, after }: Act): string =>
+  `Missed meals: ${expected(before.missedMeals)} before, ${expected(after.missedMeals)} after; ` +
+  `nothing missed: ${percent(before.nothingMissed)} before, ${percent(after.nothingMissed)} after.`;

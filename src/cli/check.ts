@@ -1,0 +1,63 @@
+/** `check`: the Sunday question, asked on the command line. */
+import { loadSnapshot } from '../actions/index.ts';
+import { civilDate } from '../husbandry/calendar.ts';
+import { ok, type Result } from '../husbandry/result.ts';
+import type { CoverAnswer, Verdict } from '../husbandry/supply/answer.ts';
+import { sundayCheck } from '../husbandry/supply/sunday.ts';
+import { answered, printJson, refused } from './answering.ts';
+import { checkLines } from './check-text.ts';
+import { todayOf, withDatabase } from './database.ts';
+import { atMost, nearDay, wholeNumber } from './values.ts';
+import { optionValue, readWords, type Words } from './words.ts';
+import { type Command, EXIT } from './world.ts';
+
+const OPTIONS = { date: 'value', days: 'value', seed: 'value', json: 'switch', db: 'value' } as const;
+const MOST_DAYS = 90;
+const MOST_SEED = 4_294_967_295;
+
+/** An empty room has nobody who could go hungry: that is no trouble. */
+const EXIT_OF: Readonly<Record<Verdict, number>> = {
+  lasts: EXIT.good,
+  empty: EXIT.good,
+  tight: EXIT.tight,
+  'runs short': EXIT.runsShort,
+};
+
+interface Asked {
+  readonly day: number | undefined;
+  readonly days: number | undefined;
+  readonly seed: number | undefined;
+}
+
+export const check: Command = async (given, world) => {
+  const words = readWords(given, OPTIONS);
+  if (!words.ok) return refused(world, words.problem);
+  const today = todayOf(world);
+  if (!today.ok) return refused(world, today.problem);
+  const asked = askedIn(words.value, today.value);
+  if (!asked.ok) return refused(world, asked.problem);
+  const { day, days, seed } = asked.value;
+  const opening = { db: optionValue(words.value, 'db'), missing: 'refuse' } as const;
+  const answer = await withDatabase(world, opening, async (context): Promise<Result<CoverAnswer>> => {
+    const snapshot = await loadSnapshot(context, day);
+    const seeded = seed === undefined ? snapshot : { ...snapshot, seed };
+    return ok(sundayCheck(seeded, days === undefined ? {} : { days }));
+  });
+  return answered(world, answer, (found) => {
+    const exit = EXIT_OF[found.verdict];
+    if (words.value.switches.has('json')) printJson(world, { date: civilDate(found.day), exit, ...found });
+    else for (const line of checkLines(found)) world.out(line);
+    return exit;
+  });
+};
+
+function askedIn(words: Words, today: number): Result<Asked> {
+  const rest = atMost(words, 0);
+  const day = nearDay(words, 'date', today);
+  const days = wholeNumber(words, 'days', { least: 1, most: MOST_DAYS, of: 'days' });
+  const seed = wholeNumber(words, 'seed', { least: 0, most: MOST_SEED, of: 'a seed' });
+  if (!rest.ok) return rest;
+  if (!day.ok) return day;
+  if (!days.ok) return days;
+  return seed.ok ? ok({ day: day.value, days: days.value, seed: seed.value }) : seed;
+}
