@@ -2,10 +2,9 @@
 import type { Context } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { err, ok, type Result } from '../../husbandry/result.ts';
+import { sizeProblem } from '../../intake/index.ts';
 import type { ListOf } from './drafts.ts';
 
-const BYTES_PER_MB = 1024 * 1024;
-const MOST_MB = 4;
 const KNOWN = ['what', 'file', 'text', 'formId'];
 
 export interface SentList {
@@ -34,7 +33,7 @@ export async function sentList(c: Context): Promise<Result<SentList, Refused>> {
   const bytes = file === null ? new TextEncoder().encode(text) : new Uint8Array(await file.arrayBuffer());
   if (text.trim() === '' && file === null)
     return err(refused('text', 'Choose a file or paste the cells of a list.'));
-  if (bytes.length > MOST_MB * BYTES_PER_MB)
-    return err(refused(field, `This is larger than ${MOST_MB} MB. Send it in parts.`));
+  const tooLarge = sizeProblem(bytes.length);
+  if (tooLarge !== null) return err(refused(field, tooLarge.sentence));
   return ok({ what, bytes, refuse: (sentence) => refused(field, sentence) });
 }
