@@ -1,16 +1,20 @@
 /** Puts the program together: configuration, store, door, and an end in good order. */
 import { randomUUID } from 'node:crypto';
+import { seedDemo } from '../seed/demo.ts';
 import { ErrorPage } from '../views/pages/error.tsx';
 import { LoginPage } from '../views/pages/login.tsx';
-import { type Context, nowIn } from './actions/index.ts';
+import { chanceInFull } from '../views/partials/verdict.tsx';
+import { type Answering, askSunday, type Context, firstRoom, nowIn } from './actions/index.ts';
 import { type Config, projectRoot, readConfig } from './config.ts';
 import { kindsByCode } from './facts/kinds/index.ts';
 import { policy } from './facts/policy.ts';
 import { speciesByCode } from './facts/prey/index.ts';
 import type { Problem } from './husbandry/problems.ts';
 import type { Result } from './husbandry/result.ts';
-import { openStore } from './store/index.ts';
+import { openStore, revision } from './store/index.ts';
 import { createApp, type DoorPages, listen, logToStderr, ownNames, setPassword } from './web/index.ts';
+import { mountPages } from './web/pages/index.ts';
+import { sundayPool } from './workers/sunday-pool.ts';
 
 const BAD_CONFIGURATION = 2;
 const CANNOT_START = 1;
@@ -38,24 +42,46 @@ async function start(config: Config): Promise<void> {
   const store = need(await openStore({ place: config.place, moment: clock().moment }), CANNOT_START);
   if (config.password !== null) need(await setPassword(store, config.password), CANNOT_START);
   const context: Context = { store, facts: { kinds: kindsByCode, species: speciesByCode, policy }, clock };
+  need(await moveIn(context), CANNOT_START);
+  const pool = sundayPool();
+  const { answering } = pool;
+  const canLogOut = config.password !== null;
   const app = createApp(context, {
     root: projectRoot(),
     locked: config.password !== null,
     hostNames: config.hostNames,
     pages,
     log: logToStderr,
-    mount: () => undefined,
+    mount: (behind) => mountPages(behind, { context, answering, furnish: seedDemo, canLogOut }),
   });
   const server = need(await listen(app, config.listenOn, config.port), CANNOT_START);
   for (const address of addressesOf(config, server.port))
     process.stdout.write(`Preylarder is at ${address}\n`);
   const stop = async (): Promise<void> => {
     await server.stop();
+    await pool.close();
     await store.close();
     process.exit(0);
   };
   process.once('SIGTERM', stop);
   process.once('SIGINT', stop);
+  process.stdout.write(`${await verdictOf(context, answering)}\n`);
+}
+
+/** A new database is furnished with the demo room; and there is always a room. */
+async function moveIn(context: Context): Promise<Result<unknown>> {
+  const isNew = (await context.store.ask(revision)) === 0;
+  const furnished = isNew ? await seedDemo(context) : null;
+  return furnished === null || furnished.ok ? firstRoom(context) : furnished;
+}
+
+/** The week's verdict, and how sure it is. */
+async function verdictOf(context: Context, answering: Answering): Promise<string> {
+  const answer = await askSunday(context, { answering });
+  if (!answer.ok) return answer.problem.sentence;
+  const { headline, verdict, nothingMissed } = answer.value;
+  const sure = `Nobody misses a meal in ${chanceInFull(nothingMissed)}.`;
+  return verdict === 'empty' ? headline : `${headline} ${sure}`;
 }
 
 /** Where a browser finds it: this machine, and behind a password the network. */

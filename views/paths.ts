@@ -40,6 +40,8 @@ export const paths = {
   importConfirm: '/import/confirm',
   startDemo: '/demo/start',
   removeDemo: '/demo/remove',
+  /** The Sunday answer as data, for programs. */
+  check: '/api/check.json',
   undo: (id: string): string => at('/undo', id),
   login: '/login',
   logout: '/logout',

@@ -16,7 +16,7 @@ const STAGES = [
   'adult',
   'mature male',
 ] as const satisfies readonly LifeStage[];
-const sex = oneOf(['male', 'female', 'unsexed']);
+export const sex = oneOf(['male', 'female', 'unsexed']);
 const stageOverride = z.union([oneOf(STAGES), z.literal('').transform(() => null), z.null()], {
   error: ({ input }) => `"${String(input)}" is not one of: ${STAGES.join(', ')}.`,
 });

@@ -5,7 +5,7 @@ import { observe } from './bin-fields.ts';
 import { civilDay, formId, oneOf, someText } from './fields.ts';
 import { action } from './perform.ts';
 
-const LEVELS = ['none', 'a few', 'a quarter', 'half', 'full'] as const satisfies readonly Level[];
+export const LEVELS = ['none', 'a few', 'a quarter', 'half', 'full'] as const satisfies readonly Level[];
 
 export const lookBin = action({
   verb: 'look-bin',

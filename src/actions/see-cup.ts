@@ -7,7 +7,7 @@ import { civilDay, formId, oneOf, someText } from './fields.ts';
 import { findBin } from './find.ts';
 import { action } from './perform.ts';
 
-const LOOKS = [
+export const LOOKS = [
   'started',
   'larvae',
   'producing',

@@ -8,6 +8,7 @@ import type { DoorEnv, DoorPages } from './door.ts';
 import { isWrite } from './origin.ts';
 import { isPassword } from './password.ts';
 import type { Refuse } from './refusal.ts';
+import { safePath } from './safe-path.ts';
 import { enter, isInside, leave } from './session.ts';
 import { throttle } from './throttle.ts';
 
@@ -65,10 +66,6 @@ function tooSoon(c: Context<DoorEnv>, { pages }: Lock, { next, wait }: { next: s
 }
 
 const secondsOf = ({ moment }: Now): number => Math.floor(Date.parse(moment) / MS_PER_SECOND);
-
-/** A path of this server; anything else leads home. */
-const safePath = (next: unknown): string =>
-  typeof next === 'string' && /^\/(?![/\\])/.test(next) ? next : '/';
 
 /** The address the connection came from. */
 function addressOf(c: Context): string {

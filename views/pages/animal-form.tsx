@@ -5,6 +5,7 @@ import { type LengthUnit, lengthText } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
 import {
+  AsOf,
   entryOf,
   Field,
   type FormEntry,
@@ -30,6 +31,8 @@ export interface AnimalFormProps {
   readonly rooms: readonly Option[];
   /** Shelves already in use, to choose from while typing. */
   readonly shelves: readonly string[];
+  /** Revision the page shows: an edit of an older page is told of newer changes; posted as `asOf`. */
+  readonly revision?: number;
 }
 
 export const AnimalFormPage = (props: AnimalFormProps) => {
@@ -46,6 +49,7 @@ export const AnimalFormPage = (props: AnimalFormProps) => {
         action={animal === null ? paths.newAnimal : paths.animalAct(animal.code, 'edit')}
         class="form sheet"
       >
+        <AsOf revision={props.revision} />
         <Who {...props} entry={entry} />
         <Where {...props} entry={entry} />
         <Lately {...props} entry={entry} />

@@ -5,6 +5,7 @@ import { STOCK_CAUTION } from '../cautions.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
 import {
+  AsOf,
   entryOf,
   Field,
   type FormEntry,
@@ -29,6 +30,8 @@ export interface BinFormProps {
   readonly rooms: readonly Option[];
   /** Trade sizes, grouped by species. */
   readonly sizes: readonly Option[];
+  /** Revision the page shows, posted as `asOf`. */
+  readonly revision?: number;
 }
 
 export const BinFormPage = (props: BinFormProps) => {
@@ -46,6 +49,7 @@ export const BinFormPage = (props: BinFormProps) => {
         action={bin === null ? paths.newBin : paths.binAct(bin.code, 'edit')}
         class="form sheet"
       >
+        <AsOf revision={props.revision} />
         <What {...props} entry={entry} />
         {bin === null ? <Inside {...props} entry={entry} /> : null}
         <button type="submit" class="act-here">

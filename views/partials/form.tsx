@@ -58,6 +58,10 @@ export const PostForm = ({ entry, action, class: look = 'form', multipart, child
   </form>
 );
 
+/** Tells which state of the record was on the page. */
+export const AsOf = ({ revision }: { revision: number | undefined }) =>
+  revision === undefined ? null : <input type="hidden" name="asOf" value={`${revision}`} />;
+
 const ProblemSummary = ({ problems }: Pick<FormEntry, 'problems'>) => {
   const count = Object.keys(problems).length;
   if (count === 0) return null;

@@ -1,0 +1,74 @@
+/** What is written down about one animal: moulted, measured, premoult, matured, died. */
+import type { Context, Hono } from 'hono';
+import { type AnimalAct, paths } from '../../../views/paths.ts';
+import { civilDay, heads } from '../../actions/fields.ts';
+import {
+  recordDied,
+  recordMatured,
+  recordMeasure,
+  recordMoult,
+  recordPremoult,
+} from '../../actions/index.ts';
+import type { DoorEnv } from '../door.ts';
+import { showAnimal } from './animals.ts';
+import type { House } from './house.ts';
+import { posted } from './posted.ts';
+import { route } from './route.ts';
+import { length, maybe, maybeLength, typed } from './typed.ts';
+
+const codeOf = (c: Context): string => c.req.param('code') ?? '';
+const day = () => ({ day: typed(civilDay) });
+
+export function animalActRoutes(app: Hono<DoorEnv>, house: House): void {
+  const { context } = house;
+  const about = (act: AnimalAct) => ({
+    form: () => act,
+    next: (c: Context) => paths.animal(codeOf(c)),
+    again: (c: Context, refused: Parameters<typeof showAnimal>[2]) => showAnimal(house, c, refused),
+    fields: { gaugeMm: 'gauge' },
+  });
+  const at = (act: AnimalAct): string => route(paths.animalAct(':code', act));
+  app.post(
+    at('moulted'),
+    posted(house, {
+      ...about('moulted'),
+      shape: (unit) => ({ found: typed(civilDay), earliest: maybe(civilDay), gauge: maybeLength(unit) }),
+      act: ({ gauge, ...given }, { c, formId }) =>
+        recordMoult(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
+    }),
+  );
+  app.post(
+    at('measured'),
+    posted(house, {
+      ...about('measured'),
+      shape: (unit) => ({ gauge: length(unit), ...day() }),
+      act: ({ gauge, ...given }, { c, formId }) =>
+        recordMeasure(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
+    }),
+  );
+  app.post(
+    at('premoult'),
+    posted(house, {
+      ...about('premoult'),
+      shape: day,
+      act: (given, { c, formId }) => recordPremoult(context, { animal: codeOf(c), ...given, formId }),
+    }),
+  );
+  app.post(
+    at('matured'),
+    posted(house, {
+      ...about('matured'),
+      shape: day,
+      act: (given, { c, formId }) => recordMatured(context, { animal: codeOf(c), ...given, formId }),
+    }),
+  );
+  app.post(
+    at('died'),
+    posted(house, {
+      ...about('died'),
+      shape: () => ({ heads: typed(heads), ...day() }),
+      act: (given, { c, formId }) => recordDied(context, { animal: codeOf(c), ...given, formId }),
+      next: (c, { left }: { left: number }) => (left > 0 ? paths.animal(codeOf(c)) : paths.animals),
+    }),
+  );
+}

@@ -1,0 +1,32 @@
+/** What the browser remembers for the pages: the light chosen, and a word to be said once on the next page. */
+import type { Context } from 'hono';
+import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
+import type { Shell } from '../../../views/layout.tsx';
+import type { ThemeChoice } from '../../../views/partials/theme.tsx';
+
+const THEME = 'preylarder_theme';
+const WORD = 'preylarder_word';
+const YEAR_S = 31_536_000;
+const MINUTE_S = 60;
+const THEMES: readonly ThemeChoice[] = ['system', 'light', 'dark', 'red'];
+const OPTIONS = { path: '/', httpOnly: true, sameSite: 'Lax' as const };
+
+export const themeOf = (c: Context): ThemeChoice =>
+  THEMES.find((theme) => theme === getCookie(c, THEME)) ?? 'system';
+
+export const keepTheme = (c: Context, theme: ThemeChoice): void =>
+  setCookie(c, THEME, theme, { ...OPTIONS, maxAge: YEAR_S });
+
+type Word = Shell['flash'][number];
+
+/** Says something on the next page. */
+export const sayNext = (c: Context, kind: Word['kind'], text: string): void =>
+  setCookie(c, WORD, `${kind} ${text}`, { ...OPTIONS, maxAge: MINUTE_S });
+
+/** What was left to be said, once. */
+export function wordsLeft(c: Context): readonly Word[] {
+  const [, kind, text] = /^(done|problem) (.+)$/s.exec(getCookie(c, WORD) ?? '') ?? [];
+  if (text === undefined) return [];
+  deleteCookie(c, WORD, OPTIONS);
+  return [{ kind: kind === 'done' ? 'done' : 'problem', text }];
+}

@@ -1,0 +1,92 @@
+/** What happened to an animal or a bin, as sentences. */
+import { type LengthUnit, lengthRange, lengthText, sentenceCase } from '../../../views/format.ts';
+import { type Names, nameOf, preyName } from '../../../views/names.ts';
+import type { HistoryLine } from '../../../views/partials/history.tsx';
+import { MG_PER_GRAM } from '../../husbandry/units.ts';
+import type { ActAbout, EntryLine } from '../../store/index.ts';
+import { inNames } from './names.ts';
+
+interface Telling {
+  readonly about: 'animal' | 'bin';
+  readonly names: Names;
+  readonly unit: LengthUnit;
+  /** Prey species of a bin, by its code. */
+  readonly speciesOf: ReadonlyMap<string, string>;
+}
+
+/** Acts that touch many at once are undone from the banner or as a whole, not from one record. */
+const OF_MANY = ['record-evening', 'record-morning', 'import-rows', 'empty-demo'];
+
+export const historyLines = (acts: readonly ActAbout[], telling: Telling): readonly HistoryLine[] =>
+  acts.map((act) => ({
+    id: String(act.act),
+    day: act.lines[0]?.day ?? act.day,
+    sentence: sentenceOf(act, telling),
+    undone: act.undone,
+    canUndo: !act.undone && !OF_MANY.includes(act.verb),
+  }));
+
+function sentenceOf({ lines, summary }: ActAbout, telling: Telling): string {
+  if (lines.length === 0) return `${inNames(summary, telling.names)}.`;
+  return `${sentenceCase(lines.map((line) => clauseOf(line, telling)).join(', '))}.`;
+}
+
+function clauseOf(line: EntryLine, telling: Telling): string {
+  const { details } = line;
+  const heads = line.heads ?? 1;
+  switch (line.kind) {
+    case 'offered':
+      return offerOf(line, telling);
+    case 'taken':
+      return 'ate it';
+    case 'part-taken':
+      return 'ate some of it';
+    case 'refused':
+      return 'refused it';
+    case 'skipped':
+      return 'not fed';
+    case 'premoult':
+      return 'seen in premoult';
+    case 'moulted':
+      return `moult found${sized(details.gaugeMm, telling)}`;
+    case 'measured':
+      return `measured${sized(details.gaugeMm, telling)}`;
+    case 'matured':
+      return 'matured';
+    case 'died':
+      return heads > 1 ? `${heads} died` : 'died';
+    case 'delivered':
+      return `${heads} came${range(line, telling)}${details.dead ? `, ${details.dead} dead` : ''}`;
+    case 'counted':
+      return `counted ${line.heads ?? 0}${range(line, telling)}`;
+    case 'looked':
+      return `looked: ${details.level ?? 'not said'}`;
+    case 'weighed':
+      return `weighed ${(details.massMg ?? 0) / MG_PER_GRAM} g`;
+    case 'size seen':
+      return `looked the size${range(line, telling)}`;
+    case 'discarded':
+      return `${heads} thrown out`;
+    case 'moved in':
+      return `${heads} moved in${range(line, telling)}`;
+    case 'moved out':
+      return `${heads} moved out`;
+    case 'cup looked':
+      return `the cup: ${details.look ?? 'not said'}`;
+  }
+}
+
+const sized = (gaugeMm: number | undefined, { unit }: Telling): string =>
+  gaugeMm === undefined ? '' : `: ${lengthText(gaugeMm, unit)}`;
+
+const range = ({ fromMm, toMm }: EntryLine, { unit }: Telling): string =>
+  fromMm === null || toMm === null ? '' : `, ${lengthRange(fromMm, toMm, unit)}`;
+
+function offerOf(line: EntryLine, telling: Telling): string {
+  const { names, about, speciesOf } = telling;
+  if (line.heads === null || line.bin === null)
+    return `ate${line.details.outcome === 'taken' ? '' : ': not known'}`;
+  if (about === 'bin') return `${line.heads} for ${nameOf(names.animals, line.animal ?? '')}`;
+  const prey = preyName(names.species, speciesOf.get(line.bin) ?? '', line.heads);
+  return `offered ${line.heads} ${prey}${range(line, telling)}, from ${nameOf(names.bins, line.bin)}`;
+}

@@ -1,0 +1,38 @@
+/** The keeper's pages: every address and form of the list of paths. */
+import type { Hono } from 'hono';
+import type { DoorEnv } from '../door.ts';
+import { animalActRoutes } from './animal-acts.ts';
+import { animalFormRoutes } from './animal-form.ts';
+import { animalRoutes } from './animals.ts';
+import { binActRoutes } from './bin-acts.ts';
+import { binFormRoutes } from './bin-form.ts';
+import { deliveryRoutes } from './deliveries.ts';
+import { demoRoutes } from './demo.ts';
+import type { House } from './house.ts';
+import { importRoutes } from './import.ts';
+import { larderRoutes } from './larder.ts';
+import { morningRoutes } from './morning.ts';
+import { planRoutes } from './plans.ts';
+import { settingsRoutes } from './settings.ts';
+import { sundayRoutes } from './sunday.ts';
+import { tonightRoutes } from './tonight.ts';
+
+export type { House } from './house.ts';
+
+/** Adds every page behind the door; a form's own address comes before that of any code. */
+export function mountPages(app: Hono<DoorEnv>, house: House): void {
+  sundayRoutes(app, house);
+  tonightRoutes(app, house);
+  morningRoutes(app, house);
+  animalFormRoutes(app, house);
+  animalActRoutes(app, house);
+  animalRoutes(app, house);
+  binFormRoutes(app, house);
+  binActRoutes(app, house);
+  larderRoutes(app, house);
+  deliveryRoutes(app, house);
+  settingsRoutes(app, house);
+  planRoutes(app, house);
+  importRoutes(app, house);
+  demoRoutes(app, house);
+}

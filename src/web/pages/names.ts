@@ -1,0 +1,22 @@
+/** Names for the codes of a room, and sentences with names in place of codes. */
+import type { Names } from '../../../views/names.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
+
+const byCode = (rows: readonly { readonly code: string; readonly name: string }[]): Map<string, string> =>
+  new Map(rows.map(({ code, name }) => [code, name === '' ? code : name]));
+
+export const namesOf = ({ animals, bins, rooms, facts }: Snapshot): Names => ({
+  animals: byCode(animals),
+  bins: byCode(bins),
+  rooms: byCode(rooms),
+  species: facts.species,
+});
+
+const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
+const CODE = /\b[A-Z]\d+\b/g;
+
+/** 'A3 moulted' becomes 'Clove moulted'; a code after its name goes. */
+export const inNames = (sentence: string, { animals, bins, rooms }: Names): string =>
+  sentence
+    .replace(CODE_BESIDE_NAME, '')
+    .replace(CODE, (code) => animals.get(code) ?? bins.get(code) ?? rooms.get(code) ?? code);

@@ -1,0 +1,96 @@
+/** One form posted: read every field, do one act, go on to a page; or show the form again as it was typed. */
+import type { Context } from 'hono';
+import { z } from 'zod';
+import type { LengthUnit } from '../../../views/format.ts';
+import type { Refused } from '../../../views/partials/form.tsx';
+import type { Done } from '../../actions/index.ts';
+import type { Problem } from '../../husbandry/problems.ts';
+import type { Result } from '../../husbandry/result.ts';
+import { actOfForm, settings } from '../../store/index.ts';
+import type { House } from './house.ts';
+import { unitOf } from './visit.ts';
+
+type Typed = Readonly<Record<string, readonly string[]>>;
+
+/** What an act needs of its form besides what was typed. */
+export interface Sent {
+  readonly c: Context;
+  readonly unit: LengthUnit;
+  readonly formId: string | undefined;
+}
+
+export interface FormPost<S extends z.ZodRawShape, R> {
+  /** Name of the form on its page. */
+  readonly form: (c: Context) => string;
+  readonly shape: (unit: LengthUnit) => S;
+  /** Fields that may come more than once. */
+  readonly many?: readonly string[];
+  readonly act: (given: z.output<z.ZodObject<S>>, sent: Sent) => Promise<Result<Done<R>>>;
+  /** Where to go on to. */
+  readonly next: (c: Context, reply: R) => string;
+  /** The page again, with what was typed. */
+  readonly again: (c: Context, refused: Refused) => Promise<Response>;
+  /** Field of the act to field of the form, where they differ. */
+  readonly fields?: Readonly<Record<string, string>>;
+}
+
+/** A handler of the form. The same sending again goes on to the page without a second act. */
+export const posted =
+  <S extends z.ZodRawShape, R>(house: House, post: FormPost<S, R>) =>
+  async (c: Context): Promise<Response> => {
+    const typed = await typedIn(c);
+    const formId = typed.formId?.at(-1);
+    const before = formId === undefined ? null : await house.context.store.ask(actOfForm(formId));
+    if (before !== null) return c.redirect(post.next(c, before.reply as R), 303);
+    const unit = unitOf(await house.context.store.ask(settings));
+    const shape = post.shape(unit);
+    const read = z.strictObject(shape).safeParse(flat(typed, post.many ?? []));
+    const refuse = (problems: Refused['problems']) =>
+      post.again(c, { form: post.form(c), values: valuesOf(typed), problems });
+    if (!read.success) return refuse(problemsOf(read.error.issues));
+    const done = await post.act(read.data as z.output<z.ZodObject<S>>, { c, unit, formId });
+    if (done.ok) return c.redirect(post.next(c, done.value.reply), 303);
+    return refuse(besideField(done.problem, shape, post.fields ?? {}));
+  };
+
+/** Every field with every value it came with; files are read elsewhere. */
+async function typedIn(c: Context): Promise<Typed> {
+  const body = await c.req.parseBody({ all: true });
+  const texts = Object.entries(body).map(([name, value]) => [
+    name,
+    [value].flat().filter((each) => typeof each === 'string'),
+  ]);
+  return Object.fromEntries(texts);
+}
+
+/** One value a field, all values of those that come more than once, without the form's own id. */
+function flat(typed: Typed, many: readonly string[]): Readonly<Record<string, unknown>> {
+  const { formId: _, ...fields } = typed;
+  const one = Object.entries(fields).map(([name, values]) => [
+    name,
+    many.includes(name) ? values : values.at(-1),
+  ]);
+  return Object.fromEntries(one);
+}
+
+const valuesOf = (typed: Typed): Refused['values'] =>
+  Object.fromEntries(Object.entries(typed).map(([name, values]) => [name, values.join(',')]));
+
+/** The first sentence for each field; what no field is named for stands above the form. */
+function problemsOf(issues: readonly z.core.$ZodIssue[]): Refused['problems'] {
+  const said = issues.map((issue): [string, string] =>
+    issue.code === 'unrecognized_keys'
+      ? ['', `"${issue.keys[0]}" is not a field known here.`]
+      : [String(issue.path[0] ?? ''), issue.message],
+  );
+  return Object.fromEntries(said.reverse());
+}
+
+function besideField(
+  { field = '', sentence }: Problem,
+  shape: z.ZodRawShape,
+  fields: Readonly<Record<string, string>>,
+): Refused['problems'] {
+  const name = fields[field] ?? field;
+  return { [name in shape ? name : '']: sentence };
+}

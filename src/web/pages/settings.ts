@@ -1,0 +1,93 @@
+/** Settings: when you feed, when prey can come, how lengths are written, and the light. */
+import type { Context, Hono } from 'hono';
+import { z } from 'zod';
+import { SettingsPage } from '../../../views/pages/settings.tsx';
+import type { Refused } from '../../../views/partials/form.tsx';
+import { paths } from '../../../views/paths.ts';
+import { leadDays } from '../../actions/fields.ts';
+import { editSettings } from '../../actions/index.ts';
+import type { DoorEnv } from '../door.ts';
+import { safePath } from '../safe-path.ts';
+import { kindOptions } from './choices.ts';
+import { keepTheme } from './cookies.ts';
+import type { House } from './house.ts';
+import { posted } from './posted.ts';
+import { typed } from './typed.ts';
+import { page, visit } from './visit.ts';
+
+export async function showSettings(
+  house: House,
+  c: Context,
+  refused: Refused | null = null,
+): Promise<Response> {
+  const here = await visit(house, c, { refused });
+  const { calendar, deliveryWeekdays, leadTimeDays, rooms, changes, animals, facts } = here.snapshot;
+  const props = {
+    ...here,
+    calendar,
+    deliveryWeekdays,
+    leadTimeDays,
+    rooms,
+    changes,
+    kinds: kindOptions(facts),
+    animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
+  };
+  return page(c, SettingsPage(props), refused === null ? 200 : 422);
+}
+
+const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
+const weekday = z.array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' })).default([]);
+const ticks = (chosen: readonly string[]): boolean[] => WEEKDAYS.map((day) => chosen.includes(day));
+
+/** What a form of the settings page shares with the others. */
+export const onSettings = (house: House, form: (c: Context) => string) => ({
+  form,
+  next: () => paths.settings,
+  again: (c: Context, refused: Refused) => showSettings(house, c, refused),
+});
+
+export function settingsRoutes(app: Hono<DoorEnv>, house: House): void {
+  const { context } = house;
+  app.get(paths.settings, (c) => showSettings(house, c));
+  app.post(
+    paths.settingsAct('feeding'),
+    posted(house, {
+      ...onSettings(house, () => 'feeding'),
+      many: ['weekday'],
+      shape: () => ({ weekday }),
+      act: (given, { formId }) => editSettings(context, { feedingWeekdays: ticks(given.weekday), formId }),
+    }),
+  );
+  app.post(
+    paths.settingsAct('deliveries'),
+    posted(house, {
+      ...onSettings(house, () => 'deliveries'),
+      many: ['weekday'],
+      shape: () => ({ weekday, leadTimeDays: typed(leadDays) }),
+      act: ({ weekday: chosen, leadTimeDays }, { formId }) =>
+        editSettings(context, {
+          deliveryWeekdays: ticks(chosen),
+          leadTimeDays: Number(leadTimeDays),
+          formId,
+        }),
+    }),
+  );
+  app.post(
+    paths.settingsAct('units'),
+    posted(house, {
+      ...onSettings(house, () => 'units'),
+      shape: () => ({ unit: z.enum(['mm', 'in'], { error: 'Choose millimetres or inches.' }) }),
+      act: ({ unit }, { formId }) => editSettings(context, { units: unit === 'in' ? 'inch' : 'mm', formId }),
+    }),
+  );
+  app.post(paths.settingsAct('theme'), changeLight);
+}
+
+const light = z.object({ theme: z.enum(['system', 'light', 'dark', 'red']), back: z.string().optional() });
+
+/** The light is this browser's own: no act, and a word that is none leaves it as it is. */
+async function changeLight(c: Context): Promise<Response> {
+  const read = light.safeParse(await c.req.parseBody());
+  if (read.success) keepTheme(c, read.data.theme);
+  return c.redirect(safePath(read.data?.back ?? paths.settings), 303);
+}

@@ -1,0 +1,93 @@
+/** Numbers with their sources, as pages list them: an animal's rule, and the defaults that weigh most on a week. */
+import { sentenceCase } from '../../../views/format.ts';
+import type { SourceLine } from '../../../views/partials/sources.tsx';
+import { sourceWords } from '../../facts/source-words.ts';
+import type { StageRule } from '../../husbandry/animals/kind.ts';
+import { ruleOf } from '../../husbandry/animals/stage.ts';
+import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
+import type { Sourced } from '../../husbandry/sourced.ts';
+import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/answer.ts';
+
+const PERCENT = 100;
+
+const line = <T>(what: string, number: Sourced<T>, value: string): SourceLine => ({
+  what: sentenceCase(what),
+  value,
+  status: number.status,
+  source: sourceWords(number),
+});
+
+const range = ([least, most]: readonly [number, number], unit: string): string =>
+  least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
+const percent = (share: number): string => `${Math.round(share * PERCENT)} %`;
+
+/** The rule an animal lives by. */
+export function ruleLines(rule: StageRule): readonly SourceLine[] {
+  const { window, mealItems, intervalDays, weeklyNeed, moult } = rule;
+  const { min, ideal, max } = window.value;
+  const lengths = `${percent(min)} to ${percent(max)} of its own length, best ${percent(ideal)}`;
+  return [
+    line('Length of its prey', window, lengths),
+    line('Prey items a meal', mealItems, range(mealItems.value, 'of the best length')),
+    line('Between meals', intervalDays, range(intervalDays.value, 'days')),
+    line(
+      'Eaten in a week',
+      weeklyNeed,
+      weeklyNeed.value.map(percent).join(' to ').concat(' of its own mass'),
+    ),
+    line('Wait after a moult', rule.waitAfterMoultDays, `${rule.waitAfterMoultDays.value} days`),
+    line('Offered again after a refusal', rule.retryDays, `after ${rule.retryDays.value} days`),
+    line('A late meal is missed', rule.graceDays, `${rule.graceDays.value} days after the range`),
+    line('Danger without food', rule.safeGapDays, `after ${rule.safeGapDays.value} days`),
+    ...(moult === null
+      ? []
+      : [
+          line('From moult to moult', moult.meanDays, `${moult.meanDays.value} days`),
+          line('Grows at a moult', moult.lengthFactor, `by ${percent(moult.lengthFactor.value - 1)}`),
+        ]),
+  ];
+}
+
+const MOST_GROUPS = 3;
+const MOST_SPECIES = 3;
+
+/** The few numbers that weigh most on this answer: of the largest groups, of the prey here, of the method. */
+export function weightiest(answer: CoverAnswer, snapshot: Snapshot): readonly SourceLine[] {
+  const { policy, species } = snapshot.facts;
+  const groups = answer.groups
+    .toSorted((a, b) => b.itemsWantedMean - a.itemsWantedMean)
+    .slice(0, MOST_GROUPS);
+  const prey = [...new Set(answer.bins.map((bin) => bin.species))].slice(0, MOST_SPECIES);
+  const skipped = policy.eveningSkippedChance;
+  const speed = policy.speedLogSd;
+  return [
+    ...groups.flatMap((group) => groupLines(group, snapshot)),
+    ...prey.flatMap((code) => preyLines(species.get(code))),
+    line('Evenings skipped', skipped, percent(skipped.value)),
+    line('Bins grow slower or faster', speed, `by about ${percent(speed.value)}`),
+  ];
+}
+
+function groupLines(
+  { name, animals }: GroupAnswer,
+  { animals: all, facts }: Snapshot,
+): readonly SourceLine[] {
+  const animal = all.find(({ code }) => code === animals[0]);
+  const kind = animal === undefined ? undefined : facts.kinds.get(animal.kind);
+  if (animal === undefined || kind === undefined) return [];
+  const { intervalDays, mealItems } = ruleOf(kind, animal);
+  return [
+    line(`${name}: between meals`, intervalDays, range(intervalDays.value, 'days')),
+    line(`${name}: a meal`, mealItems, range(mealItems.value, 'items of the best length')),
+  ];
+}
+
+function preyLines(species: PreySpecies | undefined): readonly SourceLine[] {
+  const span = species?.spans.at(-1);
+  const point = span?.points.value.at(-1);
+  if (species === undefined || span === undefined || point === undefined) return [];
+  return [
+    line(`${species.commonName}: ${span.code}`, span.points, `${point.days} days at ${point.tempC} °C`),
+  ];
+}

@@ -1,0 +1,78 @@
+/** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
+import { z } from 'zod';
+import type { LengthUnit } from '../../../views/format.ts';
+import type { Problem } from '../../husbandry/problems.ts';
+import type { Result } from '../../husbandry/result.ts';
+import type { Mm } from '../../husbandry/units.ts';
+import { readLength, readMass, readTemperature } from '../../intake/index.ts';
+
+const text = z.string({ error: 'This is needed.' }).trim();
+
+/** Text that must be there. */
+export const needed = text.min(1, { error: 'This is needed.' });
+/** Text that may be left empty. */
+export const anyText = z.string().trim().default('');
+/** Left empty counts as not said. */
+export const maybeText = z
+  .string()
+  .trim()
+  .optional()
+  .transform((typed) => (typed === '' ? undefined : typed));
+
+type Refuse = (typed: string) => string | null;
+
+const check = (refuse: Refuse) => (typed: string, context: z.RefinementCtx) => {
+  const sentence = typed === '' ? null : refuse(typed);
+  if (sentence !== null) context.addIssue({ code: 'custom', message: sentence });
+};
+
+/** What an action's field says of the text; it will read the same text again. */
+const saidBy =
+  (field: z.ZodType): Refuse =>
+  (typed) => {
+    const read = field.safeParse(typed);
+    return read.success ? null : (read.error.issues[0]?.message ?? 'This cannot be read.');
+  };
+
+/** Text that a field of an action takes. */
+export const typed = (field: z.ZodType) => needed.superRefine(check(saidBy(field)));
+/** The same, or left empty. */
+export const maybe = (field: z.ZodType) =>
+  z
+    .string()
+    .trim()
+    .optional()
+    .superRefine((given, context) => check(saidBy(field))(given ?? '', context))
+    .transform((given) => (given === '' ? undefined : given));
+
+/** A text read into a number by a reader of keepers' own ways of writing. */
+const readAs = (read: (typed: string) => Result<number>) =>
+  needed.transform((given, context): number => {
+    const found = read(given);
+    if (found.ok) return found.value;
+    context.addIssue({ code: 'custom', message: sentenceOf(found.problem) });
+    return z.NEVER;
+  });
+
+const sentenceOf = ({ sentence }: Problem): string => sentence;
+
+/** One length in the keeper's own units; a bare number is in the unit of the pages. */
+export const readMm =
+  (unit: LengthUnit) =>
+  (given: string): Result<Mm> => {
+    const read = readLength(given, unit);
+    return read.ok ? { ok: true, value: read.value.mm } : read;
+  };
+
+export const length = (unit: LengthUnit) => readAs(readMm(unit));
+export const maybeLength = (unit: LengthUnit) =>
+  z.union([z.literal('').transform(() => undefined), z.undefined(), length(unit)]);
+export const mass = readAs(readMass);
+/** Who writes millimetres writes Celsius; who writes inches must say which. */
+export const temperature = (unit: LengthUnit) =>
+  readAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+/** A box that is ticked or absent. */
+export const ticked = z
+  .literal('on')
+  .optional()
+  .transform((given) => given === 'on');

@@ -1,0 +1,69 @@
+/** One request for a page: the room as it is, the frame around it, and the ids of its forms. */
+import { randomUUID } from 'node:crypto';
+import type { Context } from 'hono';
+import type { ContentfulStatusCode } from 'hono/utils/http-status';
+import type { LengthUnit } from '../../../views/format.ts';
+import type { Shell } from '../../../views/layout.tsx';
+import type { Names } from '../../../views/names.ts';
+import type { PageForms, Refused } from '../../../views/partials/form.tsx';
+import { loadSnapshot } from '../../actions/index.ts';
+import type { DayNumber } from '../../husbandry/calendar.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
+import { type Act, demoIsHere, latestActs, type Settings, settings } from '../../store/index.ts';
+import { themeOf, wordsLeft } from './cookies.ts';
+import type { House } from './house.ts';
+import { inNames, namesOf } from './names.ts';
+
+export interface Visit {
+  readonly snapshot: Snapshot;
+  readonly unit: LengthUnit;
+  readonly names: Names;
+  readonly shell: Shell;
+  readonly forms: PageForms;
+}
+
+interface Asked {
+  /** The form that was refused, shown again with what was typed. */
+  readonly refused?: Refused | null;
+  /** The day shown; by default today. */
+  readonly day?: DayNumber;
+}
+
+export const unitOf = ({ units }: Settings): LengthUnit => (units === 'inch' ? 'in' : 'mm');
+
+export async function visit(house: House, c: Context, { refused = null, day }: Asked = {}): Promise<Visit> {
+  const { context } = house;
+  const snapshot = await loadSnapshot(context, day);
+  const found = await context.store.askAll({ settings, acts: latestActs(1), demo: demoIsHere });
+  const names = namesOf(snapshot);
+  const formId = randomUUID();
+  const { today } = context.clock();
+  const shell: Shell = {
+    today: snapshot.today,
+    theme: themeOf(c),
+    demo: found.demo,
+    undo: undoOf(found.acts[0], { names, today }),
+    flash: wordsLeft(c),
+    formId,
+    path: c.req.method === 'GET' ? c.req.path : '/',
+    canLogOut: house.canLogOut,
+  };
+  return { snapshot, unit: unitOf(found.settings), names, shell, forms: { formId, refused } };
+}
+
+/** The last act is offered for undoing on its day and the day after; its record offers it longer. */
+function undoOf(act: Act | undefined, { names, today }: { names: Names; today: DayNumber }): Shell['undo'] {
+  if (act === undefined || act.voidedAt !== null || act.verb === 'first-room' || act.day < today - 1)
+    return null;
+  return { id: String(act.id), label: inNames(act.summary, names) };
+}
+
+/** Sends a page; it looks otherwise for another cookie. */
+export function page(
+  c: Context,
+  markup: string | Promise<string>,
+  status: ContentfulStatusCode = 200,
+): Response | Promise<Response> {
+  c.header('Vary', 'Cookie');
+  return c.html(markup, status);
+}
