@@ -29,7 +29,7 @@ const FEW_REPLICATES = 120;
 /** An empty place on a day. */
 async function placeOn(day: DayNumber): Promise<Context> {
   const moment = `${civilDate(day)}T18:00:00.000Z`;
-  return { store: await freshStore(), facts, clock: () => ({ today: day, evening: day, moment }) };
+  return { store: await freshStore(), facts, clock: () => ({ today: day, moment }) };
 }
 
 async function demoOn(day: DayNumber): Promise<Context> {

@@ -22,7 +22,7 @@ export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
 }
 
 async function showTonight(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
-  const day = house.context.clock().evening;
+  const day = house.context.clock().today;
   const here = await visit(house, c, { refused, day });
   const evening = await roundOf(house.context.store, here.snapshot);
   const props: TonightProps = {
