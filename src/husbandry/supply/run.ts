@@ -194,6 +194,7 @@ function queueOf(run: Working, group: number, count: number): Int32Array {
 
 function serve(run: Working, i: number, day: number): void {
   if (day > 0) noteOverdue(run, i, day - 1);
+  run.tally.now.askedInVain[i] = 0;
   offered(run.meals, i, day);
 }
 

@@ -112,7 +112,7 @@ export function countDue(
   }
 }
 
-/** A meal found no prey today; counted on the first day that happens. */
+/** A meal found no prey today; counted on the first day that happens, once until the animal is served. */
 export function countInVain(
   tally: Tally,
   { group, day, animal, items }: { group: number; day: number; animal: number; items: number },
