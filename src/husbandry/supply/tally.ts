@@ -5,7 +5,7 @@ export interface Tally {
   readonly groups: number;
   readonly days: number;
   readonly replicates: number;
-  /** Sums over replicates by group: meals due, late and missed, animals past their safe gap. */
+  /** Sums over replicates by group: meals due; late and missed for want of prey; animals so past their safe gap. */
   readonly due: Float64Array;
   readonly late: Float64Array;
   readonly missed: Float64Array;
@@ -25,6 +25,8 @@ export interface Tally {
   readonly lateOf: Float64Array;
   readonly missedOf: Float64Array;
   readonly dangersOf: Float64Array;
+  /** Meals missed and safe gaps passed though no evening found too little prey: nobody fed. */
+  readonly unfed: { missed: number; dangers: number };
   /** Heads eaten by band of prey length, summed over replicates, and the bands' edges. */
   readonly eatenByBand: Float64Array;
   readonly edgesMm: Float64Array;
@@ -73,6 +75,7 @@ export function tallyFor(size: TallySize): Tally {
     lateOf: floats(replicates),
     missedOf: floats(replicates),
     dangersOf: floats(replicates),
+    unfed: { missed: 0, dangers: 0 },
     eatenByBand: floats(Math.max(0, edgesMm.length - 1)),
     edgesMm,
     stockOf: new Float32Array(stockReplicates * groups * days),
@@ -124,11 +127,16 @@ export function countInVain(
   add(tally.unmet, group * tally.days + day, items);
 }
 
-/** A meal became late, missed or dangerous: bits of COUNTED. */
+/** A meal became late, missed or dangerous (bits of COUNTED): for want of prey, or because nobody fed. */
 export function countOverdue(
   tally: Tally,
   { group, animal, bits }: { group: number; animal: number; bits: number },
 ): void {
+  if (!tally.now.askedInVain[animal]) {
+    if (bits & COUNTED.missed) tally.unfed.missed++;
+    if (bits & COUNTED.danger) tally.unfed.dangers++;
+    return;
+  }
   const r = tally.now.replicate;
   if (bits & COUNTED.late) {
     add(tally.late, group, 1);

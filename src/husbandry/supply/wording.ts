@@ -37,18 +37,17 @@ export function headlineOf(spoken: Spoken): string {
   if (spoken.verdict === 'lasts') return lasting(spoken);
   if (spoken.larderEmpty) return 'The larder is empty: nobody can be fed.';
   const short = spoken.groups
-    .filter(({ verdict }) => verdict !== 'lasts')
+    .filter(({ verdict, dangers }) => verdict !== 'lasts' || dangers > 0)
     .sort((a, b) => b.dangers - a.dangers || b.missedMeals - a.missedMeals);
   const worst = short[0];
   const state = spoken.verdict === 'tight' ? 'Tight' : 'Runs short';
   if (!worst) return `${state}: a few meals could be missed in the room as a whole.`;
   const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
-  const rest = short.length > 1 ? `; ${others(short.length - 1)}` : '; the rest lasts';
-  const name = capital(worst.name);
+  const more = short.filter(({ verdict }) => verdict !== 'lasts').length - 1;
+  const rest = more > 0 ? `; ${others(more)}` : '; the rest lasts';
+  if (worst.verdict === 'runs short') return `${capital(worst.name)} run short ${when}${rest}.`;
   if (worst.verdict === 'tight') return `${state}: ${worst.name} could run short ${when}${rest}.`;
-  return worst.runOut.day
-    ? `${name} run short ${when}${rest}.`
-    : `${name} will miss meals though prey is there${rest}.`;
+  return `${state}: ${worst.name} could go hungry too long${rest}.`;
 }
 
 function lasting({ today, days, untilDelivery }: Spoken): string {
