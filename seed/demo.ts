@@ -1,7 +1,9 @@
 /** The demo room: an invented keeper's collection and larder with some weeks of history, made through the keeper's own actions. */
 import { type Context, expectDelivery, planChange } from '../src/actions/index.ts';
 import { civilDate } from '../src/husbandry/calendar.ts';
-import { ok, type Result } from '../src/husbandry/result.ts';
+import { problem } from '../src/husbandry/problems.ts';
+import { err, ok, type Result } from '../src/husbandry/result.ts';
+import { rowsOf } from '../src/store/index.ts';
 import { type Codes, codeOf } from './codes.ts';
 import { furnish, settle } from './furnish.ts';
 import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
@@ -16,6 +18,8 @@ export interface DemoRoom {
 /** Fills the store with the demo room as of the clock's today; all of it is marked, so that `emptyDemo` takes it away. */
 export async function seedDemo(context: Context): Promise<Result<DemoRoom>> {
   const { today } = context.clock();
+  const rooms = await context.store.ask(rowsOf('room'));
+  if (rooms.some(({ demo }) => demo)) return err(problem('demo-here', 'The demo room is already here.'));
   const settled = await settle(context);
   if (!settled.ok) return settled;
   const codes = await furnish(context, today - DAYS_OF_HISTORY);

@@ -3,6 +3,7 @@ import { type Context, loadSnapshot, recordEvening, recordMorning } from '../src
 import type { Serving } from '../src/husbandry/appetite/serving.ts';
 import { civilDate } from '../src/husbandry/calendar.ts';
 import { ok, type Result } from '../src/husbandry/result.ts';
+import type { Snapshot } from '../src/husbandry/snapshot.ts';
 import { eveningOf } from '../src/husbandry/supply/evening.ts';
 import { asOf } from './as-of.ts';
 import { type Codes, codeOf } from './codes.ts';
@@ -27,8 +28,8 @@ const ROUND_YESTERDAY: readonly ShelfName[] = [
 const TENTHS = 10;
 
 /**
- * Lives the days up to today. Yesterday's round went no further than the racks of the warm room and stays open, so that
- * there is a morning to close and the rest to feed tonight.
+ * Lives the days up to today. Yesterday's round left out the spiderlings and the floor and stays open, so that there
+ * is a morning to close and the rest to feed tonight.
  */
 export async function liveThrough(context: Context, codes: Codes): Promise<Result<null>> {
   const { today } = context.clock();
@@ -37,7 +38,7 @@ export async function liveThrough(context: Context, codes: Codes): Promise<Resul
     const then = asOf(context, today - daysAgo);
     const seen = await seeDay(then, codes, daysAgo);
     if (!seen.ok) return seen;
-    const fed = await feed(then, daysAgo === 1 ? ROUND_YESTERDAY : SHELVES.map(({ shelf }) => shelf));
+    const fed = await feed(then, codes, daysAgo === 1 ? ROUND_YESTERDAY : SHELVES.map(({ shelf }) => shelf));
     if (!fed.ok) return fed;
     if (daysAgo > 1 && fed.value.length > 0) {
       const morning = asOf(context, today - daysAgo + 1);
@@ -55,13 +56,27 @@ async function seeDay(then: Context, codes: Codes, daysAgo: number): Promise<Res
 }
 
 /** Feeds whoever is due on these shelves, as Tonight proposes; the servings that were offered. */
-async function feed(then: Context, shelves: readonly string[]): Promise<Result<readonly Serving[]>> {
-  const due = eveningOf(await loadSnapshot(then)).servings;
+async function feed(
+  then: Context,
+  codes: Codes,
+  shelves: readonly string[],
+): Promise<Result<readonly Serving[]>> {
+  const due = eveningOf(onlyDemo(await loadSnapshot(then), codes)).servings;
   const servings = due.filter(({ shelf }) => shelves.includes(shelf));
   const offered = servings.filter(({ offer }) => offer !== null);
   if (servings.length === 0) return ok([]);
   const done = await recordEvening(then, { rows: servings.map(rowOf) });
   return done.ok ? ok(offered) : done;
+}
+
+/** The snapshot without what the keeper has of their own, which the demo room leaves alone. */
+function onlyDemo(snapshot: Snapshot, codes: Codes): Snapshot {
+  const [animals, bins] = [new Set(codes.animals.values()), new Set(codes.bins.values())];
+  return {
+    ...snapshot,
+    animals: snapshot.animals.filter(({ code }) => animals.has(code)),
+    bins: snapshot.bins.filter(({ code }) => bins.has(code)),
+  };
 }
 
 function rowOf({ animal, offer }: Serving): Parameters<typeof recordEvening>[1]['rows'][number] {

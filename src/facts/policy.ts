@@ -59,5 +59,6 @@ export const policy: Policy = {
   actGroups: memory(3, 'groups', CHOICE),
   moveByC: memory(4, 'C', CHOICE),
   shopPackHeads: memory(50, 'heads', CHOICE),
+  nextEveningDays: memory(30, 'days', CHOICE),
   touchedNamed: memory(12, 'animals', CHOICE),
 };

@@ -70,6 +70,8 @@ export interface Policy {
   readonly moveByC: Sourced;
   /** Heads in a tub from a local shop. */
   readonly shopPackHeads: Sourced;
+  /** Days ahead in which the next evening is looked for. */
+  readonly nextEveningDays: Sourced;
   /** Animals named as touched in one group. */
   readonly touchedNamed: Sourced;
 }

@@ -145,7 +145,7 @@ function startInterval(meals: Meals, i: number): void {
   const fed = fedBefore(meals, i, { interval, min });
   const hold = Math.max(roster.notBefore[i] as number, meals.present[i] as number);
   const to = hold > fed + max ? hold + max - min : fed + max;
-  meals.fedOn[i] = fed;
+  meals.fedOn[i] = Math.max(fed, roster.lastTended[i] as number);
   schedule(meals, i, { from: Math.max(fed + min, hold), to, drawn: Math.max(fed + interval, hold) });
   if (missedAfter(meals, i) < 0) meals.counted[i] = COUNTED.late | COUNTED.missed;
 }

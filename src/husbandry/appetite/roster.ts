@@ -32,6 +32,8 @@ export interface Roster {
   readonly cyclePassed: Float64Array;
   /** Days from today, negative in the past, of the last meal taken; NEVER when unknown. */
   readonly lastTaken: Int32Array;
+  /** Day prey was last offered, or the animal was hard again after its moult, if later; NEVER when unknown. */
+  readonly lastTended: Int32Array;
   /** First day for an offer after a refusal or an evening already fed; NEVER when free. */
   readonly notBefore: Int32Array;
   /** Day of the last moult, NEVER when unknown. */
@@ -187,7 +189,8 @@ function filled(snapshot: Snapshot, { rows, steps, rules }: Filling) {
     intervalMax: Int32Array.from(ofStep((row, step) => interval(row, step).max)),
     cycleLogMean: ofStep((row, step) => cycleLogMean(row, step, snapshot)),
     cyclePassed: ofRow((row) => cyclePassed(row, snapshot)),
-    lastTaken: Int32Array.from(ofRow((row) => since(row.animal.lastTaken))),
+    lastTaken: Int32Array.from(ofRow((row) => since(lastMeal(row.animal)))),
+    lastTended: Int32Array.from(ofRow((row) => lastTended(row, today))),
     notBefore: Int32Array.from(ofRow((row) => notBefore(row, today))),
     lastMoult: Int32Array.from(ofRow((row) => since(row.animal.lastMoult?.found))),
     premoult: Int32Array.from(ofRow((row) => since(premoultDay(row.animal)))),
@@ -204,6 +207,18 @@ function filled(snapshot: Snapshot, { rows, steps, rules }: Filling) {
 /** Premoult counts only when seen after the last moult. */
 const premoultDay = ({ premoultSeen, lastMoult }: Animal): number | null =>
   premoultSeen !== null && (lastMoult === null || premoultSeen >= lastMoult.found) ? premoultSeen : null;
+
+/** An offer nobody has spoken of yet counts as the last meal. */
+const lastMeal = ({ lastOffered, lastOutcome, lastTaken }: Animal): number | null =>
+  lastOutcome === 'offered' ? lastOffered : lastTaken;
+
+/** The safe gap counts from here: an animal that refused or is hardening is not short of prey. */
+function lastTended({ animal, steps }: Row, today: number): number {
+  const wait = Math.ceil(steps[0]?.rule.waitAfterMoultDays.value ?? 0);
+  const offered = animal.lastOffered === null ? NEVER : animal.lastOffered - today;
+  const hard = animal.lastMoult === null ? NEVER : animal.lastMoult.found + wait - today;
+  return Math.max(offered, Math.min(hard, 0));
+}
 
 /** After a refusal the retry wait; after an offer today, tomorrow. */
 function notBefore({ animal, steps }: Row, today: number): number {

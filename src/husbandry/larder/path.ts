@@ -6,10 +6,12 @@
 import type { DayNumber } from '../calendar.ts';
 import type { Chain } from './chain.ts';
 import { totalHeads } from './lot.ts';
-import { type BinState, type Life, nextDay } from './state.ts';
+import { type BinState, emptyState, type Life, nextDay } from './state.ts';
 
 /** Longer than any prey: has left the stages that are fed. */
 export const OUTGROWN_MM = Number.POSITIVE_INFINITY;
+/** Longer than any prey too, so that lengths ascend: an adult kept back to breed. */
+export const KEPT_MM = Number.MAX_VALUE;
 
 export interface CohortPath {
   /** Day of the horizon on which the heads are there first. */
@@ -18,7 +20,7 @@ export interface CohortPath {
   readonly heads: number;
   /** Share of them alive, by days since arrival; first is 1. */
   readonly alive: Float64Array;
-  /** Length of slice q on day t since arrival, at [t * slices + q], ascending in q; 0 not to be fed yet or at all. */
+  /** Length of slice q on day t since arrival, at [t * slices + q], ascending in q; 0 not to be fed yet. */
   readonly lengthMm: Float64Array;
   readonly slices: number;
 }
@@ -34,7 +36,7 @@ export interface PathOptions {
 export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
   const { life, days, slices, today } = options;
   const { chain } = life;
-  const here = withoutImmature(chain, state.heads);
+  const here = preyIn(state, { life, today });
   const count = totalHeads(here);
   const sliceCount = Math.max(1, Math.min(slices, Math.round(count)));
   const paths = [pathFrom(here, { ...options, slices: sliceCount, arrives: 0, heads: count })];
@@ -56,6 +58,19 @@ export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
 
 const withoutImmature = (chain: Chain, heads: Float64Array): Float64Array =>
   heads.map((n, j) => (j < chain.firstHead ? 0 : n));
+
+/** What is in the bin to be fed: neither eggs nor, in a cup, pupae; nor a cup's starters, which are there to lay. */
+export function preyIn(state: BinState, { life, today }: Pick<PathOptions, 'life' | 'today'>): Float64Array {
+  const heads = withoutImmature(life.chain, state.heads);
+  const starters = life.chain.species.cup?.starters.value ?? 0;
+  if (state.startedOn === null || starters === 0) return heads;
+  const barren: Life = { ...life, barren: true };
+  const first = new Float64Array(life.chain.size);
+  first[life.chain.firstHead] = starters;
+  let alive: BinState = { ...emptyState(life.chain), heads: first };
+  for (let day = state.startedOn; day < today; day++) alive = nextDay(barren, alive, day).state;
+  return heads.map((n, j) => Math.max(0, n - (alive.heads[j] as number)));
+}
 
 /** Heads that hatch (for flies: emerge) on each day of the horizon, day 0 none. */
 function arrivals(state: BinState, { life, days, today }: Omit<PathOptions, 'slices'>): Float64Array {
@@ -89,7 +104,7 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   const alive = new Float64Array(days);
   const lengthMm = new Float64Array(days * slices);
   const barren: Life = { ...life, barren: true };
-  let state: BinState = { heads, medium: 0, doubtCv: 0, lookedOn: null, startedOn: null, fullest: 0 };
+  let state: BinState = { ...emptyState(life.chain), heads };
   const atStart = totalHeads(heads);
   for (let day = 0; day < days; day++) {
     alive[day] = atStart > 0 ? totalHeads(state.heads) / atStart : 1;
@@ -99,7 +114,7 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   return { arrives: options.arrives, heads: options.heads, alive, lengthMm, slices };
 }
 
-/** Lengths at the middle ranks of equal slices of the heads; a stage that is not fed has no length to be eaten at. */
+/** Lengths at the middle ranks of equal slices of the heads; below the stages that are fed 0, above them none. */
 function sliceLengths(life: Life, heads: Float64Array, lengths: Float64Array): void {
   const total = totalHeads(heads);
   if (total <= 0) return void lengths.fill(0);
@@ -118,8 +133,10 @@ function sliceLengths(life: Life, heads: Float64Array, lengths: Float64Array): v
 
 function edibleLength({ chain, bin }: Life, substage: number, within: number): number {
   const stage = chain.stages[chain.stageOf[substage] as number];
-  if (stage?.kind === 'adult' && bin.keepAdults) return 0;
-  if (!stage?.fed) return OUTGROWN_MM;
+  if (stage?.kind === 'adult' && bin.keepAdults) return KEPT_MM;
+  if (!stage?.fed) return substage < firstFed(chain) ? 0 : OUTGROWN_MM;
   const [from, to] = [chain.fromMm[substage] as number, chain.toMm[substage] as number];
   return from + (to - from) * within;
 }
+
+const firstFed = (chain: Chain): number => chain.stages.find(({ fed }) => fed)?.first ?? 0;

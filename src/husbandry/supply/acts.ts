@@ -6,8 +6,8 @@ import type { PreySpecies, SizeClass } from '../prey/species.ts';
 import type { Room, Snapshot } from '../snapshot.ts';
 import { plural } from '../words.ts';
 import type { Act, ActKind } from './answer.ts';
-import type { CoverOptions, Judged } from './cover.ts';
-import { judge } from './cover.ts';
+import { type CoverOptions, type Judged, judge, type Kept } from './cover.ts';
+import { nothingLaid } from './stock.ts';
 import { nothingMissed, shortfallOf } from './summary.ts';
 import { dayName } from './wording.ts';
 
@@ -309,7 +309,8 @@ function startingCups({ snapshot, needy, options }: Asking): Candidate[] {
  */
 export function bestAct(snapshot: Snapshot, judged: Judged, options: CoverOptions): Act | null {
   const { actReplicates, actGroups } = snapshot.facts.policy;
-  const tries = candidatesOf(snapshot, judged, options);
+  const kept: Kept = { roster: judged.roster, laid: nothingLaid() };
+  const tries = candidatesOf(snapshot, judged, { ...options, kept });
   const some = Math.min(actReplicates.value, judged.tally.replicates);
   const ranked = tries
     .map((candidate) => ({ candidate, after: judgedAs(candidate, some) }))

@@ -6,7 +6,7 @@ import { type Larder, larderFor } from './larder.ts';
 import { type Menu, menuOf } from './menu.ts';
 import { type Run, runReplicates } from './run.ts';
 import { rulerEdges } from './spectrum.ts';
-import { type Stock, stockOf } from './stock.ts';
+import { type Laid, type Stock, stockOf } from './stock.ts';
 import { type Tally, tallyFor } from './tally.ts';
 
 export interface CoverOptions {
@@ -17,6 +17,13 @@ export interface CoverOptions {
   readonly cut?: ReadonlySet<string>;
   /** Robust adults wait for the end of their range. */
   readonly stretchRobust?: boolean;
+  /** What a run on the same animals, day and horizon has laid out already. */
+  readonly kept?: Kept;
+}
+
+export interface Kept {
+  readonly roster: Roster;
+  readonly laid: Laid;
 }
 
 /** Everything one judged run was made of. */
@@ -47,8 +54,9 @@ export function horizonOf(snapshot: Snapshot, days?: number): Horizon {
 export function judge(snapshot: Snapshot, options: CoverOptions = {}): Judged {
   const { policy } = snapshot.facts;
   const { days } = horizonOf(snapshot, options.days);
-  const roster = stretched(rosterOf(snapshot, policy.moultsAhead.value), options.stretchRobust ?? false);
-  const stock = stockOf(snapshot, days);
+  const usual = options.kept?.roster ?? rosterOf(snapshot, policy.moultsAhead.value);
+  const roster = options.stretchRobust ? stretched(usual) : usual;
+  const stock = stockOf(snapshot, days, options.kept?.laid);
   const menu = menuOf(roster.groups, stock.species, options.cut ?? new Set());
   const larder = larderFor(stock, policy);
   const longest = roster.intervalMax.reduce((most, n) => Math.max(most, n), 1);
@@ -68,8 +76,7 @@ export function judge(snapshot: Snapshot, options: CoverOptions = {}): Judged {
 }
 
 /** Robust animals are fed at the end of their range. */
-function stretched(roster: Roster, stretch: boolean): Roster {
-  if (!stretch) return roster;
+function stretched(roster: Roster): Roster {
   const isRobust = (at: number) => roster.rules.rules[roster.rule[at] as number]?.urgency === 'robust';
   return {
     ...roster,

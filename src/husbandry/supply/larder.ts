@@ -2,7 +2,7 @@
 import { gammaTable } from '../../maths/gamma.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { joinKeys, purposes, uniform } from '../../maths/random.ts';
-import { OUTGROWN_MM } from '../larder/path.ts';
+import { KEPT_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { Cohort, Stock } from './stock.ts';
 
@@ -184,7 +184,7 @@ function aliveAt(cohort: Cohort, place: number, age: number): number {
   return low + (high - low) * (place - node);
 }
 
-/** Lengths between those of the two nearest speeds; a slice outgrown at one of them follows the nearer. */
+/** Lengths between those of the two nearest speeds; a slice that is not to be fed at one of them follows the nearer. */
 function grow(larder: Larder, cohort: Cohort, age: number): void {
   const place = larder.speedPlace[cohort.bin] as number;
   const node = Math.floor(place);
@@ -195,13 +195,13 @@ function grow(larder: Larder, cohort: Cohort, age: number): void {
   for (let q = 0; q < cohort.slices; q++) {
     const a = low[offset + q] as number;
     const b = high[offset + q] as number;
-    const split = b === OUTGROWN_MM || a === 0 || b === 0;
+    const split = Math.max(a, b) >= KEPT_MM || a === 0 || b === 0;
     larder.lengthMm[cohort.firstSlice + q] =
       a === b || (split && part < 1 / 2) ? a : split ? b : a + (b - a) * part;
   }
 }
 
-/** Closes a replicate: what is left alive, and how much of it is longer than anybody here takes. */
+/** Closes a replicate: what is left alive, and how much of it, breeders apart, is longer than anybody here takes. */
 export function closeLarder(larder: Larder, longestMm: Float64Array): void {
   const { left, outgrown } = larder.totals;
   larder.stock.cohorts.forEach((cohort, c) => {
@@ -209,7 +209,8 @@ export function closeLarder(larder: Larder, longestMm: Float64Array): void {
     for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
       const heads = larder.heads[q] as number;
       left[cohort.bin] = (left[cohort.bin] as number) + heads;
-      const over = (larder.lengthMm[q] as number) > (longestMm[cohort.species] as number);
+      const length = larder.lengthMm[q] as number;
+      const over = length > (longestMm[cohort.species] as number) && length !== KEPT_MM;
       if (over) outgrown[cohort.bin] = (outgrown[cohort.bin] as number) + heads;
     }
   });

@@ -30,7 +30,7 @@ export function nextMealOf(snapshot: Snapshot, animal: Animal): NextMeal {
   const rule = ruleOf(kind, animal);
   const { min, max } = learnedInterval(rule, animal, facts.policy);
   const [from, to] = rangeAfterRecord({ animal, rule, today, min, max });
-  const days = Math.max(max, to - today) + LONGEST_GAP_DAYS;
+  const days = Math.max(max, to - today) + facts.policy.nextEveningDays.value;
   const feeding = feedingDaysFrom(calendar, today, days);
   const drawn = Math.round((from + to) / 2) - today;
   const nominal = offeredOn(feeding, { from: from - today, to: to - today, drawn: Math.max(0, drawn) });
@@ -45,9 +45,6 @@ export function nextMealOf(snapshot: Snapshot, animal: Animal): NextMeal {
     tonight: from <= today && (nominal === 0 || next > to - today),
   };
 }
-
-/** Absences longer than this leave the next evening open. */
-const LONGEST_GAP_DAYS = 30;
 
 interface Recorded {
   readonly animal: Animal;

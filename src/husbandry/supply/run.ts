@@ -85,6 +85,7 @@ function runOne(run: Working, replicate: number): void {
     if (open) serveAll(run, day);
     countWaiting(run, day);
   }
+  noteUnlisted(run, run.days - 1);
   if (run.larder) closeLarder(run.larder, run.menu.longestMm);
   closeReplicate(run.tally);
 }
@@ -201,6 +202,15 @@ function countWaiting(run: Working, day: number): void {
   for (let group = 0; group < run.waiting.length; group++) {
     for (let i = run.waiting[group] as number; i >= 0; i = run.nextWaiting[i] as number)
       noteOverdue(run, i, day);
+  }
+}
+
+/** Meals whose next feeding evening lies beyond the horizon are overdue all the same, unless the animal has gone or is hardening. */
+function noteUnlisted(run: Working, last: number): void {
+  const { meals } = run;
+  for (let i = 0; i < run.roster.animals; i++) {
+    const overdue = last >= (meals.rangeTo[i] as number) || last >= dangerAfter(meals, i);
+    if (overdue && comesDue(meals, i, last)) noteOverdue(run, i, last);
   }
 }
 

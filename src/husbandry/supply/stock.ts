@@ -2,8 +2,8 @@
 import { keyOfCode } from '../../maths/random.ts';
 import type { Bin, ExpectedDelivery } from '../larder/bin.ts';
 import { type Chain, chainOf } from '../larder/chain.ts';
-import { spreadLot } from '../larder/lot.ts';
-import { type CohortPath, pathsOf } from '../larder/path.ts';
+import { spreadLot, totalHeads } from '../larder/lot.ts';
+import { type CohortPath, pathsOf, preyIn } from '../larder/path.ts';
 import { binOn } from '../larder/replay.ts';
 import { type BinState, emptyState, type Life } from '../larder/state.ts';
 import { type DayTemp, developmentOnDay, meanOfDay } from '../prey/rate.ts';
@@ -36,6 +36,8 @@ export interface StockBin {
   readonly speedPerDegree: number;
   readonly state: BinState;
   readonly chain: Chain;
+  /** Prey in it today, as best known. */
+  readonly heads: number;
 }
 
 export interface Stock {
@@ -48,19 +50,42 @@ export interface Stock {
   readonly speedLogs: Float64Array;
 }
 
+/**
+ * Bins and deliveries laid out already, for trials that change one of them: kept by the very object, for one day,
+ * horizon and set of facts.
+ */
+export interface Laid {
+  readonly bins: Map<Bin, StockBin>;
+  readonly paths: Map<Bin | ExpectedDelivery, readonly (readonly CohortPath[])[]>;
+}
+
+export const nothingLaid = (): Laid => ({ bins: new Map(), paths: new Map() });
+
+/** What is kept of a thing, or made and kept. */
+function keptOr<K, V>(kept: Map<K, V>, key: K, make: () => V): V {
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  kept.set(key, made);
+  return made;
+}
+
+const chains = new WeakMap<PreySpecies, Chain>();
+
+/** The chain of a species, made once. */
+function chainFor(species: PreySpecies): Chain {
+  const chain = chains.get(species) ?? chainOf(species);
+  chains.set(species, chain);
+  return chain;
+}
+
 /** Lays out the larder for a horizon of `days` days from the snapshot's day. */
-export function stockOf(snapshot: Snapshot, days: number): Stock {
+export function stockOf(snapshot: Snapshot, days: number, laid: Laid = nothingLaid()): Stock {
   const species = [...snapshot.facts.species.values()].sort((a, b) => (a.code < b.code ? -1 : 1));
-  const chains = new Map<string, Chain>();
-  const chainFor = (code: string) => {
-    const chain = chains.get(code) ?? chainOf(speciesOf(snapshot, code));
-    chains.set(code, chain);
-    return chain;
-  };
   const speedLogs = nodesOf(snapshot);
   const sorted = [...snapshot.bins].sort((a, b) => (a.code < b.code ? -1 : 1));
-  const bins = sorted.map((bin) => stockBin(snapshot, bin, { chain: chainFor(bin.species), species }));
-  const parts = bins.flatMap((bin, b) => cohortsOf(snapshot, bin, { b, days, speedLogs }));
+  const bins = sorted.map((bin) => keptOr(laid.bins, bin, () => stockBin(snapshot, bin, species)));
+  const parts = bins.flatMap((bin, b) => cohortsOf(snapshot, bin, { b, days, speedLogs, laid }));
   let firstSlice = 0;
   const cohorts = parts.map((part) => {
     const cohort = { ...part, firstSlice };
@@ -83,13 +108,9 @@ function nodesOf({ facts }: Snapshot): Float64Array {
   return Float64Array.from({ length: n }, (_, i) => (n > 1 ? sd * ((2 * 2 * i) / (n - 1) - 2) : 0));
 }
 
-interface BinLayout {
-  readonly chain: Chain;
-  readonly species: readonly PreySpecies[];
-}
-
-function stockBin(snapshot: Snapshot, bin: Bin, { chain, species }: BinLayout): StockBin {
+function stockBin(snapshot: Snapshot, bin: Bin, species: readonly PreySpecies[]): StockBin {
   const { policy } = snapshot.facts;
+  const chain = chainFor(speciesOf(snapshot, bin.species));
   const temp = roomTemp(snapshot.rooms, bin.room);
   const state = binOn(bin, snapshot.today, { chain, policy, temp });
   const since = state.lookedOn === null ? 0 : snapshot.today - state.lookedOn;
@@ -98,6 +119,7 @@ function stockBin(snapshot: Snapshot, bin: Bin, { chain, species }: BinLayout): 
     bin,
     chain,
     state,
+    heads: totalHeads(preyIn(state, { life: { chain, bin, temp, speed: 1 }, today: snapshot.today })),
     species: species.findIndex(({ code }) => code === bin.species),
     key: keyOfCode(bin.code),
     countLogSd: Math.sqrt(Math.log1p(cv * cv)),
@@ -123,23 +145,32 @@ interface CohortLayout {
   readonly b: number;
   readonly days: number;
   readonly speedLogs: Float64Array;
+  readonly laid: Laid;
 }
 
-function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, speedLogs }: CohortLayout): Unplaced[] {
-  const own = atSpeeds(snapshot, bin, { state: bin.state, days, speedLogs });
-  const cohorts: Unplaced[] = (bin.bin.reserved ? [] : own).map((nodes, c) => ({
-    bin: b,
-    species: bin.species,
-    arrives: nodes[0]?.arrives as number,
-    kind: c === 0 ? 'here' : 'hatched',
-    slices: nodes[0]?.slices as number,
-    nodes,
-    key: bin.key,
-  }));
+function cohortsOf(
+  snapshot: Snapshot,
+  bin: StockBin,
+  { b, days, speedLogs, laid }: CohortLayout,
+): Unplaced[] {
+  const own = keptOr(laid.paths, bin.bin, () =>
+    atSpeeds(snapshot, bin, { state: bin.state, days, speedLogs }),
+  );
+  const cohorts = (bin.bin.reserved ? [] : own).map(
+    (nodes, c): Unplaced => ({
+      bin: b,
+      species: bin.species,
+      arrives: nodes[0]?.arrives as number,
+      kind: c === 0 ? 'here' : 'hatched',
+      slices: nodes[0]?.slices as number,
+      nodes,
+      key: bin.key,
+    }),
+  );
   const coming = snapshot.deliveries.filter((delivery) => delivery.bin === bin.bin.code);
   return [
     ...cohorts,
-    ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, speedLogs })),
+    ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, speedLogs, laid })),
   ];
 }
 
@@ -169,16 +200,16 @@ function atSpeeds(
 function deliveredCohort(
   snapshot: Snapshot,
   bin: StockBin,
-  { delivery, b, days, speedLogs }: CohortLayout & { delivery: ExpectedDelivery },
+  { delivery, b, days, speedLogs, laid }: CohortLayout & { delivery: ExpectedDelivery },
 ): Unplaced[] {
   const arrives = Math.max(0, delivery.day - snapshot.today);
   if (arrives >= days) return [];
-  const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
-  const holding: StockBin = { ...bin, bin: { ...bin.bin, role: 'holding' } };
-  const nodes = (atSpeeds(snapshot, holding, { state, days, speedLogs })[0] as CohortPath[]).map((path) => ({
-    ...path,
-    arrives,
-  }));
+  const paths = keptOr(laid.paths, delivery, () => {
+    const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
+    const holding: StockBin = { ...bin, bin: { ...bin.bin, role: 'holding' } };
+    return atSpeeds(snapshot, holding, { state, days, speedLogs });
+  });
+  const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
   const slices = nodes[0]?.slices as number;
   return [
     {

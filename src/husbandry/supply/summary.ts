@@ -3,7 +3,7 @@
 import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/groups.ts';
-import { totalHeads } from '../larder/lot.ts';
+import { KEPT_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { LengthWindow } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -90,7 +90,8 @@ function groupAnswer(judged: Judged, g: number, policy: Policy): GroupAnswer {
 const column = (tally: Tally, values: ArrayLike<number>, g: number): number[] =>
   Array.from({ length: tally.replicates }, (_, r) => values[r * tally.groups + g] as number);
 
-const byDay = (tally: Tally, sums: Float64Array, g: number): number[] =>
+/** Means by day of one group. */
+export const byDay = (tally: Tally, sums: Float64Array, g: number): number[] =>
   Array.from(sums.subarray(g * tally.days, (g + 1) * tally.days), (sum) => sum / tally.replicates);
 
 function runOutOf(tally: Tally, g: number): Pick<GroupAnswer, 'runOut' | 'daysOfCover'> {
@@ -160,8 +161,7 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
 }
 
 /** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
-function headsNow({ state, chain, countLogSd: sd }: StockBin): Spread {
-  const heads = totalHeads(state.heads, chain.firstHead);
+function headsNow({ heads, countLogSd: sd }: StockBin): Spread {
   const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
   return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
 }
@@ -170,7 +170,7 @@ function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');
   const path = here?.nodes[Math.floor(here.nodes.length / 2)];
   const lengths = Array.from(path?.lengthMm.subarray(0, here?.slices) ?? []).filter(
-    (mm) => mm > 0 && Number.isFinite(mm),
+    (mm) => mm > 0 && mm < KEPT_MM,
   );
   return lengths.length > 0 ? spreadOf(lengths) : { low: 0, mid: 0, high: 0 };
 }

@@ -6,7 +6,7 @@ import type { CoverAnswer, Verdict } from './answer.ts';
 import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
 import { countRank } from './larder.ts';
 import { spectrumOf } from './spectrum.ts';
-import { binAnswers, groupAnswers, nothingMissed, shortfallOf, verdictOf } from './summary.ts';
+import { binAnswers, byDay, groupAnswers, nothingMissed, shortfallOf, verdictOf } from './summary.ts';
 import { headlineOf } from './wording.ts';
 
 /** Answers for a snapshot; the same snapshot, seed and options give the same answer to the bit. */
@@ -60,10 +60,12 @@ function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {
  * The bin whose count is most tied to how many meals are late or missed: the greatest correlation over replicates
  * between the rank of its count and those meals; null when nothing is ever late.
  */
-function binToLookAt({ stock, tally }: Judged, snapshot: Snapshot): CoverAnswer['look'] {
+function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
+  const { stock, tally } = judged;
+  const wanted = speciesInVain(judged);
   const troubles = tally.lateOf.map((late, r) => late + (tally.missedOf[r] as number));
   const ties = stock.bins
-    .filter(({ countLogSd }) => countLogSd > 0)
+    .filter(({ countLogSd, heads, chain }) => countLogSd > 0 && heads >= 1 && wanted.has(chain.species.code))
     .map((bin) => ({
       bin,
       tie: -correlation(
@@ -78,6 +80,12 @@ function binToLookAt({ stock, tally }: Judged, snapshot: Snapshot): CoverAnswer[
     bin: first.bin.bin.code,
     sentence: `Count ${first.bin.bin.name}: how many it holds decides most.`,
   };
+}
+
+/** Species taken by a group that some day found too little. */
+function speciesInVain({ menu, tally }: Judged): ReadonlySet<string> {
+  const inVain = menu.groups.filter((_, g) => byDay(tally, tally.unmet, g).some((items) => items > 0));
+  return new Set(inVain.flatMap(({ windows }) => [...windows.keys()]));
 }
 
 /** Pearson's correlation; 0 when either does not vary. */

@@ -1,0 +1,38 @@
+/** While the keeper is away nobody is fed, and the check says what that costs. */
+import { describe, expect, it } from 'vitest';
+import type { FeedingCalendar } from '../../../src/husbandry/calendar.ts';
+import { judge } from '../../../src/husbandry/supply/cover.ts';
+import { sundayCheck } from '../../../src/husbandry/supply/sunday.ts';
+import { animalWith, certainPolicy, countedBin, facts, snapshotWith, TODAY } from '../../support/room.ts';
+
+const everyDay = [true, true, true, true, true, true, true];
+const room = (calendar: FeedingCalendar) =>
+  snapshotWith({
+    animals: [1, 2, 3].map((n) =>
+      animalWith({ code: `A${n}`, kind: 'brachypelma-hamorii', gaugeMm: 12, lastTaken: TODAY - n }),
+    ),
+    bins: [countedBin('B1', 'acheta-domesticus', { heads: 400, fromMm: 2, toMm: 5 })],
+    calendar,
+    facts: { ...facts, policy: certainPolicy },
+  });
+
+describe('an absence that outlasts the horizon', () => {
+  const away = room({ feedingWeekdays: everyDay, absences: [{ from: TODAY, to: TODAY + 30 }] });
+
+  it('lets spiderlings miss a meal and pass their safe gap, once each unless one moults meanwhile', () => {
+    const { tally } = judge(away, { days: 14, replicates: 20 });
+    for (const sums of [tally.lateOf, tally.missedOf, tally.dangersOf]) {
+      expect(Math.max(...sums)).toBe(3);
+      expect(sums.reduce((a, b) => a + b, 0) / 20).toBeGreaterThan(2);
+    }
+  });
+
+  it('is never answered with a larder that lasts', () => {
+    expect(sundayCheck(away, { days: 14, replicates: 20 }).verdict).toBe('runs short');
+  });
+});
+
+it('counts no meal as overdue that is offered on its day', () => {
+  const { tally } = judge(room({ feedingWeekdays: everyDay, absences: [] }), { days: 5, replicates: 20 });
+  expect(tally.missedOf.every((missed) => missed === 0)).toBe(true);
+});
