@@ -19,7 +19,7 @@ export interface Chance {
   readonly standardError: number;
 }
 
-/** Expected number over the horizon, per replicate, for want of prey. */
+/** Expected number over the horizon, per replicate; missed meals and dangers are those for want of prey. */
 export interface Shortfall {
   readonly lateMeals: number;
   readonly missedMeals: number;

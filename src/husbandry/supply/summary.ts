@@ -40,8 +40,8 @@ export const shortfallOf = ({ tally }: Judged): Shortfall => ({
 
 /** Meals missed and dangers per replicate that more prey would not mend. */
 export const unfedOf = ({ tally }: Judged): CoverAnswer['unfed'] => ({
-  missedMeals: tally.unfed.missed / tally.replicates,
-  dangers: tally.unfed.dangers / tally.replicates,
+  missedMeals: meanOf(tally.unfedMissedOf),
+  dangers: meanOf(tally.unfedDangersOf),
 });
 
 const meanOf = (values: Float64Array): number =>

@@ -5,7 +5,7 @@ export interface Tally {
   readonly groups: number;
   readonly days: number;
   readonly replicates: number;
-  /** Sums over replicates by group: meals due; late and missed for want of prey; animals so past their safe gap. */
+  /** Sums over replicates by group: meals due and late; missed for want of prey; animals so past their safe gap. */
   readonly due: Float64Array;
   readonly late: Float64Array;
   readonly missed: Float64Array;
@@ -25,8 +25,9 @@ export interface Tally {
   readonly lateOf: Float64Array;
   readonly missedOf: Float64Array;
   readonly dangersOf: Float64Array;
-  /** Meals missed and safe gaps passed though no evening found too little prey: nobody fed. */
-  readonly unfed: { missed: number; dangers: number };
+  /** Of each replicate: meals missed and safe gaps passed though no evening found too little prey: nobody fed. */
+  readonly unfedMissedOf: Float64Array;
+  readonly unfedDangersOf: Float64Array;
   /** Heads eaten by band of prey length, summed over replicates, and the bands' edges. */
   readonly eatenByBand: Float64Array;
   readonly edgesMm: Float64Array;
@@ -75,7 +76,8 @@ export function tallyFor(size: TallySize): Tally {
     lateOf: floats(replicates),
     missedOf: floats(replicates),
     dangersOf: floats(replicates),
-    unfed: { missed: 0, dangers: 0 },
+    unfedMissedOf: floats(replicates),
+    unfedDangersOf: floats(replicates),
     eatenByBand: floats(Math.max(0, edgesMm.length - 1)),
     edgesMm,
     stockOf: new Float32Array(stockReplicates * groups * days),
@@ -132,15 +134,15 @@ export function countOverdue(
   tally: Tally,
   { group, animal, bits }: { group: number; animal: number; bits: number },
 ): void {
-  if (!tally.now.askedInVain[animal]) {
-    if (bits & COUNTED.missed) tally.unfed.missed++;
-    if (bits & COUNTED.danger) tally.unfed.dangers++;
-    return;
-  }
   const r = tally.now.replicate;
   if (bits & COUNTED.late) {
     add(tally.late, group, 1);
     add(tally.lateOf, r, 1);
+  }
+  if (!tally.now.askedInVain[animal]) {
+    if (bits & COUNTED.missed) add(tally.unfedMissedOf, r, 1);
+    if (bits & COUNTED.danger) add(tally.unfedDangersOf, r, 1);
+    return;
   }
   if (bits & COUNTED.danger) {
     add(tally.dangers, group, 1);
