@@ -34,6 +34,7 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     untilDelivery: horizon.untilDelivery !== null,
     groups,
     larderEmpty,
+    unfedDangers: unfedOf(judged).dangers,
   };
   return {
     day: snapshot.today,

@@ -27,8 +27,10 @@ export interface Spoken {
   readonly days: number;
   readonly untilDelivery: boolean;
   readonly groups: readonly GroupAnswer[];
-  /** Whether anything alive is there to be eaten. */
+  /** Whether nothing alive is there to be eaten. */
   readonly larderEmpty: boolean;
+  /** Animals expected to pass their safe gap because nobody feeds. */
+  readonly unfedDangers: number;
 }
 
 /** One sentence: who runs short and when, or that all is well, or that there is nobody to feed. */
@@ -50,9 +52,17 @@ export function headlineOf(spoken: Spoken): string {
   return `${state}: ${worst.name} could go hungry too long${rest}.`;
 }
 
-function lasting({ today, days, untilDelivery }: Spoken): string {
-  if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}.`;
-  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last the next ${days} days.`;
+function lasting(spoken: Spoken): string {
+  const { unfedDangers } = spoken;
+  if (unfedDangers < 1) return `${lastsUntil(spoken)}.`;
+  const many = Math.round(unfedDangers);
+  const who = many === 1 ? '1 animal goes' : `${many} animals go`;
+  return `${lastsUntil(spoken)}, but ${who} hungry too long unfed.`;
+}
+
+function lastsUntil({ today, days, untilDelivery }: Spoken): string {
+  if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}`;
+  return days === DAYS_PER_WEEK ? 'The feeders last the week' : `The feeders last the next ${days} days`;
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);
