@@ -38,14 +38,16 @@ describe('the exit code', () => {
 
   it('is 3 when it is tight, and agrees with the verdict for every lot between', async () => {
     const exits = new Map<string, number>();
-    for (const heads of [2, 3, 4, 5]) {
-      const at = await roomWith(`Box,house cricket,3-4 mm,${heads},2026-11-28`);
-      for (const days of ['8', '9', '10', '11', '12']) {
-        const { exit, out } = await at.type('check', '--days', days, '--json');
-        exits.set((JSON.parse(out) as Printed).verdict, exit);
-      }
+    const nest = Array.from({ length: 9 }, (_, i) => `S${i},Brachypelma hamorii,13,mm,2026-11-${21 + i}`);
+    for (const heads of [10, 11, 12, 13, 14, 15, 16]) {
+      const at = terminal();
+      await at.type('import', at.file('animals.csv', ['who,kind,size,unit,fed', ...nest].join('\n')));
+      const lot = `bin,prey,size,count,came\nBox,house cricket,3-4 mm,${heads},2026-11-28`;
+      await at.type('import', at.file('lots.csv', lot), '--stock');
+      const { exit, out } = await at.type('check', '--json');
+      exits.set((JSON.parse(out) as Printed).verdict, exit);
     }
-    expect(Object.fromEntries(exits)).toMatchObject({ 'runs short': 1, tight: 3 });
+    expect(Object.fromEntries(exits)).toEqual({ 'runs short': 1, tight: 3, lasts: 0 });
   });
 
   it('is 0 for an empty room, which says that nobody is here', async () => {
