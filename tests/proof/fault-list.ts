@@ -240,5 +240,11 @@ export const faults: readonly Fault[] = [
     to: 'state.heads',
     tests: [...ENGINE, ...KEPT],
   },
-  { name: 'stale verdict after a write', file: 'src/actions/ask-sunday.ts', from: '', to: '', tests: KEPT },
+  {
+    name: 'stale verdict after a write',
+    file: 'src/store/kept.ts',
+    from: "where key = ? and revision = ? and engine = ?',",
+    to: "where key = ? and revision <= ? and engine = ?',",
+    tests: KEPT,
+  },
 ];

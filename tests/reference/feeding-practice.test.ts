@@ -51,10 +51,9 @@ describe('waits', () => {
     ).toBe(true);
   });
 
-  it('offers again 7-14 days after a refusal, but a spiderling after 3', () => {
-    for (const stage of ['juvenile', 'subadult', 'adult', 'mature male'] as const)
+  it('offers again 7-14 days after a refusal', () => {
+    for (const stage of ['young', 'juvenile', 'subadult', 'adult', 'mature male'] as const)
       expect(rulesOf(stage).every(({ retryDays }) => within(retryDays.value, [7, 14]))).toBe(true);
-    expect(rulesOf('young').every(({ retryDays }) => retryDays.value === 3)).toBe(true);
   });
 
   it('feeds an adult of slow growth about every 35 days late in its cycle, where practice says monthly', () => {

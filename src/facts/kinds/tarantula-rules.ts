@@ -91,7 +91,7 @@ const young = (habit: Habit, growth: Growth): RuleDraft => ({
   need: needs.young,
   moult: cycle(moultDays[growth].young, growing),
   wait: practice(5, 'days', '3-7 days', 'carePages'),
-  retry: memory(3, 'days', 'our choice: small reserves; keepers wait 7-14 days with larger animals'),
+  retry: practice(7, 'days', 'offered again after 7-14 days; the shorter for their small reserves'),
   graceDays: 2,
   gapDays: 10,
   urgency: 'fragile',
