@@ -5,5 +5,5 @@ import { civilDate, type DayNumber } from '../src/husbandry/calendar.ts';
 /** A context in which it is the evening of that day. */
 export const asOf = (context: Context, day: DayNumber): Context => ({
   ...context,
-  clock: () => ({ today: day, evening: day, moment: `${civilDate(day)}T19:00:00.000Z` }),
+  clock: () => ({ today: day, moment: `${civilDate(day)}T19:00:00.000Z` }),
 });

@@ -4,11 +4,13 @@ import { civilDate } from '../src/husbandry/calendar.ts';
 import { problem } from '../src/husbandry/problems.ts';
 import { err, ok, type Result } from '../src/husbandry/result.ts';
 import { rowsOf } from '../src/store/index.ts';
+import { asOf } from './as-of.ts';
 import { type Codes, codeOf } from './codes.ts';
 import { furnish, settle } from './furnish.ts';
 import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
 
 const DELIVERY_IN_DAYS = 4;
+const ORDERED_DAYS_AGO = 3;
 
 export interface DemoRoom {
   readonly animals: number;
@@ -34,7 +36,8 @@ export async function seedDemo(context: Context): Promise<Result<DemoRoom>> {
 /** What is to come: a delivery in four days, and the young of a sac in some weeks. */
 async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown>> {
   const { today } = context.clock();
-  const delivery = await expectDelivery(context, {
+  const then = asOf(context, today - ORDERED_DAYS_AGO);
+  const delivery = await expectDelivery(then, {
     bin: codeOf(codes.bins, 'Pinhead tub'),
     heads: 500,
     fromMm: 2,
@@ -43,7 +46,7 @@ async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown
     demo: true,
   });
   if (!delivery.ok) return delivery;
-  return planChange(context, {
+  return planChange(then, {
     kind: 'sac',
     animalKind: 'tliltocatl-albopilosus',
     animal: codeOf(codes.animals, 'Woolly'),

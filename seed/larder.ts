@@ -62,7 +62,7 @@ export type BinName = (typeof BINS)[number]['name'];
 /** Fly cups, by the day they were started. */
 export const CUPS = [
   { name: 'Small fly cup 1', species: 'drosophila-melanogaster', daysAgo: 28 },
-  { name: 'Small fly cup 2', species: 'drosophila-melanogaster', daysAgo: 5 },
+  { name: 'Small fly cup 2', species: 'drosophila-melanogaster', daysAgo: 8 },
   { name: 'Large fly cup 1', species: 'drosophila-hydei', daysAgo: 7 },
 ] as const;
 
@@ -123,8 +123,8 @@ export const SEEN: readonly Seen[] = [
   { daysAgo: 5, what: 'counted', bin: 'Dubia tub, large', lot: [74, 22, 38] },
   { daysAgo: 4, what: 'looked', bin: 'Mealworm tray', level: 'half' },
   { daysAgo: 3, what: 'cup looked', bin: 'Small fly cup 1', look: 'finished' },
-  { daysAgo: 3, what: 'cup looked', bin: 'Small fly cup 2', look: 'larvae' },
+  { daysAgo: 1, what: 'cup looked', bin: 'Small fly cup 2', look: 'larvae' },
   { daysAgo: 2, what: 'cup looked', bin: 'Large fly cup 1', look: 'larvae' },
   { daysAgo: 2, what: 'counted', bin: 'Small cricket box', lot: [290, 4, 9] },
-  { daysAgo: 1, what: 'counted', bin: 'Pinhead tub', lot: [36, 2.2, 3.6] },
+  { daysAgo: 1, what: 'counted', bin: 'Pinhead tub', lot: [120, 2.2, 3.6] },
 ];

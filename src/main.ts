@@ -65,7 +65,11 @@ async function start(config: Config): Promise<void> {
   };
   process.once('SIGTERM', stop);
   process.once('SIGINT', stop);
-  process.stdout.write(`${await verdictOf(context, answering)}\n`);
+  try {
+    process.stdout.write(`${await verdictOf(context, answering)}\n`);
+  } catch (error) {
+    logToStderr({ level: 'error', event: 'no verdict at the start', error: String(error) });
+  }
 }
 
 /** A new database is furnished with the demo room; and there is always a room. */

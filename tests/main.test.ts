@@ -52,6 +52,15 @@ test('it says where it is, answers there, and ends within five seconds when told
   expect(performance.now() - began).toBeLessThan(5000);
 });
 
+test('a new database shows the demo room, and the week is told at the start', async () => {
+  const running = run({});
+  const address = await addressSaidBy(running);
+  expect(await (await fetch(address)).text()).toContain('class="banner demo"');
+  while (!/Nobody misses a meal in .+ weeks? in \d+ \(.+\)\./.test(running.said())) await pause(50);
+  const { headline } = (await (await fetch(`${address}/api/check.json`)).json()) as { headline: string };
+  expect(running.said()).toContain(`${headline} Nobody misses`);
+});
+
 test('behind a password it shows the login', async () => {
   const address = await addressSaidBy(run({ PREYLARDER_PASSWORD: 'eight legs good' }));
   const answer = await fetch(address, { headers: { accept: 'text/html' } });

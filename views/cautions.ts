@@ -11,6 +11,19 @@ const ANIMAL_CAUTIONS: Readonly<Record<CautionCode, string>> = {
 
 export const animalCaution = (code: CautionCode): string => ANIMAL_CAUTIONS[code];
 
+/** What matters with tweezers in hand, in a few words. */
+const IN_BRIEF: readonly (readonly [CautionCode, string])[] = [
+  ['venom', 'venomous: long tweezers'],
+  ['urticating hairs', 'kicks hairs'],
+  ['escape', 'bolts'],
+];
+
+/** The cautions of one animal in the round, on one line; empty when there are none. */
+export const inBrief = (codes: readonly CautionCode[]): string =>
+  IN_BRIEF.filter(([code]) => codes.includes(code))
+    .map(([, words]) => words)
+    .join('; ');
+
 /** The round as a whole. */
 export const ROUND_CAUTION = 'Live prey never stays with an animal about to moult.';
 /** Bins and colonies. */

@@ -4,10 +4,8 @@ import type { Facts } from '../husbandry/snapshot.ts';
 import type { Store } from '../store/index.ts';
 
 export interface Now {
-  /** The civil day where the keeper lives. */
+  /** The civil day where the keeper lives; before 04:00 still yesterday. */
   readonly today: DayNumber;
-  /** The evening being lived: before 04:00 still yesterday's. */
-  readonly evening: DayNumber;
   /** The moment, ISO 8601 in UTC. */
   readonly moment: string;
 }

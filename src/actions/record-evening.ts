@@ -41,7 +41,7 @@ export const recordEvening = action({
   }),
   pastDays: ['day'],
   body: async (scene, given) => {
-    const day = given.day ?? scene.now.evening;
+    const day = given.day ?? scene.now.today;
     const rows = await stillOpen(scene, day, given.rows);
     const checked = await checkNames(scene, rows);
     if (!checked.ok) return checked;

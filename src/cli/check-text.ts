@@ -15,10 +15,19 @@ export function checkLines(answer: CoverAnswer): readonly string[] {
     `Asked on ${longDay(answer.day)} for ${counted(answer.horizonDays, 'day')}, in ${answer.replicates} replicates.`,
     `Nothing is missed in ${weeksIn(chance)} (${percent(chance)}, ${giveOrTake(standardError)}).`,
     '',
-    ...table(HEADING, groups.map(row), NUMBERS),
+    ...groupLines(groups),
     ...(act === null ? [] : ['', `What helps most: ${act.sentence}`, `  ${effectOf(act)}`]),
     ...(look === null ? [] : ['', `Where to look: ${look.sentence}`]),
   ];
+}
+
+/** Those that may run short one by one, the rest by number. */
+function groupLines(groups: readonly GroupAnswer[]): readonly string[] {
+  const short = groups.filter(({ verdict }) => verdict !== 'lasts');
+  const lasting = groups.filter(({ verdict, heads }) => verdict === 'lasts' && heads > 0).length;
+  if (short.length === 0) return [`${counted(lasting, 'group lasts', 'groups, and all last')}.`];
+  const rest = lasting > 0 ? [`${counted(lasting, 'more group lasts', 'more groups last')}.`] : [];
+  return [...table(HEADING, short.map(row), NUMBERS), ...rest];
 }
 
 const row = (group: GroupAnswer): readonly string[] => [

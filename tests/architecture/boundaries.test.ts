@@ -11,8 +11,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   'src/facts': ['src/husbandry'],
   'src/intake': ['src/husbandry'],
   'src/store': ['src/husbandry'],
-  'src/workers': ['src/husbandry', 'src/facts'],
-  'src/actions': ['src/husbandry', 'src/facts', 'src/store', 'src/intake', 'src/workers'],
+  'src/actions': ['src/husbandry', 'src/facts', 'src/store', 'src/intake'],
+  'src/workers': ['src/husbandry', 'src/facts', 'src/actions'],
   'src/web': [
     'src/actions',
     'src/husbandry',

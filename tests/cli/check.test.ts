@@ -38,10 +38,12 @@ describe('the exit code', () => {
 
   it('is 3 when it is tight, and agrees with the verdict for every lot between', async () => {
     const exits = new Map<string, number>();
-    for (const heads of [4, 5, 6, 7, 8, 9, 10]) {
+    for (const heads of [2, 3, 4, 5]) {
       const at = await roomWith(`Box,house cricket,3-4 mm,${heads},2026-11-28`);
-      const { exit, out } = await at.type('check', '--json');
-      exits.set((JSON.parse(out) as Printed).verdict, exit);
+      for (const days of ['8', '9', '10', '11', '12']) {
+        const { exit, out } = await at.type('check', '--days', days, '--json');
+        exits.set((JSON.parse(out) as Printed).verdict, exit);
+      }
     }
     expect(Object.fromEntries(exits)).toMatchObject({ 'runs short': 1, tight: 3 });
   });
@@ -74,14 +76,20 @@ describe('the question', () => {
     expect(await at.type('check', '--json')).toEqual(await at.type('check', '--json'));
   });
 
-  it('names the verdict first, then how sure, who, and on which lengths', async () => {
+  it('names the verdict first, then how sure, and that all last', async () => {
     const { out } = await (await plenty()).type('check');
-    const [headline, asked, sure, , heading, group] = out.split('\n');
+    const [headline, asked, sure, , groups] = out.split('\n');
     expect(headline).toBe('The feeders last the week.');
     expect(asked).toBe('Asked on Sunday 29 November for 7 days, in 400 replicates.');
     expect(sure).toMatch(/^Nothing is missed in .* weeks in 20 \(.* %, give or take \d+\)\.$/);
+    expect(groups).toMatch(/^\d groups?,? (and all last|lasts)\.$/);
+  });
+
+  it('names who runs short, and on which lengths', async () => {
+    const { out } = await (await roomWith('Box,house cricket,18-20 mm,30,2026-11-28')).type('check');
+    const [, , , , heading, group] = out.split('\n');
     expect(heading).toMatch(/^group +heads +takes +meals due +missed +nothing missed +verdict$/);
-    expect(group).toMatch(/^tarantula spiderlings +\d+ +[\d.]+–\d+ mm +.*lasts$/);
+    expect(group).toMatch(/^tarantula spiderlings +\d+ +[\d.]+–\d+ mm +.*runs short$/);
   });
 });
 

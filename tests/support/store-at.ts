@@ -58,7 +58,7 @@ export async function freshContext(store?: Store): Promise<Room> {
   return {
     store: store ?? (await freshStore()),
     facts: smallFacts,
-    clock: (): Now => ({ today: today(), evening: today(), moment: moment() }),
+    clock: (): Now => ({ today: today(), moment: moment() }),
     pass: (days) => {
       passedMs += days * MS_PER_DAY;
     },

@@ -156,6 +156,7 @@ export const answer: CoverAnswer = {
   headline: 'Small juveniles run short on Thursday; flies are plenty',
   nothingMissed: { chance: 0.41, standardError: 0.015 },
   mealsDue: 142,
+  unfed: { missedMeals: 0.6, dangers: 0 },
   lateMeals: 2.2,
   missedMeals: 6.3,
   dangers: 0,

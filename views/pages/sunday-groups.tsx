@@ -34,11 +34,11 @@ export const GroupsTable = (props: GroupsProps) => {
   );
   const fold = groups.length > SHOWN_MOST;
   const shown = groups.filter(({ verdict }) => !fold || verdict !== 'lasts');
-  const folded = groups.filter(({ verdict }) => fold && verdict === 'lasts');
+  const folded = groups.filter(({ verdict, heads }) => fold && verdict === 'lasts' && heads > 0);
   return (
     <section aria-labelledby="groups">
       <h2 id="groups">Who eats what, and does it last?</h2>
-      {shown.length === 0 ? null : <Groups {...props} groups={shown} id="group" />}
+      {shown.length === 0 ? null : <Groups {...props} groups={shown} id="group" days />}
       {folded.length === 0 ? null : (
         <details class="folded">
           <summary>
@@ -48,14 +48,20 @@ export const GroupsTable = (props: GroupsProps) => {
               shown.length > 0 ? 'more groups last' : 'groups, and all last',
             )}
           </summary>
-          <Groups {...props} groups={folded} id="lasting" />
+          <Groups {...props} groups={folded} id="lasting" days={false} />
         </details>
       )}
     </section>
   );
 };
 
-const Groups = (props: GroupsProps & { groups: readonly GroupAnswer[]; id: string }) => (
+interface Listed extends GroupsProps {
+  readonly id: string;
+  /** Whether each group opens day by day. */
+  readonly days: boolean;
+}
+
+const Groups = (props: Listed & { groups: readonly GroupAnswer[] }) => (
   <table class="groups stacks">
     <thead>
       <tr>
@@ -84,51 +90,59 @@ function runOutWords({ chance, day }: GroupAnswer['runOut'], first: DayNumber): 
 }
 const NAMED_FROM = 0.05;
 
-const GroupRows = ({ group, id, answer, names, unit }: GroupsProps & { group: GroupAnswer; id: string }) => (
+const GroupRows = (props: Listed & { group: GroupAnswer }) => (
   <tbody>
-    <tr>
-      <th scope="row">
-        {sentenceCase(group.name)}
-        <small>
-          {counted(group.heads, 'animal')}, prey {lengthRange(group.window.minMm, group.window.maxMm, unit)}
-        </small>
-      </th>
-      <td data-label="Lasts">
-        <VerdictWord verdict={group.verdict} />
-        <small>{weeksIn(group.nothingMissed.chance)}</small>
-      </td>
-      <td data-label="Runs out">{runOutWords(group.runOut, answer.day)}</td>
-      <td data-label="Meals">
-        {Math.round(group.mealsDue)} due
-        <small>{shortfallWords(group)}</small>
-      </td>
-      <td data-label="Touched first">
-        <Touched group={group} names={names} />
-      </td>
-    </tr>
-    <tr class="more">
-      <td colspan={5}>
-        <details>
-          <summary>
-            Day by day<span class="unseen">: {group.name}</span>
-          </summary>
-          <p>Takes {listed(group.species.map((code) => preyName(names.species, code)))}.</p>
-          <div class="pair">
-            <CoverLine id={`${id}-cover`} group={group} firstDay={answer.day} />
-            {group.runOut.day === null ? null : (
-              <RunOutDots
-                id={`${id}-dots`}
-                name={sentenceCase(group.name)}
-                runOut={group.runOut}
-                firstDay={answer.day}
-                days={answer.horizonDays}
-              />
-            )}
-          </div>
-        </details>
-      </td>
-    </tr>
+    <GroupRow {...props} />
+    {props.days ? <DayByDay {...props} /> : null}
   </tbody>
+);
+
+const GroupRow = ({ group, answer, names, unit }: GroupsProps & { group: GroupAnswer }) => (
+  <tr>
+    <th scope="row">
+      {sentenceCase(group.name)}
+      <small>
+        {counted(group.heads, 'animal')}, prey {lengthRange(group.window.minMm, group.window.maxMm, unit)}
+      </small>
+    </th>
+    <td data-label="Lasts">
+      <VerdictWord verdict={group.verdict} />
+      <small>{weeksIn(group.nothingMissed.chance)}</small>
+    </td>
+    <td data-label="Runs out">{runOutWords(group.runOut, answer.day)}</td>
+    <td data-label="Meals">
+      {Math.round(group.mealsDue)} due
+      <small>{shortfallWords(group)}</small>
+    </td>
+    <td data-label="Touched first">
+      <Touched group={group} names={names} />
+    </td>
+  </tr>
+);
+
+const DayByDay = ({ group, id, answer, names }: Listed & { group: GroupAnswer }) => (
+  <tr class="more">
+    <td colspan={5}>
+      <details>
+        <summary>
+          Day by day<span class="unseen">: {group.name}</span>
+        </summary>
+        <p>Takes {listed(group.species.map((code) => preyName(names.species, code)))}.</p>
+        <div class="pair">
+          <CoverLine id={`${id}-cover`} group={group} firstDay={answer.day} />
+          {group.runOut.day === null ? null : (
+            <RunOutDots
+              id={`${id}-dots`}
+              name={sentenceCase(group.name)}
+              runOut={group.runOut}
+              firstDay={answer.day}
+              days={answer.horizonDays}
+            />
+          )}
+        </div>
+      </details>
+    </td>
+  </tr>
 );
 
 const NAMED_MOST = 3;

@@ -1,7 +1,7 @@
 /** One animal of the round: what it gets, one tap for "not fed", a disclosure for everything rarer. */
 import type { CautionCode } from '../../src/husbandry/animals/kind.ts';
 import type { PreyOffer, Serving } from '../../src/husbandry/appetite/serving.ts';
-import { animalCaution } from '../cautions.ts';
+import { inBrief } from '../cautions.ts';
 import { type LengthUnit, lengthRange, shortDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
 import { Toggle } from '../partials/choices.tsx';
@@ -30,10 +30,8 @@ export const ServingRow = (props: ServingRowProps) => {
         ) : (
           <OfferWords offer={serving.offer} names={names} unit={unit} />
         )}
-        {serving.note === null ? null : <p class="caution">{serving.note}</p>}
-        {cautions.map((code) => (
-          <p class="caution">{animalCaution(code)}</p>
-        ))}
+        {serving.note === null || serving.offer === null ? null : <p class="caution">{serving.note}</p>}
+        {inBrief(cautions) === '' ? null : <p class="caution">{inBrief(cautions)}</p>}
         <span class="print-box" aria-hidden="true"></span>
       </div>
       <NotFed {...props} name={name} />

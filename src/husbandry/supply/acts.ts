@@ -26,7 +26,7 @@ export interface Candidate {
 export function candidatesOf(snapshot: Snapshot, judged: Judged, options: CoverOptions): Candidate[] {
   const needy = needyGroups(judged, snapshot.facts.policy.actGroups.value);
   const fixed = { ...options, days: judged.days };
-  const asked: Asking = { snapshot, needy, options: fixed };
+  const asked: Asking = { snapshot: inOrderOfCodes(snapshot), needy, options: fixed };
   return [
     ...cutting(asked),
     ...stretching(asked, judged),
@@ -38,6 +38,17 @@ export function candidatesOf(snapshot: Snapshot, judged: Judged, options: CoverO
     ...startingCups(asked),
   ];
 }
+
+const byCode = <T extends { readonly code: string }>(list: readonly T[]): T[] =>
+  [...list].sort((a, b) => (a.code < b.code ? -1 : 1));
+
+/** Acts that help alike are told apart by codes, never by the order of lists. */
+const inOrderOfCodes = (snapshot: Snapshot): Snapshot => ({
+  ...snapshot,
+  bins: byCode(snapshot.bins),
+  deliveries: byCode(snapshot.deliveries),
+  rooms: byCode(snapshot.rooms),
+});
 
 interface Asking {
   readonly snapshot: Snapshot;

@@ -19,7 +19,7 @@ export interface Chance {
   readonly standardError: number;
 }
 
-/** Expected number over the horizon, per replicate. */
+/** Expected number over the horizon, per replicate; missed meals and dangers are those for want of prey. */
 export interface Shortfall {
   readonly lateMeals: number;
   readonly missedMeals: number;
@@ -121,6 +121,8 @@ export interface CoverAnswer extends Shortfall {
   readonly headline: string;
   readonly nothingMissed: Chance;
   readonly mealsDue: number;
+  /** What goes wrong though prey is there, because nobody feeds: evenings skipped, absences, feeding days too far apart. */
+  readonly unfed: { readonly missedMeals: number; readonly dangers: number };
   readonly groups: readonly GroupAnswer[];
   readonly bins: readonly BinAnswer[];
   readonly act: Act | null;

@@ -43,7 +43,9 @@ export interface Horizon {
 
 /** Until the next delivery expected after today is in, that day included; else the policy's days. */
 export function horizonOf(snapshot: Snapshot, days?: number): Horizon {
-  const coming = snapshot.deliveries.filter(({ day }) => day > snapshot.today).sort((a, b) => a.day - b.day);
+  const coming = snapshot.deliveries
+    .filter(({ day }) => day > snapshot.today)
+    .sort((a, b) => a.day - b.day || (a.code < b.code ? -1 : 1));
   const next = coming[0];
   if (days !== undefined) return { days, untilDelivery: null };
   if (!next) return { days: snapshot.facts.policy.horizonDays.value, untilDelivery: null };

@@ -58,10 +58,7 @@ export function menuOf(
   };
 }
 
-/**
- * Fragile groups first; among equals the window that opens latest, since each takes the longest prey that fits: on one
- * axis of length no other order serves more (the greedy matching of intervals, Glover 1967, Nav. Res. Logist. 14:313-316).
- */
+/** Fragile groups first, then the narrowest window, then the smallest prey, then the key. */
 function servingOrder(groups: readonly DemandGroup[]): Int32Array {
   const width = (group: DemandGroup) =>
     Math.max(0, ...[...group.windows.values()].map((w) => w.maxMm / w.minMm));
@@ -71,8 +68,8 @@ function servingOrder(groups: readonly DemandGroup[]): Int32Array {
     const [first, second] = [groups[a] as DemandGroup, groups[b] as DemandGroup];
     return (
       RANK[first.rule.urgency] - RANK[second.rule.urgency] ||
-      least(second) - least(first) ||
       width(first) - width(second) ||
+      least(first) - least(second) ||
       (first.key < second.key ? -1 : 1)
     );
   });

@@ -218,13 +218,20 @@ function serveInOrder(run: Working, { group, day, meals: count, found }: Shortag
       serve(run, i, day);
       putOnDay(meals, i, meals.dueOn[i] as number);
     } else {
+      const part = partFor(run, i, found - used);
+      used += part;
+      meals.wants[i] = wants - part;
       run.nextWaiting[i] = run.waiting[group] as number;
       run.waiting[group] = i;
-      countInVain(tally, { group, day, animal: i, items: wants });
+      countInVain(tally, { group, day, animal: i, items: wants - part });
     }
   }
   return used;
 }
+
+/** Of a group alike some are fed with what there is; one animal waits for its whole meal. */
+const partFor = (run: Working, i: number, found: number): number =>
+  (run.roster.heads[i] as number) > 1 ? Math.max(0, Math.floor(found)) : 0;
 
 /** The group's waiting animals, those whose meal would be missed first in front. */
 function queueOf(run: Working, group: number, count: number): Int32Array {
@@ -236,6 +243,7 @@ function queueOf(run: Working, group: number, count: number): Int32Array {
 
 function serve(run: Working, i: number, day: number): void {
   if (day > 0) noteOverdue(run, i, day - 1);
+  run.tally.now.askedInVain[i] = 0;
   offered(run.meals, i, day);
 }
 

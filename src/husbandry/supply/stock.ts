@@ -167,7 +167,9 @@ function cohortsOf(
       key: bin.key,
     }),
   );
-  const coming = snapshot.deliveries.filter((delivery) => delivery.bin === bin.bin.code);
+  const coming = snapshot.deliveries
+    .filter((delivery) => delivery.bin === bin.bin.code)
+    .sort((x, y) => (x.code < y.code ? -1 : 1));
   return [
     ...cohorts,
     ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, speedLogs, laid })),

@@ -7,7 +7,7 @@ import { KEPT_MM } from '../larder/path.ts';
 import type { Policy } from '../policy.ts';
 import type { LengthWindow } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
-import type { BinAnswer, Chance, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
+import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
 import type { Judged } from './cover.ts';
 import type { StockBin } from './stock.ts';
 import type { Tally } from './tally.ts';
@@ -36,6 +36,12 @@ export const shortfallOf = ({ tally }: Judged): Shortfall => ({
   lateMeals: meanOf(tally.lateOf),
   missedMeals: meanOf(tally.missedOf),
   dangers: meanOf(tally.dangersOf),
+});
+
+/** Meals missed and dangers per replicate that more prey would not mend. */
+export const unfedOf = ({ tally }: Judged): CoverAnswer['unfed'] => ({
+  missedMeals: meanOf(tally.unfedMissedOf),
+  dangers: meanOf(tally.unfedDangersOf),
 });
 
 const meanOf = (values: Float64Array): number =>

@@ -6,7 +6,15 @@ import type { CoverAnswer, Verdict } from './answer.ts';
 import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
 import { countRank } from './larder.ts';
 import { spectrumOf } from './spectrum.ts';
-import { binAnswers, byDay, groupAnswers, nothingMissed, shortfallOf, verdictOf } from './summary.ts';
+import {
+  binAnswers,
+  byDay,
+  groupAnswers,
+  nothingMissed,
+  shortfallOf,
+  unfedOf,
+  verdictOf,
+} from './summary.ts';
 import { headlineOf } from './wording.ts';
 
 /** Answers for a snapshot; the same snapshot, seed and options give the same answer to the bit. */
@@ -26,6 +34,7 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     untilDelivery: horizon.untilDelivery !== null,
     groups,
     larderEmpty,
+    unfedDangers: unfedOf(judged).dangers,
   };
   return {
     day: snapshot.today,
@@ -39,6 +48,7 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     nothingMissed: chance,
     mealsDue: judged.tally.due.reduce((a, b) => a + b, 0) / judged.tally.replicates,
     ...shortfallOf(judged),
+    unfed: unfedOf(judged),
     groups,
     bins,
     act: verdict === 'lasts' || verdict === 'empty' ? null : bestAct(snapshot, judged, options),
@@ -75,7 +85,7 @@ function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
     }))
     .sort((a, b) => b.tie - a.tie);
   const first = ties[0];
-  if (!first || !(first.tie > 2 / Math.sqrt(tally.replicates))) return null;
+  if (!first || !(first.tie > (2 * 2) / Math.sqrt(tally.replicates))) return null;
   return {
     bin: first.bin.bin.code,
     sentence: `Count ${first.bin.bin.name}: how many it holds decides most.`,

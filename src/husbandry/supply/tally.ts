@@ -5,7 +5,7 @@ export interface Tally {
   readonly groups: number;
   readonly days: number;
   readonly replicates: number;
-  /** Sums over replicates by group: meals due, late and missed, animals past their safe gap. */
+  /** Sums over replicates by group: meals due and late; missed for want of prey; animals so past their safe gap. */
   readonly due: Float64Array;
   readonly late: Float64Array;
   readonly missed: Float64Array;
@@ -25,6 +25,9 @@ export interface Tally {
   readonly lateOf: Float64Array;
   readonly missedOf: Float64Array;
   readonly dangersOf: Float64Array;
+  /** Of each replicate: meals missed and safe gaps passed though no evening found too little prey: nobody fed. */
+  readonly unfedMissedOf: Float64Array;
+  readonly unfedDangersOf: Float64Array;
   /** Heads eaten by band of prey length, summed over replicates, and the bands' edges. */
   readonly eatenByBand: Float64Array;
   readonly edgesMm: Float64Array;
@@ -73,6 +76,8 @@ export function tallyFor(size: TallySize): Tally {
     lateOf: floats(replicates),
     missedOf: floats(replicates),
     dangersOf: floats(replicates),
+    unfedMissedOf: floats(replicates),
+    unfedDangersOf: floats(replicates),
     eatenByBand: floats(Math.max(0, edgesMm.length - 1)),
     edgesMm,
     stockOf: new Float32Array(stockReplicates * groups * days),
@@ -112,7 +117,7 @@ export function countDue(
   }
 }
 
-/** A meal found no prey today; counted on the first day that happens. */
+/** A meal found no prey today; counted on the first day that happens, once until the animal is served. */
 export function countInVain(
   tally: Tally,
   { group, day, animal, items }: { group: number; day: number; animal: number; items: number },
@@ -124,7 +129,7 @@ export function countInVain(
   add(tally.unmet, group * tally.days + day, items);
 }
 
-/** A meal became late, missed or dangerous: bits of COUNTED. */
+/** A meal became late, missed or dangerous (bits of COUNTED): for want of prey, or because nobody fed. */
 export function countOverdue(
   tally: Tally,
   { group, animal, bits }: { group: number; animal: number; bits: number },
@@ -133,6 +138,11 @@ export function countOverdue(
   if (bits & COUNTED.late) {
     add(tally.late, group, 1);
     add(tally.lateOf, r, 1);
+  }
+  if (!tally.now.askedInVain[animal]) {
+    if (bits & COUNTED.missed) add(tally.unfedMissedOf, r, 1);
+    if (bits & COUNTED.danger) add(tally.unfedDangersOf, r, 1);
+    return;
   }
   if (bits & COUNTED.danger) {
     add(tally.dangers, group, 1);

@@ -27,8 +27,10 @@ export interface Spoken {
   readonly days: number;
   readonly untilDelivery: boolean;
   readonly groups: readonly GroupAnswer[];
-  /** Whether anything alive is there to be eaten. */
+  /** Whether nothing alive is there to be eaten. */
   readonly larderEmpty: boolean;
+  /** Animals expected to pass their safe gap because nobody feeds. */
+  readonly unfedDangers: number;
 }
 
 /** One sentence: who runs short and when, or that all is well, or that there is nobody to feed. */
@@ -37,23 +39,30 @@ export function headlineOf(spoken: Spoken): string {
   if (spoken.verdict === 'lasts') return lasting(spoken);
   if (spoken.larderEmpty) return 'The larder is empty: nobody can be fed.';
   const short = spoken.groups
-    .filter(({ verdict }) => verdict !== 'lasts')
+    .filter(({ verdict, dangers }) => verdict !== 'lasts' || dangers > 0)
     .sort((a, b) => b.dangers - a.dangers || b.missedMeals - a.missedMeals);
   const worst = short[0];
   const state = spoken.verdict === 'tight' ? 'Tight' : 'Runs short';
   if (!worst) return `${state}: a few meals could be missed in the room as a whole.`;
   const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
-  const rest = short.length > 1 ? `; ${others(short.length - 1)}` : '; the rest lasts';
-  const name = capital(worst.name);
+  const more = short.filter(({ verdict }) => verdict !== 'lasts').length - 1;
+  const rest = more > 0 ? `; ${others(more)}` : '; the rest lasts';
+  if (worst.verdict === 'runs short') return `${capital(worst.name)} run short ${when}${rest}.`;
   if (worst.verdict === 'tight') return `${state}: ${worst.name} could run short ${when}${rest}.`;
-  return worst.runOut.day
-    ? `${name} run short ${when}${rest}.`
-    : `${name} will miss meals though prey is there${rest}.`;
+  return `${state}: ${worst.name} could go hungry too long${rest}.`;
 }
 
-function lasting({ today, days, untilDelivery }: Spoken): string {
-  if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}.`;
-  return days === DAYS_PER_WEEK ? 'The feeders last the week.' : `The feeders last the next ${days} days.`;
+function lasting(spoken: Spoken): string {
+  const { unfedDangers } = spoken;
+  if (unfedDangers < 1) return `${lastsUntil(spoken)}.`;
+  const many = Math.round(unfedDangers);
+  const who = many === 1 ? '1 animal goes' : `${many} animals go`;
+  return `${lastsUntil(spoken)}, but ${who} hungry too long unfed.`;
+}
+
+function lastsUntil({ today, days, untilDelivery }: Spoken): string {
+  if (untilDelivery) return `The feeders last until the delivery ${dayName(today + days - 1, today)}`;
+  return days === DAYS_PER_WEEK ? 'The feeders last the week' : `The feeders last the next ${days} days`;
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);

@@ -20,15 +20,15 @@ import { kindOptions, roomOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { route } from './route.ts';
-import { anyText, maybe, needed, readMm, ticked, typed } from './typed.ts';
+import { anyText, maybe, maybeLengthText, needed, readMm, ticked, typed } from './typed.ts';
 import { page, visit } from './visit.ts';
 
-const shape = () => ({
+const shape = (unit: LengthUnit) => ({
   name: needed,
   kind: needed,
   count: typed(heads),
   sex,
-  gauge: anyText,
+  gauge: maybeLengthText(unit),
   room: needed,
   shelf: anyText,
   lastMoult: maybe(civilDay),

@@ -51,8 +51,8 @@ export function morningRoutes(app: Hono<DoorEnv>, house: House): void {
 async function showMorning(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
   const { store, clock } = house.context;
-  const { evening, today } = clock();
-  const day = (await store.ask(openEvening(evening - 1))) ?? (await store.ask(openEvening(today))) ?? evening;
+  const { today } = clock();
+  const day = (await store.ask(openEvening(today - 1))) ?? (await store.ask(openEvening(today))) ?? today;
   const { offers, bins } = await store.askAll({ offers: offersOf(day), bins: rowsOf('bin') });
   const species = new Map(bins.map((bin) => [bin.code, bin.species]));
   const waiting = offers.filter(({ outcome }) => outcome === null);

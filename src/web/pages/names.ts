@@ -1,5 +1,5 @@
 /** Names for the codes of a room, and sentences with names in place of codes. */
-import type { Names } from '../../../views/names.ts';
+import { type Names, preyName } from '../../../views/names.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 
 const byCode = (rows: readonly { readonly code: string; readonly name: string }[]): Map<string, string> =>
@@ -14,9 +14,11 @@ export const namesOf = ({ animals, bins, rooms, facts }: Snapshot): Names => ({
 
 const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
 const CODE = /\b[A-Z]\d+\b/g;
+const SPECIES = /\b[a-z]+-[a-z]+\b/g;
 
-/** 'A3 moulted' becomes 'Clove moulted'; a code after its name goes. */
-export const inNames = (sentence: string, { animals, bins, rooms }: Names): string =>
+/** 'A3 moulted' becomes 'Clove moulted', prey is called by its common name, and a code after its name goes. */
+export const inNames = (sentence: string, { animals, bins, rooms, species }: Names): string =>
   sentence
     .replace(CODE_BESIDE_NAME, '')
-    .replace(CODE, (code) => animals.get(code) ?? bins.get(code) ?? rooms.get(code) ?? code);
+    .replace(CODE, (code) => animals.get(code) ?? bins.get(code) ?? rooms.get(code) ?? code)
+    .replace(SPECIES, (code) => (species.has(code) ? preyName(species, code) : code));

@@ -1,5 +1,6 @@
 /** Tonight's round: who eats what; marks and the rest become one act. */
 import type { Context, Hono } from 'hono';
+import type { Shell } from '../../../views/layout.tsx';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -22,11 +23,12 @@ export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
 }
 
 async function showTonight(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
-  const day = house.context.clock().evening;
+  const day = house.context.clock().today;
   const here = await visit(house, c, { refused, day });
   const evening = await roundOf(house.context.store, here.snapshot);
   const props: TonightProps = {
     ...here,
+    shell: evening.servings.length === 0 ? withWords(here.shell, refused) : here.shell,
     evening,
     cautions: cautionsOf(here.snapshot, evening),
     waiting: await waitingSince(house.context.store, day - 1),
@@ -37,6 +39,12 @@ async function showTonight(house: House, c: Context, refused: Refused | null = n
 
 const OK = 200;
 const REFUSED = 422;
+
+/** Where no form is left to say it above, what was wrong is said by the frame. */
+function withWords(shell: Shell, refused: Refused | null): Shell {
+  const words = Object.values(refused?.problems ?? {}).map((text) => ({ kind: 'problem' as const, text }));
+  return { ...shell, flash: [...shell.flash, ...words] };
+}
 
 /** The evening without those of whom something is written already, each at its place. */
 export async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {

@@ -65,6 +65,14 @@ export const readMm =
   };
 
 export const length = (unit: LengthUnit) => readAs(readMm(unit));
+/** The same as text, or left empty: for a size that is compared with what was shown. */
+export const maybeLengthText = (unit: LengthUnit) =>
+  anyText.superRefine(
+    check((given) => {
+      const read = readMm(unit)(given);
+      return read.ok ? null : read.problem.sentence;
+    }),
+  );
 export const maybeLength = (unit: LengthUnit) =>
   z.union([z.literal('').transform(() => undefined), z.undefined(), length(unit)]);
 export const mass = readAs(readMass);

@@ -21,14 +21,19 @@ describe('an absence that outlasts the horizon', () => {
 
   it('lets spiderlings miss a meal and pass their safe gap, once each unless one moults meanwhile', () => {
     const { tally } = judge(away, { days: 14, replicates: 20 });
-    for (const sums of [tally.lateOf, tally.missedOf, tally.dangersOf]) {
+    for (const sums of [tally.lateOf, tally.unfedMissedOf, tally.unfedDangersOf]) {
       expect(Math.max(...sums)).toBe(3);
       expect(sums.reduce((a, b) => a + b, 0) / 20).toBeGreaterThan(2);
     }
   });
 
-  it('is never answered with a larder that lasts', () => {
-    expect(sundayCheck(away, { days: 14, replicates: 20 }).verdict).toBe('runs short');
+  it('is not put down to the larder, and said beside it', () => {
+    const answer = sundayCheck(away, { days: 14, replicates: 20 });
+    expect(answer).toMatchObject({ verdict: 'lasts', missedMeals: 0, dangers: 0, act: null });
+    expect(answer.unfed.dangers).toBeGreaterThan(2);
+    expect(answer.headline).toBe(
+      'The feeders last the next 14 days, but 3 animals go hungry too long unfed.',
+    );
   });
 });
 

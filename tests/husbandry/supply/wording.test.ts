@@ -22,6 +22,7 @@ const said = (over: Partial<Spoken>) =>
     untilDelivery: false,
     groups: [],
     larderEmpty: false,
+    unfedDangers: 0,
     ...over,
   });
 
@@ -30,6 +31,13 @@ describe('the headline', () => {
     expect(said({})).toBe('The feeders last the week.');
     expect(said({ days: 4, untilDelivery: true })).toBe('The feeders last until the delivery on Friday.');
     expect(said({ days: 14 })).toBe('The feeders last the next 14 days.');
+  });
+
+  it('says that prey is not the trouble when nobody feeds', () => {
+    expect(said({ unfedDangers: 2.6 })).toBe(
+      'The feeders last the week, but 3 animals go hungry too long unfed.',
+    );
+    expect(said({ unfedDangers: 0.4 })).toBe('The feeders last the week.');
   });
 
   it('names who runs short first, on which day, and how many more do', () => {

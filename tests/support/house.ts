@@ -1,0 +1,89 @@
+/** The program behind its door, on a real database with the product's facts and few replicates. */
+import type { Hono } from 'hono';
+import { addAnimal, addBin, expectDelivery, firstRoom, startCup } from '../../src/actions/index.ts';
+import { revision } from '../../src/store/index.ts';
+import { createApp, type DoorEnv } from '../../src/web/index.ts';
+import { mountPages } from '../../src/web/pages/index.ts';
+import { sundayPool } from '../../src/workers/sunday-pool.ts';
+import { OWN } from './door.ts';
+import { facts, policyWith } from './room.ts';
+import { freshContext, good, type Room } from './store-at.ts';
+
+const ROOT = new URL('../..', import.meta.url).pathname;
+
+export interface Home {
+  readonly room: Room;
+  readonly app: Hono<DoorEnv>;
+  /** Markup of a page. */
+  readonly see: (path: string) => Promise<string>;
+  /** Sends a form; each time one of its own unless `formId` is said. */
+  readonly send: (path: string, fields: Fields) => Promise<Response>;
+  /** Counts what was done so far. */
+  readonly acts: () => Promise<number>;
+}
+export type Fields = Readonly<Record<string, string | readonly string[]>>;
+
+/** A home with one room and nothing in it. */
+export async function emptyHome(): Promise<Home> {
+  const policy = policyWith({ replicates: 30, actReplicates: 8, stockReplicates: 10 });
+  const room = { ...(await freshContext()), facts: { ...facts, policy } };
+  good(await firstRoom(room));
+  const app = createApp(room, {
+    root: ROOT,
+    locked: false,
+    hostNames: [],
+    pages: { failure: ({ sentence }) => sentence, login: () => 'login' },
+    log: () => undefined,
+    mount: (behind) =>
+      mountPages(behind, {
+        context: room,
+        answering: sundayPool().answering,
+        furnish: async () =>
+          addAnimal(room, { name: 'Demo', kind: 'brachypelma-hamorii', gaugeMm: 40, room: 'R1', demo: true }),
+        canLogOut: false,
+      }),
+  });
+  let sent = 0;
+  return {
+    room,
+    app,
+    see: async (path) => (await app.request(path)).text(),
+    send: async (path, fields) => {
+      sent += 1;
+      const body = bodyOf({ formId: `form-${sent}`, ...fields });
+      return app.request(path, { method: 'POST', headers: OWN, body });
+    },
+    acts: () => room.store.ask(revision),
+  };
+}
+
+function bodyOf(fields: Fields): string {
+  const pairs = Object.entries(fields).flatMap(([name, value]) => [value].flat().map((each) => [name, each]));
+  return new URLSearchParams(pairs as string[][]).toString();
+}
+
+/** A1 Ash is due tonight, A2 a group of five spiderlings; B1 crickets, B2 more, B3 a cup; D1 is on its way. */
+export async function filledHome(): Promise<Home> {
+  const home = await emptyHome();
+  const { room } = home;
+  const spider = { kind: 'brachypelma-hamorii', room: 'R1' };
+  const crickets = { species: 'acheta-domesticus', room: 'R1', capacity: 500 };
+  good(
+    await addAnimal(room, { ...spider, name: 'Ash', gaugeMm: 50, shelf: 'A2', lastTaken: room.date(-14) }),
+  );
+  good(
+    await addAnimal(room, {
+      ...spider,
+      name: 'Sac of five',
+      count: 5,
+      gaugeMm: 14,
+      shelf: 'A10',
+      lastTaken: room.date(-9),
+    }),
+  );
+  good(await addBin(room, { ...crickets, name: 'Small box', lot: { heads: 200, fromMm: 4, toMm: 6 } }));
+  good(await addBin(room, { ...crickets, name: 'Large box', lot: { heads: 80, fromMm: 10, toMm: 14 } }));
+  good(await startCup(room, { species: 'drosophila-hydei', room: 'R1', name: 'Cup' }));
+  good(await expectDelivery(room, { bin: 'B1', heads: 100, fromMm: 4, toMm: 6, day: room.date(5) }));
+  return home;
+}

@@ -1,0 +1,26 @@
+/** The demo room: it moves in once, says that it is one, and leaves a room of one's own behind. */
+import { expect, test } from 'vitest';
+import { addAnimal, loadSnapshot } from '../../../src/actions/index.ts';
+import { emptyHome } from '../../support/house.ts';
+import { good } from '../../support/store-at.ts';
+
+const BANNER = 'class="banner demo"';
+
+test('it moves in once, however often it is asked', async () => {
+  const { room, see, send } = await emptyHome();
+  expect(await see('/')).not.toContain(BANNER);
+  for (let n = 0; n < 2; n++) expect((await send('/demo/start', {})).status).toBe(303);
+  expect(await see('/')).toContain(BANNER);
+  expect((await loadSnapshot(room)).animals).toHaveLength(1);
+});
+
+test('it leaves, what is the keeper’s own stays, and there is a room', async () => {
+  const { room, see, send } = await emptyHome();
+  await send('/demo/start', {});
+  good(await addAnimal(room, { name: 'Own', kind: 'brachypelma-hamorii', gaugeMm: 30, room: 'R1' }));
+  expect((await send('/demo/remove', {})).headers.get('location')).toBe('/');
+  const { animals, rooms } = await loadSnapshot(room);
+  expect(animals.map(({ name }) => name)).toEqual(['Own']);
+  expect(rooms).toHaveLength(1);
+  expect(await see('/')).not.toContain(BANNER);
+});

@@ -1,0 +1,149 @@
+/** Every page answers, from nothing and from a filled room, and every route is known by what it does. */
+
+import { Hono } from 'hono';
+import { expect, test } from 'vitest';
+import { mountPages } from '../../../src/web/pages/index.ts';
+import { OWN } from '../../support/door.ts';
+import { emptyHome, filledHome } from '../../support/house.ts';
+import { attributes, insides, tags } from '../../support/markup-words.ts';
+
+const PAGES = [
+  '/',
+  '/tonight',
+  '/morning',
+  '/animals',
+  '/animals/new',
+  '/larder',
+  '/larder/new',
+  '/settings',
+  '/import',
+];
+const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
+
+/** What each route does: a new one fails here until it is put in its place. */
+const READS = [
+  '/',
+  '/api/check.json',
+  '/tonight',
+  '/morning',
+  '/animals',
+  '/animals/new',
+  '/animals/:code',
+  '/animals/:code/edit',
+  '/larder',
+  '/larder/new',
+  '/larder/:code',
+  '/larder/:code/edit',
+  '/settings',
+  '/import',
+];
+const WRITES = [
+  '/tonight',
+  '/morning',
+  '/animals/new',
+  '/animals/:code/edit',
+  ...['moulted', 'measured', 'premoult', 'matured', 'died'].map((act) => `/animals/:code/${act}`),
+  '/larder/new',
+  '/larder/:code/edit',
+  ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look'].map((act) => `/larder/:code/${act}`),
+  '/deliveries',
+  '/deliveries/:code/arrived',
+  '/deliveries/:code/cancelled',
+  ...[
+    'feeding',
+    'deliveries',
+    'units',
+    'theme',
+    'rooms',
+    'absences',
+    'absences/remove',
+    'changes',
+    'changes/remove',
+  ].map((act) => `/settings/${act}`),
+  '/import',
+  '/import/check',
+  '/import/confirm',
+  '/demo/start',
+  '/demo/remove',
+  '/undo/:act',
+];
+
+test.each(PAGES)('%s answers from an empty database', async (path) => {
+  const { app } = await emptyHome();
+  const answer = await app.request(path);
+  expect(answer.status).toBe(200);
+  expect(await answer.text()).toMatch(/^<!doctype html>.*<h1>/s);
+});
+
+test.each([...PAGES, ...RECORDS])('%s answers from a filled room, each id once', async (path) => {
+  const { app } = await filledHome();
+  const answer = await app.request(path);
+  expect(answer.status).toBe(200);
+  expect(answer.headers.get('vary')).toContain('Cookie');
+  const html = await answer.text();
+  const ids = attributes(html, 'id');
+  expect(ids).toEqual([...new Set(ids)]);
+  const forms = tags(html, 'input').filter((tag) => tag.includes('name="formId"'));
+  const formIds = forms.flatMap((tag) => attributes(tag, 'value'));
+  expect(new Set(formIds).size).toBe(formIds.length);
+  expect(attributes(html, 'style')).toEqual([]);
+  expect(insides(html, 'script').join('')).toBe('');
+});
+
+test.each(['/animals/A9', '/animals/A9/edit', '/larder/B9', '/larder/B9/edit'])(
+  '%s is not here',
+  async (path) => {
+    const { app } = await filledHome();
+    expect((await app.request(path)).status).toBe(404);
+  },
+);
+
+test('every route is known to read or to write, has the strict headers, and writes only for our own pages', async () => {
+  const { app, room } = await filledHome();
+  const mounted = new Hono();
+  mountPages(mounted as never, {
+    context: room,
+    answering: null as never,
+    furnish: null as never,
+    canLogOut: false,
+  });
+  const routesOf = (method: string) =>
+    mounted.routes
+      .filter((route) => route.method === method)
+      .map(({ path }) => path)
+      .sort();
+  expect(routesOf('GET')).toEqual(READS.toSorted());
+  expect(routesOf('POST')).toEqual(WRITES.toSorted());
+  for (const { method, path } of mounted.routes) {
+    const at = path.replace(':code', path.startsWith('/animals') ? 'A1' : 'B1').replace(':act', '1');
+    const answer = await app.request(at, {
+      method,
+      headers: method === 'GET' ? {} : { ...OWN, origin: 'http://evil.example' },
+    });
+    expect(answer.status, `${method} ${at}`).toBe(method === 'GET' ? 200 : 403);
+    expect(answer.headers.get('content-security-policy'), `${method} ${at}`).toContain("default-src 'none'");
+  }
+});
+
+test('animals stand in shelf order, and a search finds by every word', async () => {
+  const { see } = await filledHome();
+  const all = await see('/animals');
+  expect(all.indexOf('Ash')).toBeLessThan(all.indexOf('Sac of five'));
+  const one = await see('/animals?q=sac+a10');
+  expect(one).toContain('1 found for “sac a10”');
+  expect(one).not.toContain('Ash</a>');
+  expect(await see('/animals?q=%3Cb%3Ehollow')).toContain('Nobody here matches “&lt;b&gt;hollow”.');
+});
+
+test('the light is kept by the browser and changes no record', async () => {
+  const { app, send, acts } = await filledHome();
+  const before = await acts();
+  const answer = await send('/settings/theme', { theme: 'red', back: '/larder' });
+  expect([answer.status, answer.headers.get('location')]).toEqual([303, '/larder']);
+  const cookie = answer.headers.get('set-cookie')!.split(';')[0]!;
+  const page = await (await app.request('/larder', { headers: { cookie } })).text();
+  expect(page).toContain('class="theme-red"');
+  expect(await acts()).toBe(before);
+  const away = await send('/settings/theme', { theme: 'red', back: '//evil.example' });
+  expect(away.headers.get('location')).toBe('/');
+});

@@ -1,0 +1,68 @@
+/** Questions one by one: the same joins, a newer takes the place of the waiting, a third of another name is told. */
+import { expect, test } from 'vitest';
+import type { Answering, SundayQuestion } from '../../src/actions/index.ts';
+import { ok } from '../../src/husbandry/result.ts';
+import type { CoverAnswer } from '../../src/husbandry/supply/answer.ts';
+import { oneByOne } from '../../src/workers/one-by-one.ts';
+import { snapshotWith } from '../support/room.ts';
+
+const asked = (revision: number, name = 'week'): SundayQuestion => ({
+  name,
+  snapshot: snapshotWith({ revision }),
+  options: {},
+});
+
+/** Answers with the revision asked about, when it is let go. */
+function held() {
+  const begun: number[] = [];
+  const gates: (() => void)[] = [];
+  const answering: Answering = async ({ snapshot: { revision } }) => {
+    begun.push(revision);
+    await new Promise<void>((open) => gates.push(open));
+    return ok({ revision } as CoverAnswer);
+  };
+  const letGo = async () => {
+    gates.shift()?.();
+    await new Promise((done) => setImmediate(done));
+  };
+  return { begun, letGo, ask: oneByOne(answering) };
+}
+
+test('the same question asked while it is under way is answered once', async () => {
+  const { begun, letGo, ask } = held();
+  const both = [ask(asked(1)), ask(asked(1))];
+  await letGo();
+  expect(await Promise.all(both)).toMatchObject([{ value: { revision: 1 } }, { value: { revision: 1 } }]);
+  expect(begun).toEqual([1]);
+});
+
+test('of several that wait only the newest is computed, and all get it', async () => {
+  const { begun, letGo, ask } = held();
+  const first = ask(asked(1));
+  const later = [ask(asked(2)), ask(asked(4)), ask(asked(3))];
+  await letGo();
+  await letGo();
+  expect(await first).toMatchObject({ value: { revision: 1 } });
+  expect((await Promise.all(later)).map((answer) => answer.ok && answer.value.revision)).toEqual([4, 4, 4]);
+  expect(begun).toEqual([1, 4]);
+});
+
+test('a third question of another kind is told to come again', async () => {
+  const { letGo, ask } = held();
+  const kept = [ask(asked(1)), ask(asked(1, 'fortnight'))];
+  expect(await ask(asked(1, 'month'))).toMatchObject({ ok: false, problem: { code: 'busy' } });
+  await letGo();
+  await letGo();
+  expect((await Promise.all(kept)).every((answer) => answer.ok)).toBe(true);
+});
+
+test('an answer that fails makes way for the next', async () => {
+  let tries = 0;
+  const ask = oneByOne(async ({ snapshot: { revision } }) => {
+    tries += 1;
+    if (tries === 1) throw new Error('broken');
+    return ok({ revision } as CoverAnswer);
+  });
+  await expect(ask(asked(1))).rejects.toThrow('broken');
+  expect(await ask(asked(1))).toMatchObject({ value: { revision: 1 } });
+});
