@@ -12,18 +12,16 @@ import {
   type Meals,
   mealsFor,
   missedAfter,
-  offered,
   putOnDay,
-  startAnimal,
   startMeals,
 } from '../appetite/meals.ts';
 import type { Roster } from '../appetite/roster.ts';
 import type { Policy } from '../policy.ts';
 import { edibleHeads, type Picks, pick, picksFor, settle } from './allocate.ts';
+import { playAlone } from './alone.ts';
 import { closeLarder, type Larder, larderOnDay, startLarder } from './larder.ts';
 import type { Menu } from './menu.ts';
-import { ordinaryMeals } from './ordinary-meals.ts';
-import { groupOf, noteOverdue } from './overdue.ts';
+import { groupOf, noteOverdue, serve } from './serve.ts';
 import { closeReplicate, countDue, countEaten, countInVain, openReplicate, type Tally } from './tally.ts';
 
 const FOR = purposes('generosity', 'warmth', 'skipped');
@@ -106,32 +104,6 @@ function playTogether(
     countWaiting(run, day);
   }
   closeLarder(larder, run.menu.longestMm);
-}
-
-/** Each animal by itself through all days: whatever is wanted is there. */
-function playAlone(run: Working, key: number): void {
-  for (let i = 0; i < run.roster.animals; i++) {
-    startAnimal(run.meals, i, key);
-    let day = run.meals.dueOn[i] as number;
-    while (day < run.days) {
-      day = ordinaryMeals(run, i, day);
-      if (day < run.days) day = anyEvening(run, i, day);
-    }
-  }
-}
-
-/** The animal's evening, whatever happens on it; returns the day of its next. */
-function anyEvening(run: Working, i: number, day: number): number {
-  const { meals, tally } = run;
-  if (!run.open[day]) {
-    noteOverdue(run, i, day);
-    return run.feeding.next[day + 1] as number;
-  }
-  if (comesDue(meals, i, day)) {
-    countDue(tally, { group: groupOf(run, i), day, items: meals.wants[i] as number });
-    serve(run, i, day);
-  }
-  return meals.dueOn[i] as number;
 }
 
 /** Animals on the day's list join their group's queue, or on an evening without feeding go to the next. */
@@ -241,12 +213,6 @@ function queueOf(run: Working, group: number, count: number): Int32Array {
   return queue.sort((a, b) => missedAfter(run.meals, a) - missedAfter(run.meals, b) || a - b);
 }
 
-function serve(run: Working, i: number, day: number): void {
-  if (day > 0) noteOverdue(run, i, day - 1);
-  run.tally.now.askedInVain[i] = 0;
-  offered(run.meals, i, day);
-}
-
 /** Every meal still waiting at the end of a day. */
 function countWaiting(run: Working, day: number): void {
   for (let group = 0; group < run.waiting.length; group++) {
@@ -266,13 +232,10 @@ function noteUnlisted(run: Working, last: number): void {
 
 /** Notes how many heads each group could eat today, before anybody is fed. */
 function noteStock(run: Working, day: number, replicate: number): void {
-  const { larder, picks, menu, tally } = run;
+  const { larder, picks, tally } = run;
   if (!larder || !picks) return;
-  for (let g = 0; g < tally.groups; g++) {
-    tally.stockOf[(replicate * tally.groups + g) * tally.days + day] = edibleHeads(larder, menu, {
-      picks,
-      group: g,
-      day,
-    });
+  for (let group = 0; group < tally.groups; group++) {
+    const row = replicate * tally.groups + group;
+    tally.stockOf[row * tally.days + day] = edibleHeads(larder, picks, { group, day });
   }
 }

@@ -1,11 +1,8 @@
-/**
- * The quick way through the meals of one animal that finds all it wants: what the meal calendar (meals.ts) does evening
- * by evening, with all that stays the same between two moults held in local variables.
- */
+/** Demand alone: whatever is wanted is there, so that each animal is followed by itself through all days. */
 import { dayKey, uniform, whole } from '../../maths/random.ts';
 import { type FeedingDays, offeredOn } from '../appetite/feeding-days.ts';
-import { FOR, itemsOfOne, usualAcceptance } from '../appetite/meals.ts';
-import { groupOf, noteOverdue, type Served } from './overdue.ts';
+import { comesDue, FOR, itemsOfOne, startAnimal, usualAcceptance } from '../appetite/meals.ts';
+import { groupOf, noteOverdue, type Served, serve } from './serve.ts';
 import { countDue } from './tally.ts';
 
 export interface Alone extends Served {
@@ -14,11 +11,39 @@ export interface Alone extends Served {
   readonly open: Uint8Array;
 }
 
+/** Plays one replicate, given its key. */
+export function playAlone(run: Alone, key: number): void {
+  const { meals } = run;
+  for (let i = 0; i < meals.roster.animals; i++) {
+    startAnimal(meals, i, key);
+    let day = meals.dueOn[i] as number;
+    while (day < meals.days) {
+      day = ordinaryMeals(run, i, day);
+      if (day < meals.days) day = anyEvening(run, i, day);
+    }
+  }
+}
+
+/** The animal's evening, whatever happens on it; returns the day of its next. */
+function anyEvening(run: Alone, i: number, day: number): number {
+  const { meals, tally } = run;
+  if (!run.open[day]) {
+    noteOverdue(run, i, day);
+    return run.feeding.next[day + 1] as number;
+  }
+  if (comesDue(meals, i, day)) {
+    countDue(tally, { group: groupOf(run, i), day, items: meals.wants[i] as number });
+    serve(run, i, day);
+  }
+  return meals.dueOn[i] as number;
+}
+
 /**
- * Offers an animal its meals from day `first` on, up to the first evening on which something else can happen (a moult,
+ * The quick way, as the evenings of the meal calendar (meals.ts) but with all that stays the same between two moults
+ * in local variables. Offers an animal its meals from day `first` on, up to the first evening on which something else can happen (a moult,
  * a departure, the end), and returns that day; a group alike or a hardening animal is left as it is.
  */
-export function ordinaryMeals(run: Alone, i: number, first: number): number {
+function ordinaryMeals(run: Alone, i: number, first: number): number {
   const { meals, tally, open, feeding } = run;
   const { roster, fedOn, rangeTo, counted } = meals;
   const { rules } = roster;

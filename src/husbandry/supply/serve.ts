@@ -1,5 +1,5 @@
-/** Meals not offered in time: each counted once as late, as missed and as dangerous. */
-import { COUNTED, dangerAfter, type Meals, missedAfter } from '../appetite/meals.ts';
+/** A meal served in time or not: what is not offered is counted once as late, as missed and as dangerous. */
+import { COUNTED, dangerAfter, type Meals, missedAfter, offered } from '../appetite/meals.ts';
 import { countOverdue, type Tally } from './tally.ts';
 
 export interface Served {
@@ -22,4 +22,11 @@ export function noteOverdue(served: Served, i: number, day: number): void {
   if (now === seen) return;
   meals.counted[i] = now;
   countOverdue(served.tally, { group: groupOf(served, i), animal: i, bits: now & ~seen });
+}
+
+/** Offers an animal its meal, after counting what was overdue by the evening before. */
+export function serve(served: Served, i: number, day: number): void {
+  if (day > 0) noteOverdue(served, i, day - 1);
+  served.tally.now.askedInVain[i] = 0;
+  offered(served.meals, i, day);
 }
