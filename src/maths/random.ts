@@ -38,6 +38,9 @@ export const dayKey = (key: number, day: number): number => mix32(key + Math.imu
 export const uniform = (key: number, purpose: number): number =>
   ((mix32(key + Math.imul(purpose, PURPOSE_STEP)) >>> 0) + 0.5) / TWO_TO_32;
 
+/** A whole draw from 0 to n - 1, each as likely: floor(n u), n below 2^31. */
+export const whole = (key: number, purpose: number, n: number): number => (uniform(key, purpose) * n) | 0;
+
 /** Names for purposes, numbered from 1 in the order given. */
 export const purposes = <const Names extends readonly string[]>(
   ...names: Names

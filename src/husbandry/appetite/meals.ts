@@ -3,13 +3,14 @@
  * follows from being fed. The state of all animals lies in arrays; draws are keyed by animal, day and purpose.
  */
 import { normalQuantile } from '../../maths/normal.ts';
-import { dayKey, joinKeys, purposes, uniform } from '../../maths/random.ts';
+import { dayKey, joinKeys, purposes, uniform, whole } from '../../maths/random.ts';
 import { NEVER } from '../calendar.ts';
 import { type FeedingDays, offeredOn } from './feeding-days.ts';
 import type { Roster } from './roster.ts';
+import type { RuleTable } from './rule-table.ts';
 
-/** What a draw is for; part of its key. */
-const FOR = purposes(
+/** What a draw of a meal is for; part of its key. */
+export const FOR = purposes(
   'interval',
   'items',
   'acceptance',
@@ -41,6 +42,8 @@ export interface Meals {
   readonly rangeTo: Int32Array;
   /** What the meal now due has been counted for, bits of COUNTED. */
   readonly counted: Int32Array;
+  /** Day on which the next meal is offered, the horizon's end or later when it lies beyond. */
+  readonly dueOn: Int32Array;
   /** Items wanted by the meal now due, at the ideal size. */
   readonly wants: Int32Array;
   readonly present: Int32Array;
@@ -65,6 +68,7 @@ export function mealsFor(roster: Roster, feeding: FeedingDays, days: number): Me
     fedOn: ints(),
     rangeTo: ints(),
     counted: ints(),
+    dueOn: ints(),
     wants: ints(),
     present: ints(),
     gone: ints(),
@@ -72,31 +76,45 @@ export function mealsFor(roster: Roster, feeding: FeedingDays, days: number): Me
   };
 }
 
-/** Starts a replicate: where each animal is in its moult cycle, and the day its first meal falls due. */
-export function startMeals(meals: Meals, replicateKey: number, generosity: number): void {
+/** Starts a replicate: every animal, listed on the day its first meal falls due. */
+export function startMeals(meals: Meals, replicateKey: number): void {
   meals.dayFirst.fill(-1);
-  meals.generosity = generosity;
   for (let i = 0; i < meals.roster.animals; i++) {
-    meals.key[i] = joinKeys(replicateKey, meals.roster.key[i] as number);
-    meals.step[i] = 0;
-    meals.counted[i] = 0;
-    startPresence(meals, i);
-    startCycle(meals, i);
-    startInterval(meals, i);
+    startAnimal(meals, i, replicateKey);
+    putOnDay(meals, i, meals.dueOn[i] as number);
   }
+}
+
+/** Starts an animal: the day its first meal falls due and, if that can matter, where it is in its moult cycle. */
+export function startAnimal(meals: Meals, i: number, replicateKey: number): void {
+  meals.key[i] = joinKeys(replicateKey, meals.roster.key[i] as number);
+  meals.step[i] = 0;
+  startPresence(meals, i);
+  startInterval(meals, i);
+  const matters = Math.min(meals.dueOn[i] as number, meals.rangeTo[i] as number, dangerAfter(meals, i));
+  if (matters < meals.days) startCycle(meals, i);
 }
 
 function startPresence(meals: Meals, i: number): void {
   const { roster } = meals;
-  const key = meals.key[i] as number;
+  const stays = roster.arrivesFrom[i] === NEVER;
+  meals.present[i] = stays ? 0 : arrivalOf(meals, i);
+  meals.gone[i] = roster.leavesChance[i] === 0 ? meals.days : departureOf(meals, i);
+}
+
+function arrivalOf({ roster, key, days }: Meals, i: number): number {
+  const comes = uniform(key[i] as number, FOR.presence) < (roster.arrivesChance[i] as number);
   const from = roster.arrivesFrom[i] as number;
-  const comes = from === NEVER || uniform(key, FOR.presence) < (roster.arrivesChance[i] as number);
-  const day = from + Math.floor(uniform(key, FOR.phase) * ((roster.arrivesTo[i] as number) - from + 1));
-  meals.present[i] = from === NEVER ? 0 : comes ? Math.max(0, day) : meals.days;
-  const leaves = (roster.leavesChance[i] as number) > uniform(key, FOR.rounding);
-  const out = roster.leavesFrom[i] as number;
-  const span = (roster.leavesTo[i] as number) - out + 1;
-  meals.gone[i] = leaves ? out + Math.floor(uniform(key, FOR.phase) * span) : meals.days;
+  const span = (roster.arrivesTo[i] as number) - from + 1;
+  const day = from + Math.floor(uniform(key[i] as number, FOR.phase) * span);
+  return comes ? Math.max(0, day) : days;
+}
+
+function departureOf({ roster, key, days }: Meals, i: number): number {
+  const leaves = (roster.leavesChance[i] as number) > uniform(key[i] as number, FOR.rounding);
+  const from = roster.leavesFrom[i] as number;
+  const span = (roster.leavesTo[i] as number) - from + 1;
+  return leaves ? from + Math.floor(uniform(key[i] as number, FOR.phase) * span) : days;
 }
 
 /** Draws the day of the next moult: given the last, longer than the time since; else anywhere in a cycle. */
@@ -163,12 +181,11 @@ interface MealRange {
   readonly drawn: number;
 }
 
-/** Puts an animal on the list of the day on which its next meal is offered. */
+/** Sets the day on which an animal's next meal is offered. */
 function schedule(meals: Meals, i: number, range: MealRange): void {
-  const day = offeredOn(meals.feeding, range);
+  meals.dueOn[i] = offeredOn(meals.feeding, range);
   meals.rangeTo[i] = Math.max(range.to, range.drawn);
   meals.counted[i] = 0;
-  putOnDay(meals, i, day);
 }
 
 /** Puts an animal on a day's list; beyond the horizon nothing is listed. */
@@ -196,12 +213,15 @@ function moultUpTo(meals: Meals, i: number, day: number): void {
 }
 
 /**
- * Whether the animal on today's list wants a meal: sets its items and returns true; else it has been put on a later
- * day (hardening after a moult), or is not here.
+ * Whether the animal on today's list wants a meal: sets its items and returns true; else its next meal is set for a
+ * later day (hardening after a moult), or beyond the horizon when it has gone.
  */
 export function comesDue(meals: Meals, i: number, day: number): boolean {
   const { roster } = meals;
-  if (day >= (meals.gone[i] as number)) return false;
+  if (day >= (meals.gone[i] as number)) {
+    meals.dueOn[i] = meals.days;
+    return false;
+  }
   moultUpTo(meals, i, day);
   const at = i * roster.steps + (meals.step[i] as number);
   const rule = roster.rule[at] as number;
@@ -219,16 +239,26 @@ export function comesDue(meals: Meals, i: number, day: number): boolean {
 /** Items of the ideal size: each head's draw from the rule's range, times the keeper's generosity, to whole items. */
 function itemsOf(meals: Meals, i: number, { day, rule }: { day: number; rule: number }): number {
   const { rules, heads } = meals.roster;
+  const key = dayKey(meals.key[i] as number, day);
+  const n = heads[i] as number;
+  if (n === 1) return itemsOfOne(meals, rule, key);
   const min = rules.itemsMin[rule] as number;
   const max = rules.itemsMax[rule] as number;
-  const n = heads[i] as number;
-  const key = dayKey(meals.key[i] as number, day);
-  const u = uniform(key, FOR.items);
-  const mean = n === 1 ? min + Math.floor(u * (max - min + 1)) : sumOfHeads({ n, min, max, u });
-  if (mean === 0) return 0;
-  const items = Math.floor(mean * meals.generosity + uniform(key, FOR.rounding));
-  return Math.max(min * n > 0 ? 1 : 0, items);
+  const sum = sumOfHeads({ n, min, max, u: uniform(key, FOR.items) });
+  return Math.max(Math.min(min, 1), served(meals, sum, key));
 }
+
+/** Items of a single animal on an evening, by the key of that evening. */
+export function itemsOfOne(meals: Meals, rule: number, key: number): number {
+  const { itemsMin, itemsMax } = meals.roster.rules;
+  const min = itemsMin[rule] as number;
+  const sum = min + whole(key, FOR.items, (itemsMax[rule] as number) - min + 1);
+  return Math.max(Math.min(min, 1), served(meals, sum, key));
+}
+
+/** As many as the keeper takes for so many, in whole items: floor(n G + u). */
+const served = (meals: Meals, items: number, key: number): number =>
+  (items * meals.generosity + uniform(key, FOR.rounding)) | 0;
 
 /** Sum of n heads' whole draws from [min, max], by its normal approximation within its bounds. */
 function sumOfHeads({ n, min, max, u }: { n: number; min: number; max: number; u: number }): number {
@@ -257,20 +287,20 @@ export function offered(meals: Meals, i: number, day: number): void {
   }
 }
 
-/** Chance that the meal is taken; groups are fed on, since their members are not in step. */
+/** Chance that the meal is taken; groups are fed on, since their members are not in step. Above 1 is certain. */
 function acceptanceOn(meals: Meals, i: number, { day, rule }: { day: number; rule: number }): number {
-  const { roster } = meals;
-  const { rules } = roster;
-  if ((roster.heads[i] as number) > 1) return 1;
+  const { rules, heads, appetite } = meals.roster;
+  if ((heads[i] as number) > 1) return 1;
   const moulted = meals.moultedOn[i] as number;
-  const next = meals.moultsOn[i] as number;
-  if (!Number.isFinite(next))
-    return Math.min(1, (rules.acceptanceBest[rule] as number) * (roster.appetite[i] as number));
-  const phase = Math.floor(((day - moulted) / (next - moulted)) * rules.phases);
-  const usual = rules.acceptance[
-    rule * rules.phases + Math.min(rules.phases - 1, Math.max(0, phase))
-  ] as number;
-  return Math.min(1, usual * (roster.appetite[i] as number));
+  const cycle = (meals.moultsOn[i] as number) - moulted;
+  return usualAcceptance(rules, rule, (day - moulted) / cycle) * (appetite[i] as number);
+}
+
+/** Acceptance when this share of the moult cycle is over; the best of the cycle where none of it ever is. */
+export function usualAcceptance(rules: RuleTable, rule: number, over: number): number {
+  if (over === 0) return rules.acceptanceBest[rule] as number;
+  const phase = Math.max(0, Math.min(rules.phases - 1, (over * rules.phases) | 0));
+  return rules.acceptance[rule * rules.phases + phase] as number;
 }
 
 /** Last day on which an offer still keeps the meal from being missed. */

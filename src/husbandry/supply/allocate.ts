@@ -17,12 +17,22 @@ export interface Picks {
   total: number;
   /** Items of each species picked. */
   readonly ofSpecies: Float64Array;
-  /** Cohorts of the species each group takes. */
-  readonly cohortsOf: readonly Int32Array[];
-  /** Cohorts in the pass under way and, by cohort, one past the next slice to look at and the lengths sought. */
+  /** What each group takes by each preparation. */
+  readonly takes: Readonly<Record<Preparation, readonly Takes[]>>;
+  /** Cohorts in the pass under way. */
   readonly active: Int32Array;
   activeCount: number;
+  /** By cohort: its species, its next slice, that slice's share of the way to outgrowing (0: none), the lengths sought. */
+  readonly species: Int32Array;
   readonly at: Int32Array;
+  readonly share: Float64Array;
+  readonly lowMm: Float64Array;
+  readonly highMm: Float64Array;
+}
+
+/** The cohorts a group takes by one preparation, and the lengths it takes of each. */
+interface Takes {
+  readonly cohort: Int32Array;
   readonly lowMm: Float64Array;
   readonly highMm: Float64Array;
 }
@@ -39,22 +49,34 @@ export function picksFor(larder: Larder, menu: Menu): Picks {
     count: 0,
     total: 0,
     ofSpecies: new Float64Array(species.length),
-    cohortsOf: menu.groups.map((_, group) => cohortsOf(larder, menu, group)),
+    takes: {
+      alive: takesOf(larder, menu, [menu.minMm, menu.liveMaxMm]),
+      killed: takesOf(larder, menu, [menu.liveMaxMm, menu.maxMm]),
+      cut: takesOf(larder, menu, [menu.maxMm, menu.cutMaxMm]),
+      whole: takesOf(larder, menu, [menu.minMm, menu.maxMm]),
+    },
     active: new Int32Array(cohorts.length),
     activeCount: 0,
+    species: Int32Array.from(cohorts, (cohort) => cohort.species),
     at: new Int32Array(cohorts.length),
+    share: new Float64Array(cohorts.length),
     lowMm: new Float64Array(cohorts.length),
     highMm: new Float64Array(cohorts.length),
   };
 }
 
-const cohortsOf = (larder: Larder, menu: Menu, group: number): Int32Array =>
-  Int32Array.from(larder.stock.cohorts.flatMap(({ species }, c) => (eats(menu, group, species) ? [c] : [])));
-
-const eats = (menu: Menu, group: number, species: number): boolean => {
-  const cell = group * menu.species.length + species;
-  return (menu.minMm[cell] as number) <= (menu.maxMm[cell] as number);
-};
+/** By group, the cohorts of the species whose lengths between two edges it takes. */
+function takesOf({ stock }: Larder, menu: Menu, [low, high]: readonly [Float64Array, Float64Array]): Takes[] {
+  return menu.groups.map((_, group) => {
+    const cellOf = (c: number) => group * menu.species.length + (stock.cohorts[c] as Cohort).species;
+    const cohort = Int32Array.from(stock.cohorts.keys()).filter((c) => {
+      const cell = cellOf(c);
+      return (menu.minMm[cell] as number) <= (menu.maxMm[cell] as number);
+    });
+    const edge = (edges: Float64Array) => Float64Array.from(cohort, (c) => edges[cellOf(c)] as number);
+    return { cohort, lowMm: edge(low), highMm: edge(high) };
+  });
+}
 
 export interface Wanting {
   readonly group: number;
@@ -64,7 +86,7 @@ export interface Wanting {
   readonly meals: number;
 }
 
-type Preparation = 'alive' | 'killed' | 'cut';
+type Preparation = 'alive' | 'killed' | 'cut' | 'whole';
 
 interface Pass {
   readonly preparation: Preparation;
@@ -87,7 +109,7 @@ export function pick(larder: Larder, menu: Menu, wanting: Wanting, picks: Picks)
   const { group } = wanting;
   picks.count = 0;
   picks.total = 0;
-  picks.ofSpecies.fill(0);
+  for (let s = 0; s < picks.ofSpecies.length; s++) picks.ofSpecies[s] = 0;
   for (const pass of PASSES) {
     const idle =
       pass.preparation === 'cut'
@@ -110,58 +132,60 @@ function passOver(larder: Larder, menu: Menu, passing: Passing): void {
   const { wanting, picks } = passing;
   openPass(larder, menu, passing);
   while (picks.total < wanting.items - NONE_LEFT) {
-    const c = nearestToOutgrowing(larder, menu, passing);
+    const c = nearestToOutgrowing(menu, passing);
     if (c < 0) return;
     pickFrom(larder, menu, passing, c);
+    lookOn(larder, menu, { picks, group: wanting.group, c });
   }
 }
 
-/** Lists the cohorts that are here and have lengths within the pass's bounds. */
+/** Lists the cohorts that are here and have lengths within the pass's bounds, each at its longest that fits. */
 function openPass(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): void {
-  const cohorts = picks.cohortsOf[wanting.group] as Int32Array;
+  const { group, day } = wanting;
+  const { cohort, lowMm, highMm } = picks.takes[pass.preparation][group] as Takes;
+  const { arrivesOn, longestMm, shortestMm, stock } = larder;
   picks.activeCount = 0;
-  for (let k = 0; k < cohorts.length; k++) {
-    const c = cohorts[k] as number;
-    const cohort = larder.stock.cohorts[c] as Cohort;
-    const cell = wanting.group * menu.species.length + cohort.species;
-    const low = lowerEdge(menu, cell, pass.preparation);
-    const high = upperEdge(menu, cell, pass.preparation);
-    const here = (larder.arrivesOn[c] as number) <= wanting.day;
-    if (!here || (larder.longestMm[c] as number) < low || (larder.shortestMm[c] as number) > high) continue;
+  for (let k = 0; k < cohort.length; k++) {
+    const c = cohort[k] as number;
+    const low = lowMm[k] as number;
+    const high = highMm[k] as number;
+    if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
+    if ((arrivesOn[c] as number) > day) continue;
+    const { firstSlice, slices } = stock.cohorts[c] as Cohort;
     picks.active[picks.activeCount++] = c;
-    picks.at[c] = cohort.firstSlice + cohort.slices;
+    picks.at[c] = firstSlice + slices;
     picks.lowMm[c] = low;
     picks.highMm[c] = high;
+    lookOn(larder, menu, { picks, group, c });
   }
 }
 
-const lowerEdge = (menu: Menu, cell: number, preparation: Preparation): number =>
-  (preparation === 'alive' ? menu.minMm : preparation === 'killed' ? menu.liveMaxMm : menu.maxMm)[
-    cell
-  ] as number;
-
-const upperEdge = (menu: Menu, cell: number, preparation: Preparation): number =>
-  (preparation === 'alive' ? menu.liveMaxMm : preparation === 'killed' ? menu.maxMm : menu.cutMaxMm)[
-    cell
-  ] as number;
+/** Moves a cohort on to its next slice that fits and holds heads; its share is 0 when there is none. */
+function lookOn(
+  larder: Larder,
+  menu: Menu,
+  { picks, group, c }: { picks: Picks; group: number; c: number },
+): void {
+  const slice = longestFitting(larder, picks, c);
+  const cell = group * menu.species.length + (picks.species[c] as number);
+  picks.at[c] = slice;
+  picks.share[c] = slice < 0 ? 0 : (larder.lengthMm[slice] as number) / (menu.maxMm[cell] as number);
+}
 
 /** Cohort whose longest fitting slice is nearest to outgrowing the group; -1 when nothing fits. */
-function nearestToOutgrowing(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): number {
+function nearestToOutgrowing(menu: Menu, { wanting, pass, picks }: Passing): number {
+  const { active, activeCount, share } = picks;
+  const capped = pass.capped && menu.hasCaps[wanting.group] === 1;
   let best = -1;
   let nearest = 0;
-  for (let k = 0; k < picks.activeCount; k++) {
-    const c = picks.active[k] as number;
-    if ((picks.at[c] as number) < 0) continue;
-    const { species } = larder.stock.cohorts[c] as Cohort;
+  for (let k = 0; k < activeCount; k++) {
+    const c = active[k] as number;
+    if ((share[c] as number) <= nearest) continue;
+    const species = picks.species[c] as number;
     const cell = wanting.group * menu.species.length + species;
-    const room = pass.capped ? roomUnderCap(menu, { wanting, picks, cell, species }) : 1;
-    const slice = room > NONE_LEFT ? longestFitting(larder, picks, c) : -1;
-    picks.at[c] = slice < 0 ? -1 : slice + 1;
-    const share = slice < 0 ? 0 : (larder.lengthMm[slice] as number) / (menu.maxMm[cell] as number);
-    if (share > nearest) {
-      nearest = share;
-      best = c;
-    }
+    if (capped && roomUnderCap(menu, { wanting, picks, cell, species }) <= NONE_LEFT) continue;
+    nearest = share[c] as number;
+    best = c;
   }
   return best;
 }
@@ -180,19 +204,21 @@ function roomUnderCap(menu: Menu, { wanting, picks, cell, species }: Capped): nu
 }
 
 /** Longest slice of a cohort within the lengths sought that still holds heads; -1 when there is none. */
-function longestFitting(larder: Larder, picks: Picks, c: number): number {
-  const { firstSlice } = larder.stock.cohorts[c] as Cohort;
+function longestFitting({ stock, lengthMm, heads }: Larder, picks: Picks, c: number): number {
+  const { firstSlice } = stock.cohorts[c] as Cohort;
+  const low = picks.lowMm[c] as number;
+  const high = picks.highMm[c] as number;
   for (let q = (picks.at[c] as number) - 1; q >= firstSlice; q--) {
-    const length = larder.lengthMm[q] as number;
-    if (length < (picks.lowMm[c] as number)) return -1;
-    if (length <= (picks.highMm[c] as number) && (larder.heads[q] as number) > NONE_LEFT) return q;
+    const length = lengthMm[q] as number;
+    if (length < low) return -1;
+    if (length <= high && (heads[q] as number) > NONE_LEFT) return q;
   }
   return -1;
 }
 
 function pickFrom(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing, c: number): void {
-  const { species } = larder.stock.cohorts[c] as Cohort;
-  const slice = (picks.at[c] as number) - 1;
+  const species = picks.species[c] as number;
+  const slice = picks.at[c] as number;
   const cell = wanting.group * menu.species.length + species;
   const wanted = wanting.items - picks.total;
   const room = pass.capped ? Math.min(wanted, roomUnderCap(menu, { wanting, picks, cell, species })) : wanted;
@@ -200,7 +226,6 @@ function pickFrom(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing,
     pass.preparation === 'cut' ? (menu.portions[wanting.group] as number) : wanting.items / wanting.meals;
   const worth = Math.min(worthOf(larder, menu, slice, cell), Math.max(1, most));
   const heads = Math.min(larder.heads[slice] as number, room / worth);
-  picks.at[c] = slice;
   larder.heads[slice] = (larder.heads[slice] as number) - heads;
   const n = picks.count++;
   picks.slice[n] = slice;
@@ -243,40 +268,32 @@ export function settle(
 /** Heads alive that a group could eat whole, alive or killed first. */
 export function edibleHeads(
   larder: Larder,
-  menu: Menu,
-  { picks, group, day }: { picks: Picks; group: number; day: number },
+  picks: Picks,
+  { group, day }: { group: number; day: number },
 ): number {
-  const cohorts = picks.cohortsOf[group] as Int32Array;
+  const { cohort, lowMm, highMm } = picks.takes.whole[group] as Takes;
+  const { arrivesOn, longestMm, shortestMm } = larder;
   let sum = 0;
-  for (let k = 0; k < cohorts.length; k++) {
-    const c = cohorts[k] as number;
-    const cohort = larder.stock.cohorts[c] as Cohort;
-    const cell = group * menu.species.length + cohort.species;
-    if ((larder.arrivesOn[c] as number) <= day) {
-      sum += headsBetween(larder, {
-        cohort,
-        c,
-        low: menu.minMm[cell] as number,
-        high: menu.maxMm[cell] as number,
-      });
-    }
+  for (let k = 0; k < cohort.length; k++) {
+    const c = cohort[k] as number;
+    const low = lowMm[k] as number;
+    const high = highMm[k] as number;
+    if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
+    if ((arrivesOn[c] as number) <= day) sum += headsBetween(larder, c, { low, high });
   }
   return sum;
 }
 
-interface Between {
-  readonly cohort: Cohort;
-  readonly c: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-function headsBetween(larder: Larder, { cohort, c, low, high }: Between): number {
-  if ((larder.longestMm[c] as number) < low || (larder.shortestMm[c] as number) > high) return 0;
+function headsBetween(
+  { stock, lengthMm, heads }: Larder,
+  c: number,
+  { low, high }: { low: number; high: number },
+): number {
+  const { firstSlice, slices } = stock.cohorts[c] as Cohort;
   let sum = 0;
-  for (let q = cohort.firstSlice; q < cohort.firstSlice + cohort.slices; q++) {
-    const length = larder.lengthMm[q] as number;
-    if (low <= length && length <= high) sum += larder.heads[q] as number;
+  for (let q = firstSlice; q < firstSlice + slices; q++) {
+    const length = lengthMm[q] as number;
+    if (low <= length && length <= high) sum += heads[q] as number;
   }
   return sum;
 }

@@ -7,30 +7,22 @@ import { dayKey, joinKeys, mix32, purposes, uniform } from '../../maths/random.t
 import type { FeedingDays } from '../appetite/feeding-days.ts';
 import { logSd } from '../appetite/log-normal.ts';
 import {
-  COUNTED,
   comesDue,
   dangerAfter,
   type Meals,
   mealsFor,
   missedAfter,
-  offered,
   putOnDay,
   startMeals,
 } from '../appetite/meals.ts';
 import type { Roster } from '../appetite/roster.ts';
 import type { Policy } from '../policy.ts';
 import { edibleHeads, type Picks, pick, picksFor, settle } from './allocate.ts';
+import { playAlone } from './alone.ts';
 import { closeLarder, type Larder, larderOnDay, startLarder } from './larder.ts';
 import type { Menu } from './menu.ts';
-import {
-  closeReplicate,
-  countDue,
-  countEaten,
-  countInVain,
-  countOverdue,
-  openReplicate,
-  type Tally,
-} from './tally.ts';
+import { groupOf, noteOverdue, serve } from './serve.ts';
+import { closeReplicate, countDue, countEaten, countInVain, openReplicate, type Tally } from './tally.ts';
 
 const FOR = purposes('generosity', 'warmth', 'skipped');
 
@@ -52,6 +44,8 @@ interface Working extends Run {
   /** First animal waiting in each group, and the next after each; -1 ends a list. */
   readonly waiting: Int32Array;
   readonly nextWaiting: Int32Array;
+  /** 1 on the evenings of the replicate on which animals are fed. */
+  readonly open: Uint8Array;
 }
 
 /** Runs replicates `from` up to but not including `to` and adds them to the tally. */
@@ -63,40 +57,62 @@ export function runReplicates(run: Run, tally: Tally, { from, to }: { from: numb
     picks: run.larder ? picksFor(run.larder, run.menu) : null,
     waiting: new Int32Array(run.menu.groups.length),
     nextWaiting: new Int32Array(run.roster.animals),
+    open: new Uint8Array(run.days),
   };
   for (let r = from; r < to; r++) runOne(working, r);
 }
 
 function runOne(run: Working, replicate: number): void {
   const key = joinKeys(mix32(run.seed), replicate);
-  const sd = logSd(run.policy.generosityCv.value);
-  const generosity = sd > 0 ? Math.exp(sd * normalQuantile(uniform(key, FOR.generosity)) - (sd * sd) / 2) : 1;
-  const warmth = run.policy.roomTempSdC.value * normalQuantile(uniform(key, FOR.warmth));
   openReplicate(run.tally, replicate);
-  startMeals(run.meals, key, generosity);
-  if (run.larder) startLarder(run.larder, key, warmth);
-  run.waiting.fill(-1);
-  for (let day = 0; day < run.days; day++) {
-    if (run.larder) larderOnDay(run.larder, day);
-    const skipped = uniform(dayKey(key, day), FOR.skipped) < run.policy.eveningSkippedChance.value;
-    const open = !skipped && run.feeding.next[day] === day;
-    gather(run, day, open);
-    if (replicate < run.tally.stockReplicates) noteStock(run, day, replicate);
-    if (open) serveAll(run, day);
-    countWaiting(run, day);
-  }
+  run.meals.generosity = generosityOf(run.policy, key);
+  openEvenings(run, key);
+  if (run.larder) playTogether(run, run.larder, { key, replicate });
+  else playAlone(run, key);
   noteUnlisted(run, run.days - 1);
-  if (run.larder) closeLarder(run.larder, run.menu.longestMm);
   closeReplicate(run.tally);
 }
 
+function generosityOf({ generosityCv }: Policy, key: number): number {
+  const sd = logSd(generosityCv.value);
+  return sd > 0 ? Math.exp(sd * normalQuantile(uniform(key, FOR.generosity)) - (sd * sd) / 2) : 1;
+}
+
+/** Feeding days on which the evening is not skipped. */
+function openEvenings({ open, days, feeding, policy }: Working, key: number): void {
+  for (let day = 0; day < days; day++) {
+    const skipped = uniform(dayKey(key, day), FOR.skipped) < policy.eveningSkippedChance.value;
+    open[day] = Number(!skipped && feeding.next[day] === day);
+  }
+}
+
+/** All animals, day by day, as they share one larder. */
+function playTogether(
+  run: Working,
+  larder: Larder,
+  { key, replicate }: { key: number; replicate: number },
+): void {
+  const warmth = run.policy.roomTempSdC.value * normalQuantile(uniform(key, FOR.warmth));
+  startMeals(run.meals, key);
+  startLarder(larder, key, warmth);
+  run.waiting.fill(-1);
+  for (let day = 0; day < run.days; day++) {
+    larderOnDay(larder, day);
+    gather(run, day);
+    if (replicate < run.tally.stockReplicates) noteStock(run, day, replicate);
+    if (run.open[day]) serveAll(run, day);
+    countWaiting(run, day);
+  }
+  closeLarder(larder, run.menu.longestMm);
+}
+
 /** Animals on the day's list join their group's queue, or on an evening without feeding go to the next. */
-function gather(run: Working, day: number, open: boolean): void {
+function gather(run: Working, day: number): void {
   const { meals, tally } = run;
   let i = meals.dayFirst[day] as number;
   while (i >= 0) {
     const next = meals.nextOfDay[i] as number;
-    if (!open) {
+    if (!run.open[day]) {
       noteOverdue(run, i, day);
       putOnDay(meals, i, run.feeding.next[day + 1] as number);
     } else if (comesDue(meals, i, day)) {
@@ -104,13 +120,12 @@ function gather(run: Working, day: number, open: boolean): void {
       run.nextWaiting[i] = run.waiting[group] as number;
       run.waiting[group] = i;
       countDue(tally, { group, day, items: meals.wants[i] as number });
+    } else {
+      putOnDay(meals, i, meals.dueOn[i] as number);
     }
     i = next;
   }
 }
-
-const groupOf = (run: Working, i: number): number =>
-  run.roster.group[i * run.roster.steps + (run.meals.step[i] as number)] as number;
 
 function serveAll(run: Working, day: number): void {
   for (let k = 0; k < run.menu.order.length; k++) {
@@ -125,10 +140,7 @@ const ROUNDING = Math.sqrt(Number.EPSILON);
 /** Serves a group from the larder: all of it, or as far as the prey goes in the order in which meals would be missed. */
 function serveGroup(run: Working, group: number, day: number): void {
   const { larder, picks, menu, tally } = run;
-  if (!larder || !picks) {
-    serveWhole(run, group, day);
-    return;
-  }
+  if (!larder || !picks) return;
   const { items, meals } = wantedBy(run, group);
   pick(larder, menu, { group, day, items, meals }, picks);
   const enough = picks.total >= items - ROUNDING * (1 + items);
@@ -153,6 +165,7 @@ function serveWhole(run: Working, group: number, day: number): void {
   while (i >= 0) {
     const next = run.nextWaiting[i] as number;
     serve(run, i, day);
+    putOnDay(run.meals, i, run.meals.dueOn[i] as number);
     i = next;
   }
 }
@@ -175,6 +188,7 @@ function serveInOrder(run: Working, { group, day, meals: count, found }: Shortag
     if (used + wants <= found + ROUNDING * (1 + found)) {
       used += wants;
       serve(run, i, day);
+      putOnDay(meals, i, meals.dueOn[i] as number);
     } else {
       const part = partFor(run, i, found - used);
       used += part;
@@ -199,12 +213,6 @@ function queueOf(run: Working, group: number, count: number): Int32Array {
   return queue.sort((a, b) => missedAfter(run.meals, a) - missedAfter(run.meals, b) || a - b);
 }
 
-function serve(run: Working, i: number, day: number): void {
-  if (day > 0) noteOverdue(run, i, day - 1);
-  run.tally.now.askedInVain[i] = 0;
-  offered(run.meals, i, day);
-}
-
 /** Every meal still waiting at the end of a day. */
 function countWaiting(run: Working, day: number): void {
   for (let group = 0; group < run.waiting.length; group++) {
@@ -222,28 +230,12 @@ function noteUnlisted(run: Working, last: number): void {
   }
 }
 
-/** Counts a meal not offered by the end of `day` once each as late, missed and dangerous. */
-function noteOverdue(run: Working, i: number, day: number): void {
-  const { meals } = run;
-  const seen = meals.counted[i] as number;
-  let now = seen;
-  if (day >= (meals.rangeTo[i] as number)) now |= COUNTED.late;
-  if (day >= missedAfter(meals, i)) now |= COUNTED.missed;
-  if (day >= dangerAfter(meals, i)) now |= COUNTED.danger;
-  if (now === seen) return;
-  meals.counted[i] = now;
-  countOverdue(run.tally, { group: groupOf(run, i), animal: i, bits: now & ~seen });
-}
-
 /** Notes how many heads each group could eat today, before anybody is fed. */
 function noteStock(run: Working, day: number, replicate: number): void {
-  const { larder, picks, menu, tally } = run;
+  const { larder, picks, tally } = run;
   if (!larder || !picks) return;
-  for (let g = 0; g < tally.groups; g++) {
-    tally.stockOf[(replicate * tally.groups + g) * tally.days + day] = edibleHeads(larder, menu, {
-      picks,
-      group: g,
-      day,
-    });
+  for (let group = 0; group < tally.groups; group++) {
+    const row = replicate * tally.groups + group;
+    tally.stockOf[row * tally.days + day] = edibleHeads(larder, picks, { group, day });
   }
 }

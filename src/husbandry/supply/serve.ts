@@ -1,0 +1,32 @@
+/** A meal served in time or not: what is not offered is counted once as late, as missed and as dangerous. */
+import { COUNTED, dangerAfter, type Meals, missedAfter, offered } from '../appetite/meals.ts';
+import { countOverdue, type Tally } from './tally.ts';
+
+export interface Served {
+  readonly meals: Meals;
+  readonly tally: Tally;
+}
+
+/** The demand group an animal is in at the moment. */
+export const groupOf = ({ meals }: Served, i: number): number =>
+  meals.roster.group[i * meals.roster.steps + (meals.step[i] as number)] as number;
+
+/** Counts a meal not offered by the end of `day` once each as late, missed and dangerous. */
+export function noteOverdue(served: Served, i: number, day: number): void {
+  const { meals } = served;
+  const seen = meals.counted[i] as number;
+  let now = seen;
+  if (day >= (meals.rangeTo[i] as number)) now |= COUNTED.late;
+  if (day >= missedAfter(meals, i)) now |= COUNTED.missed;
+  if (day >= dangerAfter(meals, i)) now |= COUNTED.danger;
+  if (now === seen) return;
+  meals.counted[i] = now;
+  countOverdue(served.tally, { group: groupOf(served, i), animal: i, bits: now & ~seen });
+}
+
+/** Offers an animal its meal, after counting what was overdue by the evening before. */
+export function serve(served: Served, i: number, day: number): void {
+  if (day > 0) noteOverdue(served, i, day - 1);
+  served.tally.now.askedInVain[i] = 0;
+  offered(served.meals, i, day);
+}
