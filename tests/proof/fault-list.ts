@@ -104,7 +104,7 @@ export const faults: readonly Fault[] = [
     name: 'no spread of development',
     file: larder('chain'),
     from: 'const total = 1 / species.immatureCv.value ** 2;',
-    to: 'const total = 100 / species.immatureCv.value ** 2;',
+    to: 'const total = 4 / species.immatureCv.value ** 2;',
     tests: ENGINE,
   },
   {

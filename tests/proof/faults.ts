@@ -3,13 +3,14 @@
  * `npx tsx tests/proof/faults.ts [name ...] [--keep]`; --keep writes the table to tests/proof/results/faults.md.
  */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Fault, faults } from './fault-list.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const LONGEST_SECONDS = 240;
 const PARTS = ['src', 'views', 'seed', 'tests', 'package.json', 'tsconfig.json'];
 
 /** A copy of the tree that borrows the installed packages. */
@@ -39,35 +40,37 @@ interface Outcome {
   readonly first: string;
 }
 
+/** Runs the fault's tests until the first red one; tests that never end have noticed it too. */
 function testsWith(folder: string, fault: Fault): Outcome {
   const report = join(folder, 'report.json');
-  const args = [
-    'vitest',
+  rmSync(report, { force: true });
+  const vitest = [
+    'node_modules/vitest/vitest.mjs',
     'run',
     '--config',
     'tests/vitest.config.ts',
     '--bail',
     '1',
-    '--reporter',
-    'json',
-    '--outputFile',
-    report,
-    ...fault.tests,
   ];
-  spawnSync('npx', args, { cwd: folder, timeout: 300_000, stdio: 'ignore' });
+  const told = ['--reporter', 'json', '--outputFile', report, ...fault.tests];
+  const { status } = spawnSync(
+    'timeout',
+    ['-k', '5', `${LONGEST_SECONDS}`, process.execPath, ...vitest, ...told],
+    {
+      cwd: folder,
+      stdio: 'ignore',
+    },
+  );
+  if (!existsSync(report)) return { fault, failed: 1, first: `did not end (exit ${status})` };
   const { numFailedTests, testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report;
   const red = testResults
     .flatMap(({ assertionResults }) => assertionResults)
-    .find(({ status }) => status === 'failed');
+    .find(({ status: state }) => state === 'failed');
   const broken = testResults.find(
-    ({ status, assertionResults }) => status === 'failed' && assertionResults.length === 0,
+    ({ status: state, assertionResults }) => state === 'failed' && assertionResults.length === 0,
   );
-  rmSync(report);
-  return {
-    fault,
-    failed: numFailedTests + Number(broken !== undefined),
-    first: red?.fullName ?? broken?.name ?? '',
-  };
+  const failed = numFailedTests + Number(broken !== undefined);
+  return { fault, failed, first: red?.fullName ?? broken?.name ?? '' };
 }
 
 interface Report {
