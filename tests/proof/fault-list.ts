@@ -187,8 +187,8 @@ export const faults: readonly Fault[] = [
   {
     name: 'smallest prey first',
     file: supply('allocate'),
-    from: 'if (share > nearest) {',
-    to: 'if (share > 0 && (best < 0 || share < nearest)) {',
+    from: 'if ((share[c] as number) <= nearest) continue;',
+    to: 'if (best >= 0 && (share[c] as number) >= nearest) continue;',
     tests: ENGINE,
   },
   {
@@ -200,7 +200,7 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'missed counted every day',
-    file: supply('run'),
+    file: supply('serve'),
     from: 'meals.counted[i] = now;',
     to: '',
     tests: ENGINE,
