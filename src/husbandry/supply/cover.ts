@@ -2,11 +2,12 @@
 import { feedingDaysFrom } from '../appetite/feeding-days.ts';
 import { type Roster, rosterOf } from '../appetite/roster.ts';
 import type { Snapshot } from '../snapshot.ts';
+import type { Laid } from './laid.ts';
 import { type Larder, larderFor } from './larder.ts';
 import { type Menu, menuOf } from './menu.ts';
 import { type Run, runReplicates } from './run.ts';
 import { rulerEdges } from './spectrum.ts';
-import { type Laid, type Stock, stockOf } from './stock.ts';
+import { type Stock, stockOf } from './stock.ts';
 import { type Tally, tallyFor } from './tally.ts';
 
 export interface CoverOptions {

@@ -17,10 +17,12 @@ import {
 } from '../appetite/meals.ts';
 import type { Roster } from '../appetite/roster.ts';
 import type { Policy } from '../policy.ts';
-import { edibleHeads, type Picks, pick, picksFor, settle } from './allocate.ts';
+import { pick } from './allocate.ts';
 import { playAlone } from './alone.ts';
-import { closeLarder, type Larder, larderOnDay, startLarder } from './larder.ts';
+import { startLarder } from './draws.ts';
+import { closeLarder, type Larder, larderOnDay } from './larder.ts';
 import type { Menu } from './menu.ts';
+import { edibleHeads, type Picks, picksFor, settle } from './picks.ts';
 import { groupOf, noteOverdue, serve } from './serve.ts';
 import { closeReplicate, countDue, countEaten, countInVain, openReplicate, type Tally } from './tally.ts';
 

@@ -9,7 +9,7 @@ import type { LengthWindow } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
 import type { Judged } from './cover.ts';
-import type { StockBin } from './stock.ts';
+import type { StockBin } from './stock-bin.ts';
 import type { Tally } from './tally.ts';
 
 /** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */

@@ -4,7 +4,7 @@ import type { Snapshot } from '../snapshot.ts';
 import { bestAct } from './acts.ts';
 import type { CoverAnswer, Verdict } from './answer.ts';
 import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
-import { countRank } from './larder.ts';
+import { countRank } from './draws.ts';
 import { spectrumOf } from './spectrum.ts';
 import {
   binAnswers,
@@ -68,7 +68,7 @@ function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {
 
 /**
  * The bin whose count is most tied to how many meals are late or missed: the greatest correlation over replicates
- * between the rank of its count and those meals; null when nothing is ever late.
+ * between the rank of its count and those meals; null when no tie is clearly more than chance (1/sqrt(n) for n replicates).
  */
 function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
   const { stock, tally } = judged;
@@ -85,7 +85,8 @@ function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
     }))
     .sort((a, b) => b.tie - a.tie);
   const first = ties[0];
-  if (!first || !(first.tie > (2 * 2) / Math.sqrt(tally.replicates))) return null;
+  const chance = snapshot.facts.policy.lookTieErrors.value / Math.sqrt(tally.replicates);
+  if (!first || !(first.tie > chance)) return null;
   return {
     bin: first.bin.bin.code,
     sentence: `Count ${first.bin.bin.name}: how many it holds decides most.`,
