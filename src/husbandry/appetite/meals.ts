@@ -2,6 +2,7 @@
  * The meal calendar of the whole collection in one replicate: who comes due on which day, wants how much, and what
  * follows from being fed. The state of all animals lies in arrays; draws are keyed by animal, day and purpose.
  */
+import { evenVariance } from '../../maths/even.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { dayKey, joinKeys, purposes, uniform, whole } from '../../maths/random.ts';
 import { NEVER } from '../calendar.ts';
@@ -21,8 +22,8 @@ export const FOR = purposes(
   'firstInterval',
 );
 
-/** A meal is counted once for each. */
-export const COUNTED = { late: 1, missed: 2, danger: 2 + 2 } as const;
+/** Bits: a meal is counted once for each. */
+export const COUNTED = { late: 1, missed: 1 << 1, danger: 1 << 2 } as const;
 
 export interface Meals {
   readonly roster: Roster;
@@ -263,8 +264,7 @@ const served = (meals: Meals, items: number, key: number): number =>
 /** Sum of n heads' whole draws from [min, max], by its normal approximation within its bounds. */
 function sumOfHeads({ n, min, max, u }: { n: number; min: number; max: number; u: number }): number {
   const width = max - min + 1;
-  const variance = (width * width - 1) / (2 * 2 * (2 + 1));
-  const sum = (n * (min + max)) / 2 + Math.sqrt(n * variance) * normalQuantile(u);
+  const sum = (n * (min + max)) / 2 + Math.sqrt(n * evenVariance(width)) * normalQuantile(u);
   return Math.min(n * max, Math.max(n * min, Math.round(sum)));
 }
 
