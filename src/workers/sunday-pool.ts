@@ -2,7 +2,7 @@
 import { once } from 'node:events';
 import { setImmediate as breathe, setTimeout as pause } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
-import { type Answering, answerHere } from '../actions/ask-sunday.ts';
+import { type Answering, answerHere } from '../actions/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import type { CoverAnswer } from '../husbandry/supply/answer.ts';

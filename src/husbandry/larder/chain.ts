@@ -103,7 +103,7 @@ function layOut(species: PreySpecies, { stages, days, size }: Layout) {
 }
 
 /** Body length by share of the time from hatch to adult: straight in the logarithm between the published points. */
-export function lengthAt(species: PreySpecies, share: number): Mm {
+function lengthAt(species: PreySpecies, share: number): Mm {
   const points = species.lengthByDevelopment.value;
   return Math.exp(valueAt({ x: points.map(([x]) => x), y: points.map(([, mm]) => Math.log(mm)) }, share));
 }

@@ -13,7 +13,7 @@ import type { StockBin } from './stock-bin.ts';
 import type { Tally } from './tally.ts';
 
 /** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */
-export function chanceOf(count: number, replicates: number): Chance {
+function chanceOf(count: number, replicates: number): Chance {
   const p = (count + 1) / (replicates + 2);
   return { chance: count / replicates, standardError: Math.sqrt((p * (1 - p)) / replicates) };
 }

@@ -6,7 +6,7 @@ import { type LengthUnit, readLength, readUnit } from '../cells/length.ts';
 import type { StageRead } from '../cells/stage.ts';
 import { inMm, quote } from '../quoting.ts';
 import { type Note, said, trouble } from '../reading.ts';
-import { gaugeOfInstar, gaugeOfStage } from './assumedSize.ts';
+import { gaugeOfInstar, gaugeOfStage } from './assumed-size.ts';
 
 export interface GaugeRead {
   readonly gaugeMm: Mm;

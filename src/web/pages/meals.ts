@@ -68,7 +68,7 @@ const eveningWords = (evening: DayNumber, today: DayNumber): string =>
   evening === today ? 'due tonight' : `eats next on ${longDay(evening)}`;
 
 /** '3 house crickets, 6–8 mm'. */
-export const offerWords = (
+const offerWords = (
   { heads, species, fromMm, toMm }: Pick<PreyOffer, 'heads' | 'species' | 'fromMm' | 'toMm'>,
   { names, unit }: Pick<Telling, 'names' | 'unit'>,
 ): string => `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}`;

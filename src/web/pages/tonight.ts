@@ -47,7 +47,7 @@ function withWords(shell: Shell, refused: Refused | null): Shell {
 }
 
 /** The evening without those of whom something is written already, each at its place. */
-export async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
+async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
   const done = new Set(await store.ask(roundDone(snapshot.today)));
   const evening = eveningOf(snapshot);
   const places = new Map(snapshot.animals.map((animal) => [animal.code, placeOf(animal, snapshot)]));

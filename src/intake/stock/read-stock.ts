@@ -2,11 +2,11 @@
 import type { PreySpecies } from '../../husbandry/prey/species.ts';
 import { openQuestions, type Questions } from '../asking.ts';
 import { assembled } from '../assembling.ts';
-import type { DatesRead } from '../cells/dateColumn.ts';
+import type { DatesRead } from '../cells/date-column.ts';
 import { type LengthUnit, readUnit } from '../cells/length.ts';
 import { STOCK_WORDS, type StockColumn } from '../columns/words.ts';
 import { unsettled, verdictOn } from '../comparing.ts';
-import { datesOf } from '../dateCells.ts';
+import { datesOf } from '../date-cells.ts';
 import type { ExistingStock, StockEntry } from '../entries.ts';
 import { openSheet, type SheetRow } from '../file/sheet.ts';
 import { type Register, register } from '../identity.ts';

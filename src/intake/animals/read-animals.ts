@@ -2,11 +2,11 @@
 import type { Kind } from '../../husbandry/animals/kind.ts';
 import { openQuestions, type Questions } from '../asking.ts';
 import { assembled } from '../assembling.ts';
-import type { DatesRead } from '../cells/dateColumn.ts';
+import type { DatesRead } from '../cells/date-column.ts';
 import { type LengthUnit, readUnit } from '../cells/length.ts';
 import { ANIMAL_WORDS, type AnimalColumn } from '../columns/words.ts';
 import { unsettled, verdictOn } from '../comparing.ts';
-import { datesOf } from '../dateCells.ts';
+import { datesOf } from '../date-cells.ts';
 import type { AnimalEntry, ExistingAnimal } from '../entries.ts';
 import { openSheet, type SheetRow } from '../file/sheet.ts';
 import { type Register, register } from '../identity.ts';
@@ -27,7 +27,7 @@ import {
   WAITS_FOR_UNIT,
 } from '../standing.ts';
 import { type AnimalDraft, draftsOf } from './draft.ts';
-import { type KindWorld, kindText, partSexes, resolveKind } from './kindCell.ts';
+import { type KindWorld, kindText, partSexes, resolveKind } from './kind-cell.ts';
 import { entryOf, mergedAnimal } from './merged.ts';
 
 export interface AnimalOptions extends IntakeOptions {

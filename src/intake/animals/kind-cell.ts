@@ -2,7 +2,7 @@
 import type { Kind } from '../../husbandry/animals/kind.ts';
 import type { ExistingAnimal } from '../entries.ts';
 import type { KindFinder } from '../names/kinds.ts';
-import type { MatchHow, NameMatch } from '../names/nameBook.ts';
+import type { MatchHow, NameMatch } from '../names/name-book.ts';
 import { plainWords } from '../names/plain.ts';
 import { type Resolved, resolveName } from '../resolving.ts';
 

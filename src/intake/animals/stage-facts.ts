@@ -7,7 +7,7 @@ import { readLength } from '../cells/length.ts';
 import { readStage, type StageRead } from '../cells/stage.ts';
 import { inMm, quote } from '../quoting.ts';
 import { type Note, said, trouble } from '../reading.ts';
-import { stageOfGauge } from './assumedSize.ts';
+import { stageOfGauge } from './assumed-size.ts';
 import type { GaugeRead } from './size.ts';
 
 interface StageFacts {
