@@ -1,8 +1,7 @@
 /** What a row of a file will be once written: an animal of the collection, or prey in a bin. */
-import type { Sex } from '../husbandry/animals/animal.ts';
-import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { Lot } from '../husbandry/larder/bin.ts';
+import type { Lot } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 
 export interface AnimalEntry {

@@ -1,5 +1,5 @@
 /** Adding an animal, or a group alike, and changing what was said of it. */
-import type { Animal } from '../../src/husbandry/animals/animal.ts';
+import type { Animal } from '../../src/husbandry/animals/index.ts';
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';

@@ -1,6 +1,7 @@
 /** Adding a bin, colony or fly cup, and changing what was said of it. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, BinRole } from '../../src/husbandry/larder/bin.ts';
+import type { Bin, BinRole } from '../../src/husbandry/larder/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';

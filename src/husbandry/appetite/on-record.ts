@@ -1,6 +1,7 @@
 /** What an animal's record says at the start of a forecast: its last meal, its wait, its moult cycle, its appetite. */
+
 import { normalCdf } from '../../maths/normal.ts';
-import type { Animal } from '../animals/animal.ts';
+import type { Animal } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { logSd } from './log-normal.ts';

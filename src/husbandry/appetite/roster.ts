@@ -1,7 +1,7 @@
 /** The collection laid out in arrays for the meal calendar: one row an animal (or group alike), one column a moult step. */
+
 import { keyOfCode } from '../../maths/random.ts';
-import type { StageRule } from '../animals/kind.ts';
-import { eaterOf } from '../animals/stage.ts';
+import { eaterOf, type StageRule } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type DemandGroup, type GroupMember, groupsOf } from './groups.ts';

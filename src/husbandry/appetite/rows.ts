@@ -1,8 +1,6 @@
 /** The rows of a roster: every animal, and every one that is planned to come, with its sizes over the next moults. */
-import type { Animal } from '../animals/animal.ts';
-import type { Kind, StageRule } from '../animals/kind.ts';
-import { ruleOf } from '../animals/stage.ts';
-import { meanOfDay } from '../prey/rate.ts';
+import { type Animal, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
+import { meanOfDay } from '../prey/index.ts';
 import { roomTemp } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
 

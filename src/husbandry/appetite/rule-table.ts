@@ -1,5 +1,5 @@
 /** Stage rules laid out in arrays, one row a rule. */
-import type { StageRule } from '../animals/kind.ts';
+import type { StageRule } from '../animals/index.ts';
 import { logSd } from './log-normal.ts';
 
 export interface RuleTable {

@@ -1,7 +1,7 @@
 /** A prey species as a chain of substages: how many, how long the animals in them are, which are fed. */
+
 import { meanOverSineDay, valueAt } from '../../maths/sine-day.ts';
-import { rateCurve } from '../prey/rate.ts';
-import type { PreySpecies, PreyStage, StageKind } from '../prey/species.ts';
+import { type PreySpecies, type PreyStage, rateCurve, type StageKind } from '../prey/index.ts';
 import type { Mm } from '../units.ts';
 
 export interface ChainStage {

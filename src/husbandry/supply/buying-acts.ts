@@ -1,7 +1,7 @@
 /** Acts that bring in what is not yet here: a tub from a local shop, a new cup of flies. */
-import type { DemandGroup } from '../appetite/groups.ts';
-import type { Bin, ExpectedDelivery } from '../larder/bin.ts';
-import type { PreySpecies, SizeClass } from '../prey/species.ts';
+import type { DemandGroup } from '../appetite/index.ts';
+import type { Bin, ExpectedDelivery } from '../larder/index.ts';
+import type { PreySpecies, SizeClass } from '../prey/index.ts';
 import type { Room, Snapshot } from '../snapshot.ts';
 import { plural } from '../words.ts';
 import { type Asking, type Candidate, speciesTaken } from './candidate.ts';

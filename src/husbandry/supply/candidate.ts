@@ -1,5 +1,5 @@
 /** An act that could be taken, and what acts are sought for. */
-import type { DemandGroup } from '../appetite/groups.ts';
+import type { DemandGroup } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { ActKind } from './answer.ts';
 import type { CoverOptions } from './cover.ts';

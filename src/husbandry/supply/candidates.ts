@@ -1,5 +1,5 @@
 /** The acts a keeper could take, each as a changed snapshot or run. */
-import type { DemandGroup } from '../appetite/groups.ts';
+import type { DemandGroup } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { shopping, startingCups } from './buying-acts.ts';
 import type { Asking, Candidate } from './candidate.ts';

@@ -1,6 +1,6 @@
 /** Acts that cost nothing but care: cutting prey, letting adults wait, moving a bin, harvesting a colony. */
-import type { DemandGroup } from '../appetite/groups.ts';
-import type { Bin } from '../larder/bin.ts';
+import type { DemandGroup } from '../appetite/index.ts';
+import type { Bin } from '../larder/index.ts';
 import type { Room, Snapshot } from '../snapshot.ts';
 import { type Asking, type Candidate, speciesTaken } from './candidate.ts';
 import type { Judged } from './cover.ts';

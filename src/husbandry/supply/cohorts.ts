@@ -1,9 +1,15 @@
 /** The cohorts of a bin over the horizon: what is here, what hatches and what is delivered, at each growth speed. */
+
 import { keyOfCode } from '../../maths/random.ts';
-import type { ExpectedDelivery } from '../larder/bin.ts';
-import { spreadLot } from '../larder/lot.ts';
-import { type CohortPath, pathsOf } from '../larder/path.ts';
-import { type BinState, emptyState, type Life } from '../larder/state.ts';
+import {
+  type BinState,
+  type CohortPath,
+  type ExpectedDelivery,
+  emptyState,
+  type Life,
+  pathsOf,
+  spreadLot,
+} from '../larder/index.ts';
 import { roomTemp } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { keptOr, type Laid } from './laid.ts';

@@ -1,6 +1,5 @@
 /** Cover: will the feeders last? The run of the daily engine for a snapshot, and its answer without the acts. */
-import { feedingDaysFrom } from '../appetite/feeding-days.ts';
-import { type Roster, rosterOf } from '../appetite/roster.ts';
+import { feedingDaysFrom, type Roster, rosterOf } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Laid } from './laid.ts';
 import { type Larder, larderFor } from './larder.ts';

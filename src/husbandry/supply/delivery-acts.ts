@@ -1,6 +1,7 @@
 /** Acts on deliveries that are on the way: asked for sooner, or doubled. */
+
 import { type DayNumber, weekday } from '../calendar.ts';
-import type { ExpectedDelivery } from '../larder/bin.ts';
+import type { ExpectedDelivery } from '../larder/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Asking, Candidate } from './candidate.ts';
 import type { CoverOptions } from './cover.ts';

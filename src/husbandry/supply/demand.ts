@@ -1,9 +1,16 @@
 /** Demand of the collection by group, week and day: the daily engine run without a larder, beside the closed form. */
-import { type ExactDistribution, exactItems, exactMeans, exactSum } from '../appetite/exact.ts';
-import { type FeedingDays, feedingDaysFrom } from '../appetite/feeding-days.ts';
-import type { DemandGroup } from '../appetite/groups.ts';
-import { isSteady } from '../appetite/offers.ts';
-import { type Roster, rosterOf } from '../appetite/roster.ts';
+import {
+  type DemandGroup,
+  type ExactDistribution,
+  exactItems,
+  exactMeans,
+  exactSum,
+  type FeedingDays,
+  feedingDaysFrom,
+  isSteady,
+  type Roster,
+  rosterOf,
+} from '../appetite/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';

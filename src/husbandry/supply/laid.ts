@@ -1,6 +1,5 @@
 /** What one run has laid out and the next can use again. */
-import type { Bin, ExpectedDelivery } from '../larder/bin.ts';
-import type { CohortPath } from '../larder/path.ts';
+import type { Bin, CohortPath, ExpectedDelivery } from '../larder/index.ts';
 import type { StockBin } from './stock-bin.ts';
 
 /**

@@ -1,6 +1,7 @@
 /** The larder of one replicate, day by day: what arrives, dies and grows; what it holds, slice by slice. */
+
 import { gammaTable } from '../../maths/gamma.ts';
-import { KEPT_MM } from '../larder/path.ts';
+import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Cohort } from './cohorts.ts';
 import type { Stock } from './stock.ts';

@@ -2,20 +2,21 @@
  * The daily engine: meals and prey life together, day by day, replicate by replicate. The sole judge of whether the
  * larder lasts; without a larder it forecasts demand alone.
  */
+
 import { normalQuantile } from '../../maths/normal.ts';
 import { dayKey, joinKeys, mix32, purposes, uniform } from '../../maths/random.ts';
-import type { FeedingDays } from '../appetite/feeding-days.ts';
-import { logSd } from '../appetite/log-normal.ts';
 import {
   comesDue,
   dangerAfter,
+  type FeedingDays,
+  logSd,
   type Meals,
   mealsFor,
   missedAfter,
   putOnDay,
+  type Roster,
   startMeals,
-} from '../appetite/meals.ts';
-import type { Roster } from '../appetite/roster.ts';
+} from '../appetite/index.ts';
 import type { Policy } from '../policy.ts';
 import { pick } from './allocate.ts';
 import { playAlone } from './alone.ts';

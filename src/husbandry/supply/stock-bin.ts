@@ -1,13 +1,8 @@
 /** One bin laid out for the run: its prey today, the doubt of its count, and what warmth does to its growth. */
+
 import { keyOfCode } from '../../maths/random.ts';
-import type { Bin } from '../larder/bin.ts';
-import { type Chain, chainOf } from '../larder/chain.ts';
-import { totalHeads } from '../larder/lot.ts';
-import { preyIn } from '../larder/path.ts';
-import { binOn } from '../larder/replay.ts';
-import type { BinState } from '../larder/state.ts';
-import { type DayTemp, developmentOnDay, meanOfDay } from '../prey/rate.ts';
-import type { PreySpecies } from '../prey/species.ts';
+import { type Bin, type BinState, binOn, type Chain, chainOf, preyIn, totalHeads } from '../larder/index.ts';
+import { type DayTemp, developmentOnDay, meanOfDay, type PreySpecies } from '../prey/index.ts';
 import { roomTemp } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 

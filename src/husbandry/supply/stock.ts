@@ -1,5 +1,5 @@
 /** The larder laid out in arrays: what is alive in each bin on each day of the horizon. */
-import type { PreySpecies } from '../prey/species.ts';
+import type { PreySpecies } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type Cohort, cohortsOf } from './cohorts.ts';
 import { keptOr, type Laid, nothingLaid } from './laid.ts';

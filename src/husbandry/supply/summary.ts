@@ -2,10 +2,10 @@
 
 import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
-import type { DemandGroup } from '../appetite/groups.ts';
-import { KEPT_MM } from '../larder/path.ts';
+import type { DemandGroup } from '../appetite/index.ts';
+import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
-import type { LengthWindow } from '../prey/matching.ts';
+import type { LengthWindow } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
 import type { Judged } from './cover.ts';

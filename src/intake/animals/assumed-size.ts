@@ -1,6 +1,5 @@
 /** A gauge for an animal nobody measured: the middle of its stage, marked as assumed. */
-import type { Kind, KindGroup, LifeStage } from '../../husbandry/animals/kind.ts';
-import { adultGauge } from '../../husbandry/animals/stage.ts';
+import { adultGauge, type Kind, type KindGroup, type LifeStage } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 
 const ORDER: readonly LifeStage[] = ['young', 'juvenile', 'subadult', 'adult'];

@@ -1,6 +1,5 @@
 /** Reads one row into drafts of animals: what the row says, before it is set beside the record. */
-import type { Sex } from '../../husbandry/animals/animal.ts';
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind, Sex } from '../../husbandry/animals/index.ts';
 import type { DateCell } from '../cells/date-column.ts';
 import type { LengthUnit } from '../cells/length.ts';
 import type { SexPart } from '../cells/sex.ts';

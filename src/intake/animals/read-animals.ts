@@ -1,5 +1,5 @@
 /** Reads a keeper's list of animals: the dry run of an import, and what the import will write. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import { openQuestions, type Questions } from '../asking.ts';
 import { assembled } from '../assembling.ts';
 import type { DatesRead } from '../cells/date-column.ts';

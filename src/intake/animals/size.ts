@@ -1,5 +1,5 @@
 /** The gauge of one animal from its size, unit and stage cells. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 import { isBlank } from '../cells/blank.ts';
 import { type LengthUnit, readLength, readUnit } from '../cells/length.ts';

@@ -1,6 +1,5 @@
 /** What a stage cell adds to an animal: whether it is a mature male, and whether the keeper calls it adult. */
-import type { Sex } from '../../husbandry/animals/animal.ts';
-import type { Kind, LifeStage } from '../../husbandry/animals/kind.ts';
+import type { Kind, LifeStage, Sex } from '../../husbandry/animals/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readLength } from '../cells/length.ts';

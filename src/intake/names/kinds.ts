@@ -1,5 +1,5 @@
 /** Finds the kind of animal a keeper's words mean: exactly, by genus, by group, or not at all. */
-import type { Kind, KindGroup } from '../../husbandry/animals/kind.ts';
+import type { Kind, KindGroup } from '../../husbandry/animals/index.ts';
 import { quote } from '../quoting.ts';
 import { GROUP_WORDS, HABIT_WORDS } from './group-words.ts';
 import {

@@ -1,5 +1,5 @@
 /** Finds the prey species a keeper's words mean: by name, by common name, or by its form. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { quote } from '../quoting.ts';
 import { FORM_WORDS, USUAL_SPECIES } from './group-words.ts';
 import {

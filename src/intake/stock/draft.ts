@@ -1,6 +1,6 @@
 /** Reads one row of stock: the prey, how many, how long, and when they came. */
-import type { Lot } from '../../husbandry/larder/bin.ts';
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { Lot } from '../../husbandry/larder/index.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readCount } from '../cells/count.ts';
 import type { DateCell } from '../cells/date-column.ts';

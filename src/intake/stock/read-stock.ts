@@ -1,5 +1,5 @@
 /** Reads a keeper's list of live prey: the dry run of an import, and what the import will write. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { openQuestions, type Questions } from '../asking.ts';
 import { assembled } from '../assembling.ts';
 import type { DatesRead } from '../cells/date-column.ts';
