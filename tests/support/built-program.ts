@@ -1,0 +1,43 @@
+/** The built program on an empty folder of its own, for tests that use it as a keeper does. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { ROOT } from './source-files.ts';
+import { freshFolder } from './store-at.ts';
+
+const MAIN = join(ROOT, 'dist/src/main.js');
+
+export const isBuilt = (): boolean => existsSync(MAIN);
+
+export interface Program {
+  readonly address: string;
+  /** What it has printed so far. */
+  readonly said: () => string;
+  readonly stop: () => Promise<void>;
+}
+
+/** Starts it on a free port of this machine and waits for its address. */
+export async function startProgram(): Promise<Program> {
+  const child: ChildProcess = spawn(process.execPath, [MAIN], {
+    env: { PATH: process.env.PATH, PREYLARDER_DB: join(freshFolder(), 'larder.db'), PORT: '0' },
+    stdio: ['ignore', 'pipe', 'ignore'],
+  });
+  let text = '';
+  child.stdout?.on('data', (piece) => {
+    text += piece;
+  });
+  const stop = async () => {
+    if (child.exitCode !== null) return;
+    child.kill('SIGTERM');
+    await once(child, 'exit');
+  };
+  for (let tries = 0; tries < 200; tries++) {
+    const address = /Preylarder is at (\S+)/.exec(text)?.[1];
+    if (address !== undefined) return { address, said: () => text, stop };
+    await pause(50);
+  }
+  await stop();
+  throw new Error('the program did not say where it is');
+}
