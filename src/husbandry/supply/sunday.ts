@@ -1,4 +1,5 @@
 /** The Sunday check: the full answer to "will the feeders last?". */
+import { correlation } from '../../maths/correlation.ts';
 import { joinKeys, mix32 } from '../../maths/random.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { bestAct } from './acts.ts';
@@ -97,19 +98,4 @@ function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
 function speciesInVain({ menu, tally }: Judged): ReadonlySet<string> {
   const inVain = menu.groups.filter((_, g) => byDay(tally, tally.unmet, g).some((items) => items > 0));
   return new Set(inVain.flatMap(({ windows }) => [...windows.keys()]));
-}
-
-/** Pearson's correlation; 0 when either does not vary. */
-function correlation(x: Float64Array, y: Float64Array): number {
-  const n = x.length;
-  const mean = (values: Float64Array) => values.reduce((a, b) => a + b, 0) / n;
-  const [mx, my] = [mean(x), mean(y)];
-  let [sxy, sxx, syy] = [0, 0, 0];
-  for (let i = 0; i < n; i++) {
-    const [dx, dy] = [(x[i] as number) - mx, (y[i] as number) - my];
-    sxy += dx * dy;
-    sxx += dx * dx;
-    syy += dy * dy;
-  }
-  return sxx > 0 && syy > 0 ? sxy / Math.sqrt(sxx * syy) : 0;
 }
