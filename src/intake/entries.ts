@@ -46,7 +46,9 @@ interface OnRecord {
   readonly gone?: boolean | undefined;
 }
 
-/** A record as it stands, to compare rows with; rooms and shelves by the names a keeper reads. */
-export type ExistingAnimal = AnimalEntry & OnRecord;
+/** A record as it stands, to compare rows with. */
+export type Existing<E> = E & OnRecord;
+/** Rooms and shelves by the names a keeper reads. */
+export type ExistingAnimal = Existing<AnimalEntry>;
 /** As ExistingAnimal; `lot` and `came` are the last lot brought in. */
-export type ExistingStock = StockEntry & OnRecord;
+export type ExistingStock = Existing<StockEntry>;
