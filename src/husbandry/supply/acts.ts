@@ -14,7 +14,7 @@ import { nothingMissed, shortfallOf } from './summary.ts';
 export function bestAct(snapshot: Snapshot, judged: Judged, options: CoverOptions): Act | null {
   const { actReplicates, actGroups } = snapshot.facts.policy;
   const kept: Kept = { roster: judged.roster, laid: nothingLaid() };
-  const tries = candidatesOf(snapshot, judged, { ...options, kept });
+  const tries = candidatesOf(snapshot, judged, { ...options, kept, notesStock: false });
   const some = Math.min(actReplicates.value, judged.tally.replicates);
   const ranked = tries
     .map((candidate) => ({ candidate, after: judgedAs(candidate, some) }))

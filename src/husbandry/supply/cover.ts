@@ -17,6 +17,8 @@ export interface CoverOptions {
   readonly cut?: ReadonlySet<string>;
   /** Robust adults wait for the end of their range. */
   readonly stretchRobust?: boolean;
+  /** Whether the stock by day is noted for the cover lines; default: it is. */
+  readonly notesStock?: boolean;
   /** What a run on the same animals, day and horizon has laid out already. */
   readonly kept?: Kept;
 }
@@ -69,7 +71,7 @@ export function judge(snapshot: Snapshot, options: CoverOptions = {}): Judged {
     animals: roster.animals,
     days,
     replicates,
-    stockReplicates: Math.min(replicates, policy.stockReplicates.value),
+    stockReplicates: options.notesStock === false ? 0 : Math.min(replicates, policy.stockReplicates.value),
     edgesMm: rulerEdges(policy),
   });
   const run: Run = { roster, feeding, policy, menu, larder, days, seed: snapshot.seed };

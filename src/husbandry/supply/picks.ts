@@ -69,7 +69,8 @@ function takesOf({ stock }: Larder, menu: Menu, [low, high]: readonly [Float64Ar
     const cellOf = (c: number) => group * menu.species.length + (stock.cohorts[c] as Cohort).species;
     const cohort = Int32Array.from(stock.cohorts.keys()).filter((c) => {
       const cell = cellOf(c);
-      return (menu.minMm[cell] as number) <= (menu.maxMm[cell] as number);
+      const [least, most] = [low[cell] as number, high[cell] as number];
+      return low === menu.minMm ? least <= most : least < most;
     });
     const edge = (edges: Float64Array) => Float64Array.from(cohort, (c) => edges[cellOf(c)] as number);
     return { cohort, lowMm: edge(low), highMm: edge(high) };
