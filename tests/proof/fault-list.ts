@@ -216,7 +216,7 @@ export const faults: readonly Fault[] = [
     name: 'draws keyed by place in the list',
     file: appetite('meals'),
     from: 'joinKeys(replicateKey, meals.roster.key[i] as number)',
-    to: 'joinKeys(replicateKey, meals.roster.animals - i)',
+    to: 'joinKeys(replicateKey, i)',
     tests: ENGINE,
   },
   {
