@@ -207,14 +207,14 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'grace forgotten',
-    file: appetite('meals'),
+    file: appetite('meal-state'),
     from: '(meals.rangeTo[i] as number) + (roster.rules.grace[rule] as number)',
     to: '(meals.rangeTo[i] as number)',
     tests: ENGINE,
   },
   {
     name: 'draws keyed by place in the list',
-    file: appetite('meals'),
+    file: appetite('meal-start'),
     from: 'joinKeys(replicateKey, meals.roster.key[i] as number)',
     to: 'joinKeys(replicateKey, i)',
     tests: ENGINE,

@@ -4,10 +4,11 @@ import type { Snapshot } from '../snapshot.ts';
 import type { Laid } from './laid.ts';
 import { type Larder, larderFor } from './larder.ts';
 import { type Menu, menuOf } from './menu.ts';
-import { type Run, runReplicates } from './run.ts';
+import { runReplicates } from './run.ts';
 import { rulerEdges } from './spectrum.ts';
 import { type Stock, stockOf } from './stock.ts';
 import { type Tally, tallyFor } from './tally.ts';
+import type { Run } from './working.ts';
 
 export interface CoverOptions {
   /** Days to look ahead, tonight included; default: until the next expected delivery is in. */
