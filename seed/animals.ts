@@ -1,5 +1,5 @@
 /** The animals of the demo room as they were when its history begins: invented, each measured as its kind is. */
-import type { Sex } from '../src/husbandry/animals/animal.ts';
+import type { Sex } from '../src/husbandry/animals/index.ts';
 import type { ShelfName } from './places.ts';
 
 /** Some animals of one kind on one shelf; sizes in mm as the kind is measured. */

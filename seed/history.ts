@@ -1,10 +1,11 @@
 /** The demo room's past, lived day by day through the keeper's own actions, from evening to morning. */
+
 import { type Context, loadSnapshot, recordEvening, recordMorning } from '../src/actions/index.ts';
-import type { Serving } from '../src/husbandry/appetite/serving.ts';
+import type { Serving } from '../src/husbandry/appetite/index.ts';
 import { civilDate } from '../src/husbandry/calendar.ts';
 import { ok, type Result } from '../src/husbandry/result.ts';
 import type { Snapshot } from '../src/husbandry/snapshot.ts';
-import { eveningOf } from '../src/husbandry/supply/evening.ts';
+import { eveningOf } from '../src/husbandry/supply/index.ts';
 import { asOf } from './as-of.ts';
 import { type Codes, codeOf } from './codes.ts';
 import { recordLives } from './lives.ts';

@@ -1,5 +1,5 @@
 /** The demo room's larder: bins, colonies and cups, and what came into them and was seen of them, by day before today. */
-import type { BinRole, CupLook, Level } from '../src/husbandry/larder/bin.ts';
+import type { BinRole, CupLook, Level } from '../src/husbandry/larder/index.ts';
 import type { RoomName } from './places.ts';
 
 export interface DemoBin {

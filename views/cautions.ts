@@ -1,5 +1,5 @@
 /** Short cautions, shown where the act is. */
-import type { CautionCode } from '../src/husbandry/animals/kind.ts';
+import type { CautionCode } from '../src/husbandry/animals/index.ts';
 
 const ANIMAL_CAUTIONS: Readonly<Record<CautionCode, string>> = {
   venom: 'Venomous: use long tweezers and keep hands out.',

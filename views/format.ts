@@ -1,6 +1,7 @@
 /** How days, lengths, counts and chances are written for a keeper. */
+
 import { type DayNumber, weekday } from '../src/husbandry/calendar.ts';
-import type { Spread } from '../src/husbandry/supply/answer.ts';
+import type { Spread } from '../src/husbandry/supply/index.ts';
 import { MM_PER_INCH, type Mm } from '../src/husbandry/units.ts';
 
 export type LengthUnit = 'mm' | 'in';

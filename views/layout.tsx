@@ -7,7 +7,7 @@ import { Icon, type IconName } from './partials/icons.tsx';
 import { type ThemeChoice, ThemeForm } from './partials/theme.tsx';
 import { paths } from './paths.ts';
 
-type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
+export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
 
 /** What every page is given, whatever it shows. */
 export interface Shell {

@@ -1,5 +1,5 @@
 /** Names for codes: what a keeper reads instead of the codes the program keeps. */
-import type { PreySpecies } from '../src/husbandry/prey/species.ts';
+import type { PreySpecies } from '../src/husbandry/prey/index.ts';
 import { plural } from '../src/husbandry/words.ts';
 
 export type PreyName = Pick<PreySpecies, 'code' | 'commonName' | 'form'>;

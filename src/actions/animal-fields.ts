@@ -1,6 +1,7 @@
 /** The fields of an animal as they are entered, for adding, editing and importing. */
+
 import { z } from 'zod';
-import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { LifeStage } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import { type AnimalRow, nextCodes } from '../store/index.ts';

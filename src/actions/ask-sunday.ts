@@ -1,16 +1,15 @@
 /** Asks the Sunday question: the answer kept for this revision and day, else computed and kept. */
+
 import { createHash } from 'node:crypto';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
-import type { CoverAnswer } from '../husbandry/supply/answer.ts';
-import type { CoverOptions } from '../husbandry/supply/cover.ts';
-import { sundayCheck } from '../husbandry/supply/sunday.ts';
+import { type CoverAnswer, type CoverOptions, sundayCheck } from '../husbandry/supply/index.ts';
 import { type Keeping, keepAnswer, keptAnswer } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { loadSnapshot } from './load-snapshot.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
-export const ENGINE = '1';
+const ENGINE = '1';
 
 export interface SundayQuestion {
   /** Same question, same name. */

@@ -1,5 +1,5 @@
 /** Turns a line of the journal about a bin into the event the core knows. */
-import type { BinEvent, Lot } from '../husbandry/larder/bin.ts';
+import type { BinEvent, Lot } from '../husbandry/larder/index.ts';
 import type { BinEventRow } from '../store/index.ts';
 
 export function binEvent(row: BinEventRow): BinEvent {

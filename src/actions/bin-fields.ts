@@ -1,6 +1,7 @@
 /** The fields of a bin as they are entered, and the line of the journal an observation of one becomes. */
+
 import { z } from 'zod';
-import type { BinRole } from '../husbandry/larder/bin.ts';
+import type { BinRole } from '../husbandry/larder/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import { type BinRow, type EntryInput, nextCodes } from '../store/index.ts';
 import { flag, heads, longText, oneOf, someText, text } from './fields.ts';

@@ -1,7 +1,7 @@
 /** Finds what an act speaks of, or says that it is not here. */
-import type { Kind } from '../husbandry/animals/kind.ts';
+import type { Kind } from '../husbandry/animals/index.ts';
 import { civilDate } from '../husbandry/calendar.ts';
-import type { PreySpecies } from '../husbandry/prey/species.ts';
+import type { PreySpecies } from '../husbandry/prey/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import type { Facts } from '../husbandry/snapshot.ts';

@@ -1,5 +1,5 @@
 /** Brings in a keeper's list of animals: a dry run shows each row, a run writes all of them as one act. */
-import type { Animal } from '../husbandry/animals/animal.ts';
+import type { Animal } from '../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import type { Result } from '../husbandry/result.ts';
 import {

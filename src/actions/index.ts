@@ -2,7 +2,7 @@
 export { addAnimal } from './add-animal.ts';
 export { addBin } from './add-bin.ts';
 export { addRoom } from './add-room.ts';
-export { type Answering, answerHere, askSunday, ENGINE, type SundayQuestion } from './ask-sunday.ts';
+export { type Answering, answerHere, askSunday, type SundayQuestion } from './ask-sunday.ts';
 export { cancelChange } from './cancel-change.ts';
 export { cancelDelivery } from './cancel-delivery.ts';
 export { nowIn } from './clock.ts';

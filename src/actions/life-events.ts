@@ -1,5 +1,5 @@
 /** What happens in an animal's life, as rows and entries: shared by single marks and by the feeding round. */
-import { ruleOf } from '../husbandry/animals/stage.ts';
+import { ruleOf } from '../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';

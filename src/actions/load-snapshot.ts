@@ -1,8 +1,7 @@
 /** Reads everything one answer depends on, from one state of the database, as of a day. */
-import type { Animal } from '../husbandry/animals/animal.ts';
-import { ruleOf } from '../husbandry/animals/stage.ts';
+import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { Bin, ExpectedDelivery } from '../husbandry/larder/bin.ts';
+import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
 import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
 import {
   type AnimalRecord,

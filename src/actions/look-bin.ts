@@ -1,6 +1,7 @@
 /** Records how full a bin looks. */
+
 import { z } from 'zod';
-import type { Level } from '../husbandry/larder/bin.ts';
+import type { Level } from '../husbandry/larder/index.ts';
 import { observe } from './bin-fields.ts';
 import { civilDay, formId, oneOf, someText } from './fields.ts';
 import { action } from './perform.ts';

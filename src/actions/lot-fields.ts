@@ -1,6 +1,7 @@
 /** A lot of prey as it is entered: heads, and the least and greatest length. */
+
 import { z } from 'zod';
-import type { Lot } from '../husbandry/larder/bin.ts';
+import type { Lot } from '../husbandry/larder/index.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { heads, preyMm } from './fields.ts';
 import { swapped } from './parse.ts';

@@ -1,5 +1,5 @@
 /** Folds an animal's recent record into what the core needs to know of its meals and moults. */
-import type { Animal, Outcome } from '../husbandry/animals/animal.ts';
+import type { Animal, Outcome } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { AnimalRecord } from '../store/index.ts';
 

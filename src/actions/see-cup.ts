@@ -1,6 +1,7 @@
 /** Records what can be seen of a fly cup. */
+
 import { z } from 'zod';
-import type { CupLook } from '../husbandry/larder/bin.ts';
+import type { CupLook } from '../husbandry/larder/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
 import { civilDay, formId, oneOf, someText } from './fields.ts';

@@ -1,6 +1,7 @@
 /** The answer of a check as lines for people: the verdict first, then how sure, who, what helps, where to look. */
+
 import { counted, expected, giveOrTake, lengthRange, longDay, percent, weeksIn } from '../../views/format.ts';
-import type { Act, CoverAnswer, GroupAnswer } from '../husbandry/supply/answer.ts';
+import type { Act, CoverAnswer, GroupAnswer } from '../husbandry/supply/index.ts';
 import { table } from './table.ts';
 
 const HEADING = ['group', 'heads', 'takes', 'meals due', 'missed', 'nothing missed', 'verdict'] as const;

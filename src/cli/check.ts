@@ -1,9 +1,9 @@
 /** `check`: the Sunday question, asked on the command line. */
+
 import { loadSnapshot } from '../actions/index.ts';
 import { civilDate } from '../husbandry/calendar.ts';
 import { ok, type Result } from '../husbandry/result.ts';
-import type { CoverAnswer, Verdict } from '../husbandry/supply/answer.ts';
-import { sundayCheck } from '../husbandry/supply/sunday.ts';
+import { type CoverAnswer, sundayCheck, type Verdict } from '../husbandry/supply/index.ts';
 import { answered, printJson, refused } from './answering.ts';
 import { checkLines } from './check-text.ts';
 import { todayOf, withDatabase } from './database.ts';

@@ -1,9 +1,10 @@
 /** `demand`: what the collection will want, week by week. */
+
 import { lengthText } from '../../views/format.ts';
 import { loadSnapshot } from '../actions/index.ts';
 import { civilDate } from '../husbandry/calendar.ts';
 import { ok } from '../husbandry/result.ts';
-import { type DemandForecast, forecastDemand, type GroupDemand } from '../husbandry/supply/demand.ts';
+import { type DemandForecast, forecastDemand, type GroupDemand } from '../husbandry/supply/index.ts';
 import { answered, printJson, refused } from './answering.ts';
 import { withDatabase } from './database.ts';
 import { table } from './table.ts';

@@ -1,6 +1,7 @@
 /** The sheet of a species as lines for people. */
+
 import { percent, sentenceCase } from '../../views/format.ts';
-import type { SpeciesSheet, StageSheet } from '../husbandry/larder/species-sheet.ts';
+import type { SpeciesSheet, StageSheet } from '../husbandry/larder/index.ts';
 import { table } from './table.ts';
 
 const oneDecimal = (n: number): string => n.toFixed(1);

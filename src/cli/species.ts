@@ -1,6 +1,6 @@
 /** `species`: how a prey species grows and breeds at a temperature. */
-import { speciesSheet } from '../husbandry/larder/species-sheet.ts';
-import type { PreySpecies } from '../husbandry/prey/species.ts';
+import { speciesSheet } from '../husbandry/larder/index.ts';
+import type { PreySpecies } from '../husbandry/prey/index.ts';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { type NameMatch, preyFinder, readTemperature } from '../intake/index.ts';

@@ -57,6 +57,7 @@ export const policy: Policy = {
   stockReplicates: memory(60, 'replicates', CHOICE),
   actReplicates: memory(60, 'replicates', CHOICE),
   actGroups: memory(3, 'groups', CHOICE),
+  lookTieErrors: memory(4, 'standard errors', CHOICE),
   moveByC: memory(4, 'C', CHOICE),
   shopPackHeads: memory(50, 'heads', CHOICE),
   nextEveningDays: memory(30, 'days', CHOICE),

@@ -66,6 +66,8 @@ export interface Policy {
   readonly actReplicates: Sourced;
   /** Neediest groups for whom acts are tried. */
   readonly actGroups: Sourced;
+  /** Standard errors of a tie by chance that the tie of a bin's count to missed meals must pass to be named. */
+  readonly lookTieErrors: Sourced;
   /** Degrees by which a bin is moved to a cooler or warmer place. */
   readonly moveByC: Sourced;
   /** Heads in a tub from a local shop. */

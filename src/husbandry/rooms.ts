@@ -1,5 +1,5 @@
 /** Rooms and their temperatures. */
-import type { DayTemp } from './prey/rate.ts';
+import type { DayTemp } from './prey/index.ts';
 import type { Room } from './snapshot.ts';
 
 /** The day's temperatures in a room. */

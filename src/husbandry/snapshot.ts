@@ -1,10 +1,9 @@
 /** Everything one answer depends on: plain data of one revision and one date. */
-import type { Animal } from './animals/animal.ts';
-import type { Kind } from './animals/kind.ts';
+import type { Animal, Kind } from './animals/index.ts';
 import type { DayNumber, FeedingCalendar } from './calendar.ts';
-import type { Bin, ExpectedDelivery } from './larder/bin.ts';
+import type { Bin, ExpectedDelivery } from './larder/index.ts';
 import type { Policy } from './policy.ts';
-import type { PreySpecies } from './prey/species.ts';
+import type { PreySpecies } from './prey/index.ts';
 import type { TempC } from './units.ts';
 
 export interface Room {

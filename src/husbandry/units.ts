@@ -16,8 +16,6 @@ export const LENGTH_TO_MASS = 3;
 /** Degrees Fahrenheit to degrees Celsius. */
 export const celsius = (fahrenheit: number): TempC =>
   (fahrenheit - FAHRENHEIT_AT_FREEZING) / FAHRENHEIT_PER_CELSIUS;
-/** Degrees Celsius to degrees Fahrenheit. */
-export const fahrenheit = (tempC: TempC): number => tempC * FAHRENHEIT_PER_CELSIUS + FAHRENHEIT_AT_FREEZING;
 
 const FAHRENHEIT_PER_CELSIUS = 1.8;
 const FAHRENHEIT_AT_FREEZING = 32;

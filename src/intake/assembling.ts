@@ -1,6 +1,6 @@
 /** Puts the parts of a reading together. */
 import type { Problem } from '../husbandry/problems.ts';
-import type { DateOrder } from './cells/dateOrder.ts';
+import type { DateOrder } from './cells/date-order.ts';
 import type { Sheet } from './file/sheet.ts';
 import { type Ask, type Reading, type RowReading, tallyOf } from './reading.ts';
 

@@ -1,8 +1,7 @@
 /** What a row of a file will be once written: an animal of the collection, or prey in a bin. */
-import type { Sex } from '../husbandry/animals/animal.ts';
-import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { Lot } from '../husbandry/larder/bin.ts';
+import type { Lot } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 
 export interface AnimalEntry {
@@ -47,7 +46,9 @@ interface OnRecord {
   readonly gone?: boolean | undefined;
 }
 
-/** A record as it stands, to compare rows with; rooms and shelves by the names a keeper reads. */
-export type ExistingAnimal = AnimalEntry & OnRecord;
+/** A record as it stands, to compare rows with. */
+export type Existing<E> = E & OnRecord;
+/** Rooms and shelves by the names a keeper reads. */
+export type ExistingAnimal = Existing<AnimalEntry>;
 /** As ExistingAnimal; `lot` and `came` are the last lot brought in. */
-export type ExistingStock = StockEntry & OnRecord;
+export type ExistingStock = Existing<StockEntry>;

@@ -1,18 +1,19 @@
 /** Finds the record a row speaks of: by label, else by name, kind and which of its likes it is. */
+import type { ExistingAnimal } from './entries.ts';
 import { plainWords } from './names/plain.ts';
 
 /** What identity rests on. */
-interface Identity {
+export interface Identity {
   readonly label: string | null;
   readonly name: string;
   readonly kind: string;
 }
 
-type OnRecord<E> = E & { readonly code: string; readonly nth?: number | undefined };
+type Numbered = Pick<ExistingAnimal, 'code' | 'nth'>;
 
-export interface Register<E> {
+export interface Register<R> {
   /** The record of the next row, each record at most once. */
-  readonly claim: (identity: Identity) => OnRecord<E> | null;
+  readonly claim: (identity: Identity) => R | null;
 }
 
 const keyOf = ({ name, kind }: Identity): string => `${plainWords(name) || name}|${kind}`;
@@ -28,12 +29,12 @@ export function counter(): (key: string) => number {
   };
 }
 
-export function register<E>(
-  existing: readonly OnRecord<E>[],
-  identityOf: (record: OnRecord<E>) => Identity,
-): Register<E> {
-  const byLabel = new Map<string, OnRecord<E>>();
-  const byName = new Map<string, OnRecord<E>>();
+export function register<R extends Numbered>(
+  existing: readonly R[],
+  identityOf: (record: R) => Identity,
+): Register<R> {
+  const byLabel = new Map<string, R>();
+  const byName = new Map<string, R>();
   const nthOnRecord = counter();
   for (const record of existing) {
     const identity = identityOf(record);

@@ -1,9 +1,9 @@
 /** Front door of intake: keepers' own CSV files, read without writing anything. */
 
-export { gaugeOfStage } from './animals/assumedSize.ts';
-export { type AnimalOptions, readAnimals } from './animals/readAnimals.ts';
+export { gaugeOfStage } from './animals/assumed-size.ts';
+export { type AnimalOptions, readAnimals } from './animals/read-animals.ts';
 export { readCount } from './cells/count.ts';
-export { DATE_ORDERS, type DateOrder } from './cells/dateOrder.ts';
+export { DATE_ORDERS, type DateOrder } from './cells/date-order.ts';
 export { LENGTH_UNITS, type LengthRead, type LengthUnit, readLength, readUnit } from './cells/length.ts';
 export { readMass } from './cells/mass.ts';
 export { readTemperature, type TemperatureUnit } from './cells/temperature.ts';
@@ -13,7 +13,7 @@ export type { AnimalEntry, ExistingAnimal, ExistingStock, StockEntry } from './e
 export { type Encoding, sizeProblem } from './file/bytes.ts';
 export type { Separator } from './file/records.ts';
 export { matchKind } from './names/kinds.ts';
-export type { MatchHow, NameMatch } from './names/nameBook.ts';
+export type { MatchHow, NameMatch } from './names/name-book.ts';
 export { matchPrey, preyFinder } from './names/prey.ts';
 export type { IntakeOptions } from './options.ts';
 export {
@@ -26,5 +26,5 @@ export {
   tallyOf,
   type Verdict,
 } from './reading.ts';
-export { readStock, type StockOptions } from './stock/readStock.ts';
+export { readStock, type StockOptions } from './stock/read-stock.ts';
 export { ANIMALS_TEMPLATE, STOCK_TEMPLATE } from './template.ts';

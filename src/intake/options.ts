@@ -1,6 +1,6 @@
 /** What the keeper can say about a file beforehand or in answer to a question. */
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { DateOrder } from './cells/dateOrder.ts';
+import type { DateOrder } from './cells/date-order.ts';
 import type { LengthUnit } from './cells/length.ts';
 import type { Mapping } from './columns/mapping.ts';
 

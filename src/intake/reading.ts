@@ -1,6 +1,6 @@
 /** What reading a file answers: each row with its verdict, what must be asked, and what is wrong. */
 import type { Problem } from '../husbandry/problems.ts';
-import type { DateOrder } from './cells/dateOrder.ts';
+import type { DateOrder } from './cells/date-order.ts';
 import type { ColumnMatch } from './columns/mapping.ts';
 import type { Encoding } from './file/bytes.ts';
 import type { Separator } from './file/records.ts';

@@ -1,6 +1,6 @@
 /** Settles what a name means: by the keeper's answer first, else by the books of names. */
 import { type Problem, problem } from '../husbandry/problems.ts';
-import type { Named, NameMatch } from './names/nameBook.ts';
+import type { Named, NameMatch } from './names/name-book.ts';
 import { quote } from './quoting.ts';
 
 export type Resolved<T extends Named> =

@@ -7,7 +7,7 @@ import { err, ok, type Result } from '../husbandry/result.ts';
 import { connect } from './connection.ts';
 
 /** Where the copies of a database lie: in a folder beside it. */
-export const backupFolder = (file: string): string => join(dirname(file), 'backups');
+const backupFolder = (file: string): string => join(dirname(file), 'backups');
 
 /** Makes a copy named by the moment (ISO 8601) and checks it; returns its path. */
 export async function takeBackup(client: Client, file: string, moment: string): Promise<Result<string>> {
@@ -26,7 +26,7 @@ const backupFailed = (path: string): Problem =>
   problem('backup-failed', `The copy ${path} did not pass its check, so nothing was changed.`);
 
 /** Whether a file opens and passes SQLite's full check of integrity. */
-export async function isSound(file: string): Promise<boolean> {
+async function isSound(file: string): Promise<boolean> {
   const client = connect({ url: `file:${file}` });
   try {
     const { rows } = await client.execute('PRAGMA integrity_check');

@@ -1,6 +1,7 @@
 /** The journal of what was seen and done: entries are added and voided, never changed or deleted. */
+
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { BinEvent } from '../husbandry/larder/bin.ts';
+import type { BinEvent } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 import { jsonQuery, type Query, type Tx } from './query.ts';
 

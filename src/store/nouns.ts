@@ -1,8 +1,7 @@
 /** The things the keeper can change, as rows, and which columns hold them. */
-import type { Sex } from '../husbandry/animals/animal.ts';
-import type { LifeStage } from '../husbandry/animals/kind.ts';
+import type { LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { BinRole } from '../husbandry/larder/bin.ts';
+import type { BinRole } from '../husbandry/larder/index.ts';
 import type { PlannedChange, Room } from '../husbandry/snapshot.ts';
 import type { Mm } from '../husbandry/units.ts';
 

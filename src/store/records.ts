@@ -1,6 +1,7 @@
 /** The journal read for a day: each animal's recent record and each bin's events since its anchor, in one pass. */
+
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { CupLook, Level } from '../husbandry/larder/bin.ts';
+import type { CupLook, Level } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 import type { BinEntryKind, MealOutcome } from './entries.ts';
 import { jsonQuery, type Query } from './query.ts';

@@ -17,7 +17,7 @@ export interface Settings {
 }
 
 /** Tuesday, Friday and Sunday evenings; deliveries from Tuesday to Friday. */
-export const settingsAtFirst: Settings = {
+const settingsAtFirst: Settings = {
   feedingWeekdays: [false, true, false, false, true, false, true],
   absences: [],
   deliveryWeekdays: [false, true, true, true, true, false, false],

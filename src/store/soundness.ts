@@ -7,7 +7,7 @@ import { connect } from './connection.ts';
 const HEADER = 'SQLite format 3\0';
 
 /** A small file that says a database belongs here. */
-export const markerOf = (file: string): string => `${file}.belongs-here`;
+const markerOf = (file: string): string => `${file}.belongs-here`;
 
 /** Says that from now on this database is expected to be there. */
 export function mark(file: string): void {

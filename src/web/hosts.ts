@@ -14,7 +14,7 @@ export function ownNames(): readonly string[] {
 }
 
 /** The name in a Host header: without port, brackets and closing dot. */
-export function nameIn(host: string): string {
+function nameIn(host: string): string {
   const bracketed = /^\[([^\]]+)\]/.exec(host);
   return (bracketed?.[1] ?? host.replace(/:\d+$/, '')).replace(/\.$/, '').toLowerCase();
 }

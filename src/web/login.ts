@@ -23,7 +23,7 @@ const MS_PER_SECOND = 1000;
 
 /** Paths anybody may ask for; every other path is for the keeper. */
 const OPEN_PATHS = ['/livez', '/readyz', '/login'];
-export const isOpen = (path: string): boolean => OPEN_PATHS.includes(path) || path.startsWith('/assets/');
+const isOpen = (path: string): boolean => OPEN_PATHS.includes(path) || path.startsWith('/assets/');
 
 /** Turns away whoever has no session: pages lead to the login, anything else says so. */
 export const onlyKeeper =

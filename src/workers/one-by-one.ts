@@ -1,8 +1,9 @@
 /** One question under way and one waiting: the same question joins, a newer one takes the place of the waiting. */
-import type { Answering, SundayQuestion } from '../actions/ask-sunday.ts';
+
+import type { Answering, SundayQuestion } from '../actions/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, type Result } from '../husbandry/result.ts';
-import type { CoverAnswer } from '../husbandry/supply/answer.ts';
+import type { CoverAnswer } from '../husbandry/supply/index.ts';
 
 type Answer = Result<CoverAnswer>;
 

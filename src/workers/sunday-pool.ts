@@ -1,11 +1,12 @@
 /** A pool of one thread for the Sunday check; run from source, where threads cannot load it, it answers in place. */
+
 import { once } from 'node:events';
 import { setImmediate as breathe, setTimeout as pause } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
-import { type Answering, answerHere } from '../actions/ask-sunday.ts';
+import { type Answering, answerHere } from '../actions/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import type { CoverAnswer } from '../husbandry/supply/answer.ts';
+import type { CoverAnswer } from '../husbandry/supply/index.ts';
 import { oneByOne } from './one-by-one.ts';
 
 const LONGEST_MS = 60_000;

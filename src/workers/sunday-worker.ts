@@ -1,7 +1,8 @@
 /** Answers Sunday questions in a thread of its own, so that pages stay quick. */
+
 import { parentPort } from 'node:worker_threads';
-import type { SundayQuestion } from '../actions/ask-sunday.ts';
-import { sundayCheck } from '../husbandry/supply/sunday.ts';
+import type { SundayQuestion } from '../actions/index.ts';
+import { sundayCheck } from '../husbandry/supply/index.ts';
 
 parentPort?.on('message', ({ snapshot, options }: SundayQuestion) =>
   parentPort?.postMessage(sundayCheck(snapshot, options)),

@@ -51,6 +51,32 @@ describe('the tree', () => {
     expect(strays).toEqual([]);
   });
 
+  it('enters a part of the core by its front door alone', () => {
+    const part = (path: string) => /^src\/husbandry\/[^/]+\/(?=[^/]+$)/.exec(path)?.[0];
+    const inner = [...files, ...sourceFiles('seed')].flatMap((file) =>
+      importsOf(file)
+        .filter((name) => part(name) !== undefined && part(name) !== part(file.path))
+        .map((name) => ({ name, said: `${file.path} imports ${name}` })),
+    );
+    expect(inner.length).toBeGreaterThan(100);
+    expect(inner.filter(({ name }) => !name.endsWith('/index.ts')).map(({ said }) => said)).toEqual([]);
+  });
+
+  it('keeps nothing at a front door but re-exports', () => {
+    const doors = files.filter(({ path }) => /^src\/husbandry\/[^/]+\/index\.ts$/.test(path));
+    const reExport = /export (type )?\{[^}]*\} from ;/g;
+    expect(doors.map(({ path }) => path.split('/')[2])).toEqual([
+      'animals',
+      'appetite',
+      'larder',
+      'prey',
+      'supply',
+    ]);
+    expect(doors.map(({ text }) => codeOnly(text).replace(/\s+/g, ' ').replace(reExport, '').trim())).toEqual(
+      doors.map(() => ''),
+    );
+  });
+
   it('leaves packages out of the core and the maths', () => {
     const core = files.filter(
       ({ path }) => path.startsWith('src/husbandry/') || path.startsWith('src/maths/'),

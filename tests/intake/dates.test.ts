@@ -1,7 +1,7 @@
 /** Dates: the order of day and month is told by the whole column or asked for, never guessed. */
 import { describe, expect, test } from 'vitest';
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import { animalsIn, sentences } from '../support/intakeFiles.ts';
+import { animalsIn, sentences } from '../support/intake-files.ts';
 
 const fileOf = (cells: readonly string[]) =>
   ['who;kind;size;fed', ...cells.map((cell, index) => `A${index};gbb;20 mm;${cell}`)].join('\n');

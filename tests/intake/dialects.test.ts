@@ -1,6 +1,6 @@
 /** One list in twelve dialects of CSV must read as the same animals. */
 import { describe, expect, test } from 'vitest';
-import { animalsIn, utf8 } from '../support/intakeFiles.ts';
+import { animalsIn, utf8 } from '../support/intake-files.ts';
 
 const ROWS = [
   ['who', 'kind', 'size', 'fed', 'notes'],

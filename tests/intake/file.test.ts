@@ -1,6 +1,6 @@
 /** Files that cannot be read say why; columns are found, guessed or asked for. */
 import { describe, expect, test } from 'vitest';
-import { animalsIn, stockIn, utf8 } from '../support/intakeFiles.ts';
+import { animalsIn, stockIn, utf8 } from '../support/intake-files.ts';
 
 const problemOf = (file: string | Uint8Array, options = {}) => animalsIn(file, options).problems[0]?.sentence;
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ANIMALS_TEMPLATE, STOCK_TEMPLATE } from '../../src/intake/index.ts';
-import { animalsIn, animalsWritten, stockIn, stockWritten, utf8 } from '../support/intakeFiles.ts';
+import { animalsIn, animalsWritten, stockIn, stockWritten, utf8 } from '../support/intake-files.ts';
 
 const RUNS = { numRuns: 500 };
 

@@ -1,7 +1,7 @@
 /** Reading a file again: what is new, what has changed, what is the same. */
 import { describe, expect, test } from 'vitest';
 import { ANIMALS_TEMPLATE, type AnimalEntry, type Reading, STOCK_TEMPLATE } from '../../src/intake/index.ts';
-import { animalsIn, animalsWritten, stockIn, stockWritten } from '../support/intakeFiles.ts';
+import { animalsIn, animalsWritten, stockIn, stockWritten } from '../support/intake-files.ts';
 
 const verdicts = (reading: Reading<unknown>) => reading.rows.map(({ verdict }) => verdict);
 const again = (before: string, after: string) =>

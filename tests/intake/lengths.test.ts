@@ -1,7 +1,7 @@
 /** Lengths and temperatures as keepers write them. */
 import { describe, expect, test } from 'vitest';
 import { readCount, readLength, readTemperature, readUnit } from '../../src/intake/index.ts';
-import { animalsIn, sentences } from '../support/intakeFiles.ts';
+import { animalsIn, sentences } from '../support/intake-files.ts';
 
 const mmOf = (text: string, unit: 'mm' | 'cm' | 'in' | null = null) => {
   const read = readLength(text, unit);

@@ -1,9 +1,9 @@
 /** Kinds of animals and prey species are found by many names, and asked about once when they are not. */
 import { describe, expect, test } from 'vitest';
 import { matchKind, matchPrey } from '../../src/intake/index.ts';
-import { animalsIn, sentences, stockIn } from '../support/intakeFiles.ts';
-import { INVENTED_KINDS } from '../support/inventedKinds.ts';
-import { INVENTED_PREY } from '../support/inventedPrey.ts';
+import { animalsIn, sentences, stockIn } from '../support/intake-files.ts';
+import { INVENTED_KINDS } from '../support/invented-kinds.ts';
+import { INVENTED_PREY } from '../support/invented-prey.ts';
 
 const kindOf = (text: string) => {
   const match = matchKind(text, INVENTED_KINDS);

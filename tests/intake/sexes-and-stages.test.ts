@@ -1,6 +1,6 @@
 /** Sexes, counts and stages of animals, and sizes taken from them. */
 import { describe, expect, test } from 'vitest';
-import { animalsIn, sentences } from '../support/intakeFiles.ts';
+import { animalsIn, sentences } from '../support/intake-files.ts';
 
 const becomesOf = (headings: string, cells: string) =>
   animalsIn(`who;kind;${headings}\nA;gbb;${cells}\n`).rows.map(({ becomes }) => becomes);

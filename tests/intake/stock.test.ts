@@ -1,6 +1,6 @@
 /** Lists of live prey: trade sizes, counts and arrivals. */
 import { describe, expect, test } from 'vitest';
-import { sentences, stockIn } from '../support/intakeFiles.ts';
+import { sentences, stockIn } from '../support/intake-files.ts';
 
 const lotOf = (prey: string, size: string, count = '100') =>
   stockIn(`bin;prey;size;count\nA;${prey};${size};${count}\n`).rows[0]?.becomes?.lot;

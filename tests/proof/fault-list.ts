@@ -46,7 +46,7 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'window not moved after a moult',
-    file: appetite('roster'),
+    file: appetite('rows'),
     from: 'gaugeMm *= rule.moult?.lengthFactor.value ?? 1;',
     to: 'gaugeMm *= 1;',
     tests: ENGINE,
@@ -144,14 +144,14 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'late parcel ignored',
-    file: supply('larder'),
+    file: supply('draws'),
     from: 'if (chance <= 0) return cohort.arrives;',
     to: 'if (chance <= 1) return cohort.arrives;',
     tests: ENGINE,
   },
   {
     name: 'doubt of the count ignored',
-    file: supply('larder'),
+    file: supply('draws'),
     from: 'return Math.exp(sd * z - (sd * sd) / 2);',
     to: 'return 1;',
     tests: ENGINE,
@@ -207,16 +207,16 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'grace forgotten',
-    file: appetite('meals'),
+    file: appetite('meal-state'),
     from: '(meals.rangeTo[i] as number) + (roster.rules.grace[rule] as number)',
     to: '(meals.rangeTo[i] as number)',
     tests: ENGINE,
   },
   {
     name: 'draws keyed by place in the list',
-    file: appetite('meals'),
+    file: appetite('meal-start'),
     from: 'joinKeys(replicateKey, meals.roster.key[i] as number)',
-    to: 'joinKeys(replicateKey, meals.roster.animals - i)',
+    to: 'joinKeys(replicateKey, i)',
     tests: ENGINE,
   },
   {

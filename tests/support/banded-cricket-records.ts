@@ -35,7 +35,7 @@ const rowsOf = (file: string): string[][] =>
     .map((line) => line.split(','));
 
 /** Every cricket that the authors did not exclude. */
-export const crickets: readonly Cricket[] = rowsOf('gryllodes-survival.csv')
+const crickets: readonly Cricket[] = rowsOf('gryllodes-survival.csv')
   .filter((cells) => cells[9] === '0')
   .map((cells) => ({
     tempC: Number(cells[1]),
@@ -49,7 +49,7 @@ export const crickets: readonly Cricket[] = rowsOf('gryllodes-survival.csv')
 const byCricket = new Map(crickets.map((one) => [`${one.tempC} ${one.cricket}`, one]));
 
 /** Their weighings; the container is weighed empty and with the cricket, in g. */
-export const weighings: readonly Weighing[] = rowsOf('gryllodes-mass.csv').flatMap((cells) => {
+const weighings: readonly Weighing[] = rowsOf('gryllodes-mass.csv').flatMap((cells) => {
   const one = byCricket.get(`${cells[4]} ${cells[5]}`);
   if (!one) return [];
   const mg = 1000 * (Number(cells[9]) - Number(cells[8]));

@@ -3,7 +3,7 @@ import type { Hono } from 'hono';
 import { createApp, type DoorEnv, setPassword } from '../../src/web/index.ts';
 import { freshContext, good, type Room } from './store-at.ts';
 
-export const PASSWORD = 'eight legs good';
+const PASSWORD = 'eight legs good';
 const ROOT = new URL('../..', import.meta.url).pathname;
 
 export interface Door {

@@ -1,6 +1,8 @@
 /** Facts for rooms worked by hand: kinds without moults or doubt, prey whose growth a pencil can follow. */
+
 import type { Kind, StageRule } from '../../src/husbandry/animals/kind.ts';
-import type { PreyForm, PreySpecies } from '../../src/husbandry/prey/species.ts';
+import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
+import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { Facts } from '../../src/husbandry/snapshot.ts';
 import type { Sourced } from '../../src/husbandry/sourced.ts';
 import { certainPolicy } from './room.ts';

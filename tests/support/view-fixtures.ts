@@ -1,9 +1,10 @@
 /** An invented room on Sunday 22 November 2026, as the views are given it. */
+
 import type { Animal } from '../../src/husbandry/animals/animal.ts';
 import type { Evening, Serving } from '../../src/husbandry/appetite/serving.ts';
 import { dayOf } from '../../src/husbandry/calendar.ts';
 import type { Bin, ExpectedDelivery } from '../../src/husbandry/larder/bin.ts';
-import type { PreyForm } from '../../src/husbandry/prey/species.ts';
+import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { BinAnswer, CoverAnswer, GroupAnswer, Spectrum } from '../../src/husbandry/supply/answer.ts';
 import type { Shell } from '../../views/layout.tsx';
 import type { Names } from '../../views/names.ts';

@@ -92,7 +92,7 @@ const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow =>
   ...more,
 });
 
-export const animalRows: readonly AnimalRow[] = [
+const animalRows: readonly AnimalRow[] = [
   row('A1', 'Hazel', {}),
   row('A2', 'Mr Wick', {
     stageWord: 'adult',

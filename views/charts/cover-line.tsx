@@ -1,8 +1,9 @@
 /** The cover line of one group: prey alive that fits, with its doubt, against each day's meals. */
+
 import { scaleLinear } from 'd3-scale';
 import { area, curveMonotoneX, line } from 'd3-shape';
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { GroupAnswer, Spread } from '../../src/husbandry/supply/answer.ts';
+import type { GroupAnswer, Spread } from '../../src/husbandry/supply/index.ts';
 import { aboutHeads, expected, sentenceCase, shortDay } from '../format.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
 import { MissingPattern, missingFill } from './hatches.tsx';

@@ -1,5 +1,5 @@
 /** The windows of the groups as brackets under the spectrum, named, none on another. */
-import type { GroupAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { GroupAnswer } from '../../src/husbandry/supply/index.ts';
 import type { Mm } from '../../src/husbandry/units.ts';
 import { lanes, textWidth, within } from './label-places.ts';
 import { place, rulerScale } from './ruler.tsx';

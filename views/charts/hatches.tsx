@@ -1,5 +1,5 @@
 /** One hue and one hatch for each form of prey, one red hatch for what is missing, everywhere the same. */
-import type { PreyForm } from '../../src/husbandry/prey/species.ts';
+import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { PreyName } from '../names.ts';
 
 const FORM_HATCHES: Readonly<Record<PreyForm, string>> = {

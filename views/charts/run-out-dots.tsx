@@ -1,6 +1,7 @@
 /** Twenty dots for the day on which prey runs out: each is one of twenty weeks like this one. */
+
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { GroupAnswer, Spread } from '../../src/husbandry/supply/answer.ts';
+import type { GroupAnswer, Spread } from '../../src/husbandry/supply/index.ts';
 import { counted, shortDay } from '../format.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { place } from './ruler.tsx';

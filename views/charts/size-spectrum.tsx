@@ -1,5 +1,5 @@
 /** The size spectrum, our signature: one ruler, what is alive above it, what will be eaten below. */
-import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/answer.ts';
+import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/index.ts';
 import type { LengthUnit } from '../format.ts';
 import type { PreyName } from '../names.ts';
 import { Drawing, Numbers } from './figure.tsx';

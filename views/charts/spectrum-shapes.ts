@@ -1,6 +1,7 @@
 /** The geometry of the size spectrum: heads per length band become smooth outlines above and below the ruler. */
+
 import { area, curveMonotoneX } from 'd3-shape';
-import type { Spectrum } from '../../src/husbandry/supply/answer.ts';
+import type { Spectrum } from '../../src/husbandry/supply/index.ts';
 import { densities, sum } from './densities.ts';
 import { place, rulerScale } from './ruler.tsx';
 

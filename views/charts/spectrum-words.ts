@@ -1,5 +1,5 @@
 /** The size spectrum in words and as a table: its finding, its description, its numbers. */
-import type { Spectrum } from '../../src/husbandry/supply/answer.ts';
+import type { Spectrum } from '../../src/husbandry/supply/index.ts';
 import { MM_PER_INCH } from '../../src/husbandry/units.ts';
 import { expected, type LengthUnit, lengthRange, listed } from '../format.ts';
 import { type PreyName, preyName } from '../names.ts';

@@ -1,5 +1,5 @@
 /** One row on the ruler: the window of prey an animal takes, and the animal's own length. */
-import type { PreyForm } from '../../src/husbandry/prey/species.ts';
+import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { Mm } from '../../src/husbandry/units.ts';
 import { type LengthUnit, lengthRange, lengthText } from '../format.ts';
 import { Drawing } from './figure.tsx';

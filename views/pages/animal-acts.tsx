@@ -1,5 +1,5 @@
 /** What may be written down about an animal: moulted, measured, premoult, matured, died. */
-import type { Animal } from '../../src/husbandry/animals/animal.ts';
+import type { Animal } from '../../src/husbandry/animals/index.ts';
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, sentenceCase } from '../format.ts';
 import type { Shell } from '../layout.tsx';

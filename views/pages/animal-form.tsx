@@ -1,19 +1,11 @@
 /** Adding an animal, or a group alike, and changing what was said of it. */
-import type { Animal } from '../../src/husbandry/animals/animal.ts';
+import type { Animal } from '../../src/husbandry/animals/index.ts';
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
-import { Layout, type Shell } from '../layout.tsx';
+import type { Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
-import {
-  AsOf,
-  entryOf,
-  Field,
-  type FormEntry,
-  type Option,
-  type PageForms,
-  PostForm,
-  Select,
-} from '../partials/form.tsx';
+import { entryOf, Field, type FormEntry, type Option, type PageForms, Select } from '../partials/form.tsx';
+import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
 
 /**
@@ -36,28 +28,22 @@ export interface AnimalFormProps {
 }
 
 export const AnimalFormPage = (props: AnimalFormProps) => {
-  const { shell, animal, forms } = props;
-  const entry = entryOf(forms, 'animal');
-  const title = animal === null ? 'Who moves in?' : `Change ${animal.name}`;
+  const { animal } = props;
+  const entry = entryOf(props.forms, 'animal');
   return (
-    <Layout shell={shell} title={title} here="animals">
-      <header class="page-head">
-        <h1>{title}</h1>
-      </header>
-      <PostForm
-        entry={entry}
-        action={animal === null ? paths.newAnimal : paths.animalAct(animal.code, 'edit')}
-        class="form sheet"
-      >
-        <AsOf revision={props.revision} />
-        <Who {...props} entry={entry} />
-        <Where {...props} entry={entry} />
-        <Lately {...props} entry={entry} />
-        <button type="submit" class="act-here">
-          {animal === null ? 'Move it in' : 'Save'}
-        </button>
-      </PostForm>
-    </Layout>
+    <RecordForm
+      shell={props.shell}
+      here="animals"
+      title={animal === null ? 'Who moves in?' : `Change ${animal.name}`}
+      entry={entry}
+      action={animal === null ? paths.newAnimal : paths.animalAct(animal.code, 'edit')}
+      revision={props.revision}
+      button={animal === null ? 'Move it in' : 'Save'}
+    >
+      <Who {...props} entry={entry} />
+      <Where {...props} entry={entry} />
+      <Lately {...props} entry={entry} />
+    </RecordForm>
   );
 };
 

@@ -1,6 +1,5 @@
 /** One animal: what it eats next, what may be written down about it, what happened. */
-import type { Animal } from '../../src/husbandry/animals/animal.ts';
-import type { CautionCode } from '../../src/husbandry/animals/kind.ts';
+import type { Animal, CautionCode } from '../../src/husbandry/animals/index.ts';
 import type { Mm } from '../../src/husbandry/units.ts';
 import { animalCaution } from '../cautions.ts';
 import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';

@@ -1,6 +1,7 @@
 /** What may be said of a bin: one tap for how it looks, a number for what was counted, weighed, thrown out or moved. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, CupLook, Level } from '../../src/husbandry/larder/bin.ts';
+import type { Bin, CupLook, Level } from '../../src/husbandry/larder/index.ts';
 import type { Shell } from '../layout.tsx';
 import { ActForm } from '../partials/act.tsx';
 import { SubmitButtons } from '../partials/choices.tsx';

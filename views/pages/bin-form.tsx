@@ -1,19 +1,12 @@
 /** Adding a bin, colony or fly cup, and changing what was said of it. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, BinRole } from '../../src/husbandry/larder/bin.ts';
+import type { Bin, BinRole } from '../../src/husbandry/larder/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
-import { Layout, type Shell } from '../layout.tsx';
+import type { Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
-import {
-  AsOf,
-  entryOf,
-  Field,
-  type FormEntry,
-  type Option,
-  type PageForms,
-  PostForm,
-  Select,
-} from '../partials/form.tsx';
+import { entryOf, Field, type FormEntry, type Option, type PageForms, Select } from '../partials/form.tsx';
+import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
 
 /**
@@ -35,28 +28,22 @@ export interface BinFormProps {
 }
 
 export const BinFormPage = (props: BinFormProps) => {
-  const { shell, bin, forms } = props;
-  const entry = entryOf(forms, 'bin');
-  const title = bin === null ? 'What prey do you keep?' : `Change ${bin.name}`;
+  const { bin } = props;
+  const entry = entryOf(props.forms, 'bin');
   return (
-    <Layout shell={shell} title={title} here="larder">
-      <header class="page-head">
-        <h1>{title}</h1>
-        <p class="caution">{STOCK_CAUTION}</p>
-      </header>
-      <PostForm
-        entry={entry}
-        action={bin === null ? paths.newBin : paths.binAct(bin.code, 'edit')}
-        class="form sheet"
-      >
-        <AsOf revision={props.revision} />
-        <What {...props} entry={entry} />
-        {bin === null ? <Inside {...props} entry={entry} /> : null}
-        <button type="submit" class="act-here">
-          {bin === null ? 'Add it' : 'Save'}
-        </button>
-      </PostForm>
-    </Layout>
+    <RecordForm
+      shell={props.shell}
+      here="larder"
+      title={bin === null ? 'What prey do you keep?' : `Change ${bin.name}`}
+      caution={STOCK_CAUTION}
+      entry={entry}
+      action={bin === null ? paths.newBin : paths.binAct(bin.code, 'edit')}
+      revision={props.revision}
+      button={bin === null ? 'Add it' : 'Save'}
+    >
+      <What {...props} entry={entry} />
+      {bin === null ? <Inside {...props} entry={entry} /> : null}
+    </RecordForm>
   );
 };
 

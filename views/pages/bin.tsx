@@ -1,6 +1,6 @@
 /** One bin, colony or cup: what lives in it, what you see, and what was done with it. */
-import type { Bin } from '../../src/husbandry/larder/bin.ts';
-import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { Bin } from '../../src/husbandry/larder/index.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import { aboutHeads, ago, counted, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';

@@ -1,6 +1,7 @@
 /** Deliveries on their way: "it came" with what was alive, dead or of another size; and a new one to expect. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, ExpectedDelivery } from '../../src/husbandry/larder/bin.ts';
+import type { Bin, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
 import { type LengthUnit, lengthRange, sentenceCase, shortDay } from '../format.ts';
 import type { Shell } from '../layout.tsx';

@@ -1,7 +1,8 @@
 /** The larder: what prey is alive here, how big it is, where it is going, and what is on its way. */
+
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/bin.ts';
-import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import {

@@ -1,6 +1,7 @@
 /** Sunday's groups: who eats prey of which length, whether it lasts, when it runs out, whom it touches. */
+
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { CoverAnswer, GroupAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { CoverAnswer, GroupAnswer } from '../../src/husbandry/supply/index.ts';
 import { CoverLine } from '../charts/cover-line.tsx';
 import { RunOutDots } from '../charts/run-out-dots.tsx';
 import {

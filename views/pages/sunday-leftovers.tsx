@@ -1,5 +1,5 @@
 /** What goes unused: prey that outgrows everyone here or dies in its bin before it is eaten. */
-import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { counted, expected } from '../format.ts';
 import { paths } from '../paths.ts';
 

@@ -1,6 +1,7 @@
 /** Sunday: will the feeders last until the next delivery, what runs out when, and what helps. */
+
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { Act, CoverAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { Act, CoverAnswer } from '../../src/husbandry/supply/index.ts';
 import { SizeSpectrum } from '../charts/size-spectrum.tsx';
 import { counted, expected, type LengthUnit, longDay, percent, shortDay, weeksIn } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';

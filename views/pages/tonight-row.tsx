@@ -1,6 +1,6 @@
 /** One animal of the round: what it gets, one tap for "not fed", a disclosure for everything rarer. */
-import type { CautionCode } from '../../src/husbandry/animals/kind.ts';
-import type { PreyOffer, Serving } from '../../src/husbandry/appetite/serving.ts';
+import type { CautionCode } from '../../src/husbandry/animals/index.ts';
+import type { PreyOffer, Serving } from '../../src/husbandry/appetite/index.ts';
 import { inBrief } from '../cautions.ts';
 import { type LengthUnit, lengthRange, shortDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';

@@ -1,6 +1,6 @@
 /** Tonight: who eats, what and out of which bin, in shelf order; exceptions are tapped, the rest is one button. */
-import type { CautionCode } from '../../src/husbandry/animals/kind.ts';
-import type { Evening, Serving } from '../../src/husbandry/appetite/serving.ts';
+import type { CautionCode } from '../../src/husbandry/animals/index.ts';
+import type { Evening, Serving } from '../../src/husbandry/appetite/index.ts';
 import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
 import { ROUND_CAUTION } from '../cautions.ts';
 import { counted, type LengthUnit, longDay } from '../format.ts';

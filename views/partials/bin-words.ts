@@ -1,5 +1,5 @@
 /** A bin's next days in words. */
-import type { BinAnswer } from '../../src/husbandry/supply/answer.ts';
+import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { expected } from '../format.ts';
 
 /** Where a bin's prey goes: 'about 120 eaten, 15 die, 30 outgrow everyone, 205 left'. */

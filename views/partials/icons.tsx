@@ -1,5 +1,5 @@
 /** Our own few signs, always beside a word: a ruler, a moon, a spider, a jar, a dial, and how full the larder is. */
-import type { Verdict } from '../../src/husbandry/supply/answer.ts';
+import type { Verdict } from '../../src/husbandry/supply/index.ts';
 
 export type IconName = 'ruler' | 'moon' | 'spider' | 'jar' | 'dial';
 

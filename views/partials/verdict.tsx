@@ -1,5 +1,5 @@
 /** A verdict in words: how often nobody misses a meal, how sure that is, what is missed. */
-import type { Chance, Shortfall, Verdict } from '../../src/husbandry/supply/answer.ts';
+import type { Chance, Shortfall, Verdict } from '../../src/husbandry/supply/index.ts';
 import { expected, giveOrTake, percent, roundly, weeksIn } from '../format.ts';
 import { VerdictMark } from './icons.tsx';
 

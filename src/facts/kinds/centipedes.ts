@@ -1,5 +1,5 @@
 /** Kept centipedes and their feeding rules. */
-import type { Kind, StageRule } from '../../husbandry/animals/kind.ts';
+import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
 import { memory, practice } from '../sourced.ts';
 import { type GroupTraits, type KindRow, kindOf } from './kind-draft.ts';
 import { type RuleDraft, stageRule } from './rule-draft.ts';

@@ -1,6 +1,6 @@
 /** Kept frogs and their feeding rules: dart frogs on flies, tree and horned frogs on larger prey. */
-import type { GapeLimit, Kind, StageRule } from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+import type { GapeLimit, Kind, StageRule } from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 import { memory } from '../sourced.ts';
 import { type GroupTraits, type KindRow, kindOf } from './kind-draft.ts';
 import { type RuleDraft, stageRule } from './rule-draft.ts';

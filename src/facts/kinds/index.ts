@@ -1,5 +1,5 @@
 /** The kinds of animals the product knows, and their look-up by code; one general kind stands for each group. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import { centipedes } from './centipedes.ts';
 import { frogs } from './frogs.ts';
 import { lizards } from './lizards.ts';

@@ -1,5 +1,5 @@
 /** Builds a kind from one row of a table and what its group shares. */
-import type { CautionCode, Kind, KindGroup, StageRule } from '../../husbandry/animals/kind.ts';
+import type { CautionCode, Kind, KindGroup, StageRule } from '../../husbandry/animals/index.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import { memory, practice } from '../sourced.ts';
 import type { Range } from './rule-draft.ts';

@@ -1,6 +1,6 @@
 /** Kept geckos and anoles and their feeding rules. */
-import type { GapeLimit, Kind, StageRule } from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+import type { GapeLimit, Kind, StageRule } from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 import { memory, published } from '../sourced.ts';
 import { type GroupTraits, type KindRow, kindOf } from './kind-draft.ts';
 import { type RuleDraft, stageRule } from './rule-draft.ts';

@@ -1,5 +1,5 @@
 /** Kept mantids and their feeding rules. */
-import type { Kind, StageRule } from '../../husbandry/animals/kind.ts';
+import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { type GroupTraits, type KindRow, kindOf } from './kind-draft.ts';
 import { cycle, type RuleDraft, stageRule } from './rule-draft.ts';

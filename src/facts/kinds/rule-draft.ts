@@ -6,8 +6,8 @@ import type {
   MoultCycle,
   StageRule,
   Urgency,
-} from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+} from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import { memory, practice } from '../sourced.ts';
 

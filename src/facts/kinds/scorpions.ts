@@ -1,6 +1,6 @@
 /** Kept scorpions and their feeding rules; the reference length is the trunk without the tail. */
-import type { Kind, StageRule } from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { type GroupTraits, type KindRow, kindOf } from './kind-draft.ts';
 import { cycle, type RuleDraft, stageRule } from './rule-draft.ts';

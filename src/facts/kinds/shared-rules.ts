@@ -1,5 +1,5 @@
 /** Words and ranges that several groups' rules share. */
-import type { MoultCycle } from '../../husbandry/animals/kind.ts';
+import type { MoultCycle } from '../../husbandry/animals/index.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { cycle, type Range } from './rule-draft.ts';

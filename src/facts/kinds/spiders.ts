@@ -1,5 +1,5 @@
 /** Kept jumping spiders and other true spiders. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import { memory } from '../sourced.ts';
 import { type GroupTraits, kindOf } from './kind-draft.ts';
 import { jumpingSpiderStages, trueSpiderStages } from './spider-rules.ts';

@@ -1,6 +1,6 @@
 /** Feeding rules of tarantulas by habit and growth class, from spiderling to mature male. */
-import type { StageRule } from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+import type { StageRule } from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { cycle, type Range, type RuleDraft, stageRule, steadyAcceptance } from './rule-draft.ts';

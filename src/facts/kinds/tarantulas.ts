@@ -1,5 +1,5 @@
 /** Kept tarantulas: spans of grown females and of spiderlings at first feeding, by world, habit and growth class. */
-import type { CautionCode, Kind } from '../../husbandry/animals/kind.ts';
+import type { CautionCode, Kind } from '../../husbandry/animals/index.ts';
 import { memory, published } from '../sourced.ts';
 import { type GroupTraits, kindOf, type SizeSource } from './kind-draft.ts';
 import type { Range } from './rule-draft.ts';

@@ -1,5 +1,5 @@
 /** House cricket: egg to adult measured as one by Odhiambo et al.; sizes and ages of the trade. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { FIRST_YOUNG, firstYoungSurvival, laterYoungSurvival } from './chain.ts';
 import { cricketClasses, TRADE_GAPS } from './trade-sizes.ts';

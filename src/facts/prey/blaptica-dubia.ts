@@ -1,5 +1,5 @@
 /** Dubia roach: live-bearing and slow; almost everything known of it is keepers' practice. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { firstYoungSurvival, geometricLengths, laterYoungSurvival } from './chain.ts';
 

@@ -1,5 +1,5 @@
 /** Arithmetic that turns published whole-life figures into stages: split of losses, geometric growth. */
-import type { SurvivalPoint } from '../../husbandry/prey/species.ts';
+import type { SurvivalPoint } from '../../husbandry/prey/index.ts';
 
 /** Share of the log of all losses before adulthood that falls on the first young (Gryllodes, first 14 days). */
 const EARLY_LOSS = 0.8;

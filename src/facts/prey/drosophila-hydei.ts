@@ -1,5 +1,5 @@
 /** Large fruit fly: no measured figures at hand, keepers' practice and memory throughout. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice } from '../sourced.ts';
 
 /** Losses as in the small fruit fly. */

@@ -1,5 +1,5 @@
 /** Small fruit fly, flightless strains: egg to adult from 41 strain records; cups by keepers' practice. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 
 /** Egg to adult 0.85 uncrowded, with 0.95 of it in the hatch and the rest shared by larva and pupa. */

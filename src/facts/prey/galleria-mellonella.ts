@@ -1,5 +1,5 @@
 /** Waxworm: stage survival by Mohamed and Coppel, durations from a rearing sheet and a diet study. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { geometricLengths } from './chain.ts';
 

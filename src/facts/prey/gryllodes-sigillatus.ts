@@ -1,5 +1,5 @@
 /** Banded cricket: the one species whose growth, losses, spread and size come from individual records. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { FIRST_YOUNG, firstYoungSurvival, laterYoungSurvival } from './chain.ts';
 import { bandedCricketClasses, TRADE_GAPS } from './trade-sizes.ts';

@@ -1,5 +1,5 @@
 /** Two-spotted cricket: egg and nymph by the degree-day lines of Magara et al. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { FIRST_YOUNG, firstYoungSurvival, geometricLengths, steadySurvival } from './chain.ts';
 import { cricketClasses, TRADE_GAPS } from './trade-sizes.ts';

@@ -1,5 +1,5 @@
 /** The prey species the product knows, and their look-up by code. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { achetaDomesticus } from './acheta-domesticus.ts';
 import { blapticaDubia } from './blaptica-dubia.ts';
 import { drosophilaHydei } from './drosophila-hydei.ts';

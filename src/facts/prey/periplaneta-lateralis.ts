@@ -1,5 +1,5 @@
 /** Turkestan roach: nymphs by Kim and Rust and a handbook; egg cases by keepers' practice. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { firstYoungSurvival, geometricLengths, laterYoungSurvival, steadySurvival } from './chain.ts';
 

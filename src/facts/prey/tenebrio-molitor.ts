@@ -1,5 +1,5 @@
 /** Mealworm: egg to adult measured as one at four temperatures; the egg set apart because it alone fails at 15 C. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 
 /** 7 days of pupa at 26.7 C in about 105 days from hatch to adult at 27 C. */

@@ -1,5 +1,5 @@
 /** Size classes the trade sells crickets by; gaps between the trade's bands are closed half way by us. */
-import type { SizeClass } from '../../husbandry/prey/species.ts';
+import type { SizeClass } from '../../husbandry/prey/index.ts';
 
 /** Crickets too small for the adult class of the larger species. */
 const upToHalfInch: readonly SizeClass[] = [

@@ -1,5 +1,5 @@
 /** Confused flour beetle: Howe's degree-days through Chapman's 40 days at 27 C. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { memory, practice, published } from '../sourced.ts';
 import { geometricLengths, steadySurvival } from './chain.ts';
 

@@ -1,5 +1,5 @@
 /** Kinds of animals and their feeding rules by life stage: data, not code. */
-import type { PreyForm } from '../prey/species.ts';
+import type { PreyForm } from '../prey-form.ts';
 import type { Sourced } from '../sourced.ts';
 import type { Mm } from '../units.ts';
 

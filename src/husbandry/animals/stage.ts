@@ -1,6 +1,5 @@
 /** From what the keeper measures to life stage, reference length and mass. */
-import type { Eater } from '../prey/matching.ts';
-import { LENGTH_TO_MASS, type Mm } from '../units.ts';
+import { LENGTH_TO_MASS, type Mg, type Mm } from '../units.ts';
 import type { Animal } from './animal.ts';
 import type { Kind, StageRule } from './kind.ts';
 
@@ -16,6 +15,13 @@ export function ruleOf(kind: Kind, animal: Pick<Animal, 'gaugeMm' | 'matured' | 
   const growing = kind.stages.filter(({ stage }) => stage !== 'mature male');
   const reached = growing.filter(({ fromShareOfAdult }) => fromShareOfAdult <= share);
   return (reached[reached.length - 1] ?? growing[0] ?? kind.stages[0]) as StageRule;
+}
+
+/** An animal as what it eats is measured against. */
+export interface Eater {
+  /** Body length; trunk for scorpions, snout to vent for frogs and lizards. */
+  readonly referenceMm: Mm;
+  readonly massMg: Mg;
 }
 
 /** Reference length and live mass of one head. */

@@ -1,7 +1,6 @@
 /** Demand groups: animals that share a window, the prey they accept and their meal. */
-import type { Kind, StageRule } from '../animals/kind.ts';
-import type { Eater, LengthWindow } from '../prey/matching.ts';
-import { windowFor } from '../prey/matching.ts';
+import type { Eater, Kind, StageRule } from '../animals/index.ts';
+import { type LengthWindow, windowFor } from '../prey/index.ts';
 import type { Facts } from '../snapshot.ts';
 import { plural } from '../words.ts';
 

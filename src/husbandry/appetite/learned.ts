@@ -1,6 +1,5 @@
 /** What an animal's own record says of its interval. */
-import type { Animal } from '../animals/animal.ts';
-import type { StageRule } from '../animals/kind.ts';
+import type { Animal, StageRule } from '../animals/index.ts';
 import type { Policy } from '../policy.ts';
 
 export interface IntervalRange {

@@ -1,4 +1,5 @@
 /** The law of one meal: how many items of the ideal size a row wants, as the meal calendar draws them (meals.ts). */
+import { evenVariance } from '../../maths/even.ts';
 import { normalCdf } from '../../maths/normal.ts';
 import { logSd } from './log-normal.ts';
 import type { Roster } from './roster.ts';
@@ -17,12 +18,11 @@ const evenly = (min: number, max: number): Float64Array =>
   Float64Array.from({ length: max + 1 }, (_, k) => (k < min ? 0 : 1 / (max - min + 1)));
 
 /**
- * Sum of whole draws from [min, max], each as likely: by its normal approximation, rounded and held within its bounds;
- * one draw has the variance ((max - min + 1)^2 - 1)/12.
+ * Sum of whole draws from [min, max], each as likely: by its normal approximation, rounded and held within its bounds.
  */
 function sumOfHeads({ heads, min, max }: { heads: number; min: number; max: number }): Float64Array {
   const width = max - min + 1;
-  const sd = Math.sqrt((heads * (width * width - 1)) / (2 * 2 * (2 + 1)));
+  const sd = Math.sqrt(heads * evenVariance(width));
   const mean = (heads * (min + max)) / 2;
   const below = (edge: number): number => (sd > 0 ? normalCdf((edge - mean) / sd) : Number(edge > mean));
   const [least, most] = [heads * min, heads * max];

@@ -1,17 +1,21 @@
 /** The collection laid out in arrays for the meal calendar: one row an animal (or group alike), one column a moult step. */
 
-import { normalCdf } from '../../maths/normal.ts';
 import { keyOfCode } from '../../maths/random.ts';
-import type { Animal } from '../animals/animal.ts';
-import type { Kind, StageRule } from '../animals/kind.ts';
-import { eaterOf, ruleOf } from '../animals/stage.ts';
+import { eaterOf, type StageRule } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
-import { meanOfDay } from '../prey/rate.ts';
-import { roomTemp } from '../rooms.ts';
-import type { PlannedChange, Snapshot } from '../snapshot.ts';
+import type { Snapshot } from '../snapshot.ts';
 import { type DemandGroup, type GroupMember, groupsOf } from './groups.ts';
 import { learnedInterval } from './learned.ts';
-import { logSd } from './log-normal.ts';
+import {
+  appetiteOf,
+  cycleLogMean,
+  cyclePassed,
+  lastMeal,
+  lastTended,
+  notBefore,
+  premoultDay,
+} from './on-record.ts';
+import { type Row, rowsOf } from './rows.ts';
 import { type RuleTable, ruleTable } from './rule-table.ts';
 
 export interface Roster {
@@ -53,15 +57,6 @@ export interface Roster {
   readonly groups: readonly DemandGroup[];
 }
 
-interface Row {
-  readonly animal: Animal;
-  readonly kind: Kind;
-  readonly steps: readonly { readonly rule: StageRule; readonly gaugeMm: number }[];
-  readonly tempC: number;
-  readonly change: PlannedChange | null;
-  readonly leaving: PlannedChange | null;
-}
-
 /** Lays out a snapshot's animals and planned changes, following `steps` sizes each. */
 export function rosterOf(snapshot: Snapshot, steps: number): Roster {
   const rows = rowsOf(snapshot, steps).sort((a, b) => (a.animal.code < b.animal.code ? -1 : 1));
@@ -87,77 +82,6 @@ export function rosterOf(snapshot: Snapshot, steps: number): Roster {
     rules,
     groups,
   };
-}
-
-function rowsOf(snapshot: Snapshot, steps: number): Row[] {
-  const { facts, changes } = snapshot;
-  const sales = new Map(changes.filter(({ kind }) => kind === 'sale').map((sale) => [sale.animal, sale]));
-  const here = snapshot.animals.map((animal) =>
-    rowOf(snapshot, { animal, steps, change: null, leaving: sales.get(animal.code) ?? null }),
-  );
-  const coming = changes
-    .filter(({ kind, animalKind }) => kind !== 'sale' && facts.kinds.has(animalKind))
-    .map((change) => rowOf(snapshot, { animal: arrivalOf(change), steps, change, leaving: null }));
-  return [...here, ...coming];
-}
-
-/** The young or arrivals of a planned change as a group of animals fed the day before they are here. */
-const arrivalOf = (change: PlannedChange): Animal => ({
-  code: change.code,
-  name: change.code,
-  kind: change.animalKind,
-  count: change.count,
-  sex: 'unsexed',
-  matured: false,
-  gaugeMm: change.gaugeMm,
-  gaugeAssumed: true,
-  room: change.room,
-  shelf: '',
-  lastOffered: null,
-  lastOutcome: null,
-  lastTaken: null,
-  lastMoult: null,
-  premoultSeen: null,
-  intervalsOnRecord: [],
-  offersOnRecord: 0,
-  takenOnRecord: 0,
-  stageOverride: null,
-});
-
-interface RowInput {
-  readonly animal: Animal;
-  readonly steps: number;
-  readonly change: PlannedChange | null;
-  readonly leaving: PlannedChange | null;
-}
-
-function rowOf(snapshot: Snapshot, { animal, steps, change, leaving }: RowInput): Row {
-  const kind = snapshot.facts.kinds.get(animal.kind);
-  if (!kind) throw new Error(`animal ${animal.code} has the unknown kind ${animal.kind}`);
-  return {
-    animal,
-    kind,
-    change,
-    leaving,
-    tempC: meanOfDay(roomTemp(snapshot.rooms, animal.room)),
-    steps: sizesAhead(kind, animal, steps),
-  };
-}
-
-/** Gauge and rule now and after each further moult. */
-function sizesAhead(kind: Kind, animal: Animal, steps: number): Row['steps'] {
-  const ahead: { rule: StageRule; gaugeMm: number }[] = [];
-  let { gaugeMm } = animal;
-  for (let step = 0; step < steps; step++) {
-    const rule = ruleOf(kind, {
-      ...animal,
-      gaugeMm,
-      stageOverride: step === 0 ? animal.stageOverride : null,
-    });
-    ahead.push({ rule, gaugeMm });
-    gaugeMm *= rule.moult?.lengthFactor.value ?? 1;
-  }
-  return ahead;
 }
 
 const whoIs = (rows: readonly Row[]) => ({
@@ -202,54 +126,4 @@ function filled(snapshot: Snapshot, { rows, steps, rules }: Filling) {
     leavesChance: ofRow((row) => row.leaving?.chance ?? 0),
     appetite: ofRow((row) => appetiteOf(row, snapshot)),
   };
-}
-
-/** Premoult counts only when seen after the last moult. */
-const premoultDay = ({ premoultSeen, lastMoult }: Animal): number | null =>
-  premoultSeen !== null && (lastMoult === null || premoultSeen >= lastMoult.found) ? premoultSeen : null;
-
-/** An offer nobody has spoken of yet counts as the last meal. */
-const lastMeal = ({ lastOffered, lastOutcome, lastTaken }: Animal): number | null =>
-  lastOutcome === 'offered' ? lastOffered : lastTaken;
-
-/** The safe gap counts from here: an animal that refused or is hardening is not short of prey. */
-function lastTended({ animal, steps }: Row, today: number): number {
-  const wait = Math.ceil(steps[0]?.rule.waitAfterMoultDays.value ?? 0);
-  const offered = animal.lastOffered === null ? NEVER : animal.lastOffered - today;
-  const hard = animal.lastMoult === null ? NEVER : animal.lastMoult.found + wait - today;
-  return Math.max(offered, Math.min(hard, 0));
-}
-
-/** After a refusal the retry wait; after an offer today, tomorrow. */
-function notBefore({ animal, steps }: Row, today: number): number {
-  if (animal.lastOffered === null) return NEVER;
-  const offered = animal.lastOffered - today;
-  if (animal.lastOutcome === 'refused') return offered + (steps[0]?.rule.retryDays.value ?? 1);
-  return offered + 1;
-}
-
-/**
- * Mean of the log of the moult cycle [days]: ln(mean x Q10^((Tref - T)/10)) - s^2/2, a log-normal with that mean and
- * CV; metabolic Q10 of invertebrates about 2 (source with the value).
- */
-function cycleLogMean({ steps, tempC }: Row, step: number, { facts }: Snapshot): number {
-  const moult = steps[step]?.rule.moult;
-  if (!moult) return Number.NaN;
-  const { moultQ10, moultReferenceC, q10StepC } = facts.policy;
-  const slower = moultQ10.value ** ((moultReferenceC.value - tempC) / q10StepC.value);
-  return Math.log(moult.meanDays.value * slower) - logSd(moult.cv.value) ** 2 / 2;
-}
-
-function cyclePassed(row: Row, snapshot: Snapshot): number {
-  const found = row.animal.lastMoult?.found;
-  const moult = row.steps[0]?.rule.moult;
-  if (found === undefined || !moult) return 0;
-  const age = Math.max(1, snapshot.today - found);
-  return normalCdf((Math.log(age) - cycleLogMean(row, 0, snapshot)) / logSd(moult.cv.value));
-}
-
-/** Acceptance on record over the kind's, each weighed by its offers; 1 without a record. */
-function appetiteOf({ animal }: Row, { facts }: Snapshot): number {
-  const prior = facts.policy.acceptancePriorWeight.value;
-  return (animal.takenOnRecord + prior) / (animal.offersOnRecord + prior);
 }

@@ -1,5 +1,5 @@
 /** Stage rules laid out in arrays, one row a rule. */
-import type { StageRule } from '../animals/kind.ts';
+import type { StageRule } from '../animals/index.ts';
 import { logSd } from './log-normal.ts';
 
 export interface RuleTable {
@@ -51,7 +51,7 @@ export function ruleTable(all: readonly StageRule[], phases: number): RuleTable 
 }
 
 /** Acceptance at a phase of the moult cycle, 0 moulted to 1 the next moult; full where the rule says nothing. */
-export function acceptanceAt(rule: StageRule, phase: number): number {
+function acceptanceAt(rule: StageRule, phase: number): number {
   const within = rule.acceptance.value.find(({ from, to }) => from <= phase && phase < to);
   return within?.acceptance ?? 1;
 }

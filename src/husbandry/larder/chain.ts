@@ -1,7 +1,7 @@
 /** A prey species as a chain of substages: how many, how long the animals in them are, which are fed. */
+
 import { meanOverSineDay, valueAt } from '../../maths/sine-day.ts';
-import { rateCurve } from '../prey/rate.ts';
-import type { PreySpecies, PreyStage, StageKind } from '../prey/species.ts';
+import { type PreySpecies, type PreyStage, rateCurve, type StageKind } from '../prey/index.ts';
 import type { Mm } from '../units.ts';
 
 export interface ChainStage {
@@ -103,7 +103,7 @@ function layOut(species: PreySpecies, { stages, days, size }: Layout) {
 }
 
 /** Body length by share of the time from hatch to adult: straight in the logarithm between the published points. */
-export function lengthAt(species: PreySpecies, share: number): Mm {
+function lengthAt(species: PreySpecies, share: number): Mm {
   const points = species.lengthByDevelopment.value;
   return Math.exp(valueAt({ x: points.map(([x]) => x), y: points.map(([, mm]) => Math.log(mm)) }, share));
 }

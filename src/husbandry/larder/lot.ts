@@ -3,7 +3,7 @@ import type { Mm } from '../units.ts';
 import type { Chain } from './chain.ts';
 
 /** Share of a substage that lies between two lengths; a stage of one length lies in or out as a whole. */
-export function overlapShare(chain: Chain, substage: number, range: { fromMm: Mm; toMm: Mm }): number {
+function overlapShare(chain: Chain, substage: number, range: { fromMm: Mm; toMm: Mm }): number {
   const low = chain.fromMm[substage] as number;
   const high = chain.toMm[substage] as number;
   if (high <= low) return range.fromMm <= low && low <= range.toMm ? 1 : 0;

@@ -9,7 +9,7 @@ import { totalHeads } from './lot.ts';
 import { type BinState, emptyState, type Life, nextDay } from './state.ts';
 
 /** Longer than any prey: has left the stages that are fed. */
-export const OUTGROWN_MM = Number.POSITIVE_INFINITY;
+const OUTGROWN_MM = Number.POSITIVE_INFINITY;
 /** Longer than any prey too, so that lengths ascend: an adult kept back to breed. */
 export const KEPT_MM = Number.MAX_VALUE;
 

@@ -1,8 +1,16 @@
 /** Daily rates of a chain at a day's temperatures: advance, death, laying. */
+
 import { type PiecewiseLinear, valueAt } from '../../maths/sine-day.ts';
 import type { ChainRates } from '../../maths/uniformise.ts';
-import { type DayTemp, developmentOnDay, meanOfDay } from '../prey/rate.ts';
-import type { DevelopmentPoint, PreySpecies, PreyStage, SurvivalPoint } from '../prey/species.ts';
+import {
+  type DayTemp,
+  type DevelopmentPoint,
+  developmentOnDay,
+  meanOfDay,
+  type PreySpecies,
+  type PreyStage,
+  type SurvivalPoint,
+} from '../prey/index.ts';
 import type { TempC } from '../units.ts';
 import type { Chain, ChainStage } from './chain.ts';
 

@@ -1,9 +1,8 @@
 /** What is in a bin on a day: a replay of what was seen and done since its last anchor. */
+
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
-import type { DayTemp } from '../prey/rate.ts';
-import { meanOfDay } from '../prey/rate.ts';
-import type { PreySpecies } from '../prey/species.ts';
+import { type DayTemp, meanOfDay, type PreySpecies } from '../prey/index.ts';
 import { LENGTH_TO_MASS } from '../units.ts';
 import type { Bin, BinEvent, CupLook } from './bin.ts';
 import type { Chain } from './chain.ts';

@@ -1,6 +1,7 @@
 /** The mix of sizes in a colony that has bred for long: what a count without sizes is taken to be. */
+
 import { settledChain } from '../../maths/settled-chain.ts';
-import { meanOfDay } from '../prey/rate.ts';
+import { meanOfDay } from '../prey/index.ts';
 import type { Chain } from './chain.ts';
 import { scaleTo, totalHeads } from './lot.ts';
 import { ratesOfDay } from './rates.ts';

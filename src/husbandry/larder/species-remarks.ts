@@ -1,6 +1,5 @@
 /** What must be said beside a species' figures at a temperature: where it stands still, and where nobody has measured. */
-import { developmentOnDay } from '../prey/rate.ts';
-import type { DevelopmentSpan, PreySpecies } from '../prey/species.ts';
+import { type DevelopmentSpan, developmentOnDay, type PreySpecies } from '../prey/index.ts';
 import type { TempC } from '../units.ts';
 
 /** Sentences on the spans of development and on laying at a constant temperature. */

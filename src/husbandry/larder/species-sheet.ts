@@ -1,7 +1,8 @@
 /** What a prey species does at one constant temperature: how long its stages take, who survives, how it grows and breeds. */
+
 import { type Growth, growthOf } from '../../maths/growth-rate.ts';
 import { type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
-import type { PreySpecies, StageKind } from '../prey/species.ts';
+import type { PreySpecies, StageKind } from '../prey/index.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
 import { firstYoung, totalHeads } from './lot.ts';

@@ -1,7 +1,8 @@
 /** The state of a bin and how it changes in one day: the one engine for bins, colonies and cups. */
+
 import { type ChainDay, type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type DayTemp, meanOfDay } from '../prey/rate.ts';
+import { type DayTemp, meanOfDay } from '../prey/index.ts';
 import type { Bin } from './bin.ts';
 import type { Chain } from './chain.ts';
 import { totalHeads } from './lot.ts';

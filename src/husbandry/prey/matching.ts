@@ -1,6 +1,6 @@
 /** The matching rule: which lengths of a prey species an animal takes whole, best, and only when killed first. */
-import type { StageRule } from '../animals/kind.ts';
-import { LENGTH_TO_MASS, type Mg, type Mm } from '../units.ts';
+import type { Eater, StageRule } from '../animals/index.ts';
+import { LENGTH_TO_MASS, type Mm } from '../units.ts';
 import type { PreySpecies } from './species.ts';
 
 export interface LengthWindow {
@@ -9,12 +9,6 @@ export interface LengthWindow {
   /** Longer prey is killed or crushed first; equal to maxMm when live prey is fine up to there. */
   readonly liveMaxMm: Mm;
   readonly maxMm: Mm;
-}
-
-export interface Eater {
-  /** Body length; trunk for scorpions, snout to vent for frogs and lizards. */
-  readonly referenceMm: Mm;
-  readonly massMg: Mg;
 }
 
 /** The window for one species, or null where the rule refuses it. */

@@ -1,8 +1,9 @@
 /** What the core needs to know of a prey species: a chain of stages, its growth, its spread and its losses. */
+
+import type { PreyForm } from '../prey-form.ts';
 import type { Sourced } from '../sourced.ts';
 import type { Mm, TempC } from '../units.ts';
 
-export type PreyForm = 'cricket' | 'roach' | 'fly' | 'mealworm' | 'flour beetle' | 'waxworm';
 export type StageKind = 'egg' | 'young' | 'pupa' | 'adult';
 
 /** Mean days that survivors spend at one constant temperature. */

@@ -1,7 +1,15 @@
 /** Demand alone: whatever is wanted is there, so that each animal is followed by itself through all days. */
+
 import { dayKey, uniform, whole } from '../../maths/random.ts';
-import { type FeedingDays, offeredOn } from '../appetite/feeding-days.ts';
-import { comesDue, FOR, itemsOfOne, startAnimal, usualAcceptance } from '../appetite/meals.ts';
+import {
+  comesDue,
+  type FeedingDays,
+  FOR,
+  itemsOfOne,
+  offeredOn,
+  startAnimal,
+  usualAcceptance,
+} from '../appetite/index.ts';
 import { alarmOf, groupOf, noteOverdue, type Served, serve } from './serve.ts';
 import { countDue, countMany } from './tally.ts';
 

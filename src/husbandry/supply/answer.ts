@@ -1,5 +1,5 @@
 /** The answer to the Sunday question, in full: what lasts, what runs short, when, how sure, and what helps. */
-import type { Urgency } from '../animals/kind.ts';
+import type { Urgency } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Mm } from '../units.ts';
 

@@ -1,13 +1,14 @@
 /** Cover: will the feeders last? The run of the daily engine for a snapshot, and its answer without the acts. */
-import { feedingDaysFrom } from '../appetite/feeding-days.ts';
-import { type Roster, rosterOf } from '../appetite/roster.ts';
+import { feedingDaysFrom, type Roster, rosterOf } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
+import type { Laid } from './laid.ts';
 import { type Larder, larderFor } from './larder.ts';
 import { type Menu, menuOf } from './menu.ts';
-import { type Run, runReplicates } from './run.ts';
+import { runReplicates } from './run.ts';
 import { rulerEdges } from './spectrum.ts';
-import { type Laid, type Stock, stockOf } from './stock.ts';
+import { type Stock, stockOf } from './stock.ts';
 import { type Tally, tallyFor } from './tally.ts';
+import type { Run } from './working.ts';
 
 export interface CoverOptions {
   /** Days to look ahead, tonight included; default: until the next expected delivery is in. */

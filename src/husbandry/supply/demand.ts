@@ -1,16 +1,24 @@
 /** Demand of the collection by group, week and day: the daily engine run without a larder, beside the closed form. */
-import { type ExactDistribution, exactItems, exactMeans, exactSum } from '../appetite/exact.ts';
-import { type FeedingDays, feedingDaysFrom } from '../appetite/feeding-days.ts';
-import type { DemandGroup } from '../appetite/groups.ts';
-import { isSteady } from '../appetite/offers.ts';
-import { type Roster, rosterOf } from '../appetite/roster.ts';
+import {
+  type DemandGroup,
+  type ExactDistribution,
+  exactItems,
+  exactMeans,
+  exactSum,
+  type FeedingDays,
+  feedingDaysFrom,
+  isSteady,
+  type Roster,
+  rosterOf,
+} from '../appetite/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
-import type { GroupAnswer, Spread } from './answer.ts';
+import type { Spread } from './answer.ts';
+import { type GroupSaid, groupSaid, groupsShown } from './group-said.ts';
 import { menuOf } from './menu.ts';
 import { runReplicates } from './run.ts';
-import { shownWindow, spreadOf } from './summary.ts';
+import { spreadOf } from './summary.ts';
 import { type Tally, tallyFor } from './tally.ts';
 
 export interface DemandOptions {
@@ -34,10 +42,7 @@ export interface ExactDemand {
   readonly whole: ExactDistribution | null;
 }
 
-export type GroupDemand = Pick<
-  GroupAnswer,
-  'key' | 'name' | 'urgency' | 'window' | 'species' | 'animals' | 'heads'
-> & {
+export type GroupDemand = GroupSaid & {
   readonly weeks: readonly Amount[];
   /** From tonight to the end of each week; quantiles of weeks do not add up to these. */
   readonly cumulative: readonly Amount[];
@@ -92,9 +97,7 @@ export function forecastDemand(snapshot: Snapshot, options: DemandOptions): Dema
     seed: snapshot.seed,
     replicates,
     revision: snapshot.revision,
-    groups: Array.from(menu.order)
-      .filter((g) => (tally.due[g] as number) > 0 || (roster.groups[g] as DemandGroup).animals.length > 0)
-      .map((g) => groupDemand(forecast, g)),
+    groups: groupsShown(menu, tally).map((g) => groupDemand(forecast, g)),
     exactShare: shareOf(roster, everyRow(roster)),
   };
 }
@@ -109,13 +112,7 @@ function groupDemand(forecast: Forecast, g: number): GroupDemand {
   const sums: Float64Array[] = [];
   for (const week of weeks) sums.push(sumOver([...sums.slice(-1), week]));
   return {
-    key: group.key,
-    name: group.name,
-    urgency: group.rule.urgency,
-    window: shownWindow(group),
-    species: [...group.windows.keys()],
-    animals: group.animals,
-    heads: group.animals.reduce((sum, code) => sum + (roster.heads[roster.codes.indexOf(code)] as number), 0),
+    ...groupSaid(roster, group),
     weeks: weeks.map(amountOf),
     cumulative: sums.map(amountOf),
     days: days.slice(0, 2 * DAYS_PER_WEEK).map(amountOf),

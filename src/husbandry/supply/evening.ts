@@ -1,8 +1,8 @@
 /** Tonight: who is due, what to offer each out of which bin, and who must be left alone. */
-import { eaterOf } from '../animals/stage.ts';
-import type { Evening, PreyOffer, Serving } from '../appetite/serving.ts';
+import { eaterOf } from '../animals/index.ts';
+import type { Evening, PreyOffer, Serving } from '../appetite/index.ts';
 import { type DayNumber, isFeedingDay } from '../calendar.ts';
-import { itemsWorth, type LengthWindow, windowFor } from '../prey/matching.ts';
+import { itemsWorth, type LengthWindow, windowFor } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type NextMeal, nextMealOf, reasonToWait } from './next-meal.ts';
 import { type Shelf, shelvesOf } from './shelf-stock.ts';

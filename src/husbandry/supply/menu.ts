@@ -1,6 +1,6 @@
 /** What each demand group may eat, laid out in arrays, and the order in which groups draw on the larder. */
-import type { DemandGroup } from '../appetite/groups.ts';
-import type { PreySpecies } from '../prey/species.ts';
+import type { DemandGroup } from '../appetite/index.ts';
+import type { PreySpecies } from '../prey/index.ts';
 
 export interface Menu {
   readonly groups: readonly DemandGroup[];

@@ -1,9 +1,6 @@
 /** When an animal eats next: the range its rule and record give, the evening in it, and why it may have to wait. */
-import type { Animal } from '../animals/animal.ts';
-import type { Kind, StageRule } from '../animals/kind.ts';
-import { ruleOf } from '../animals/stage.ts';
-import { feedingDaysFrom, offeredOn } from '../appetite/feeding-days.ts';
-import { learnedInterval } from '../appetite/learned.ts';
+import { type Animal, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
+import { feedingDaysFrom, learnedInterval, offeredOn } from '../appetite/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { spokenDay } from './wording.ts';

@@ -1,5 +1,5 @@
 /** A meal served in time or not: what is not offered is counted once as late, as missed and as dangerous. */
-import { COUNTED, dangerAfter, type Meals, missedAfter, offered } from '../appetite/meals.ts';
+import { COUNTED, dangerAfter, type Meals, missedAfter, offered } from '../appetite/index.ts';
 import { countOverdue, type Tally } from './tally.ts';
 
 export interface Served {

@@ -1,6 +1,6 @@
 /** What stands on the larder's shelves tonight, as best known: each bin's prey by length. */
-import type { Bin } from '../larder/bin.ts';
-import type { PreySpecies } from '../prey/species.ts';
+import type { Bin } from '../larder/index.ts';
+import type { PreySpecies } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { stockOf } from './stock.ts';
 

@@ -1,7 +1,7 @@
 /** The size spectrum: one ruler of prey length, what is alive above it, what is eaten and what is missing below. */
 
 import type { Policy } from '../policy.ts';
-import { suitability } from '../prey/matching.ts';
+import { suitability } from '../prey/index.ts';
 import type { Spectrum } from './answer.ts';
 import type { Menu } from './menu.ts';
 import type { Stock } from './stock.ts';

@@ -2,18 +2,18 @@
 
 import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
-import type { DemandGroup } from '../appetite/groups.ts';
-import { KEPT_MM } from '../larder/path.ts';
+import type { DemandGroup } from '../appetite/index.ts';
+import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
-import type { LengthWindow } from '../prey/matching.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
 import type { Judged } from './cover.ts';
-import type { StockBin } from './stock.ts';
+import { groupSaid, groupsShown } from './group-said.ts';
+import type { StockBin } from './stock-bin.ts';
 import type { Tally } from './tally.ts';
 
 /** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */
-export function chanceOf(count: number, replicates: number): Chance {
+function chanceOf(count: number, replicates: number): Chance {
   const p = (count + 1) / (replicates + 2);
   return { chance: count / replicates, standardError: Math.sqrt((p * (1 - p)) / replicates) };
 }
@@ -57,9 +57,7 @@ export const nothingMissed = ({ tally }: Judged): Chance =>
 /** The answer of every group that anybody is in today or joins within the horizon. */
 export function groupAnswers(judged: Judged, policy: Policy): GroupAnswer[] {
   const { tally, menu } = judged;
-  return Array.from(menu.order)
-    .filter((g) => (tally.due[g] as number) > 0 || (menu.groups[g] as DemandGroup).animals.length > 0)
-    .map((g) => groupAnswer(judged, g, policy));
+  return groupsShown(menu, tally).map((g) => groupAnswer(judged, g, policy));
 }
 
 function groupAnswer(judged: Judged, g: number, policy: Policy): GroupAnswer {
@@ -69,13 +67,7 @@ function groupAnswer(judged: Judged, g: number, policy: Policy): GroupAnswer {
   const chance = chanceOf(n - (tally.replicatesMissed[g] as number), n);
   const items = column(tally, tally.itemsOf, g);
   return {
-    key: group.key,
-    name: group.name,
-    urgency: group.rule.urgency,
-    window: shownWindow(group),
-    species: [...group.windows.keys()],
-    animals: group.animals,
-    heads: group.animals.reduce((sum, code) => sum + (roster.heads[roster.codes.indexOf(code)] as number), 0),
+    ...groupSaid(roster, group),
     verdict: verdictOf(chance.chance, policy),
     nothingMissed: chance,
     mealsDue: (tally.due[g] as number) / n,
@@ -129,18 +121,6 @@ function stockByDay(tally: Tally, g: number): Spread[] {
       ),
     ),
   );
-}
-
-/** The window of the species the group may eat longest: what is printed beside its name. */
-export function shownWindow(group: DemandGroup): GroupAnswer['window'] {
-  const windows = [...group.windows.values()].sort((a, b) => b.maxMm - a.maxMm);
-  const { minMm, idealMm, liveMaxMm, maxMm } = (windows[0] ?? {
-    minMm: 0,
-    idealMm: 0,
-    liveMaxMm: 0,
-    maxMm: 0,
-  }) as LengthWindow;
-  return { minMm, idealMm, killFirstAboveMm: liveMaxMm < maxMm ? liveMaxMm : null, maxMm };
 }
 
 /** The answer of every bin, means over replicates. */

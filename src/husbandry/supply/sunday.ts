@@ -1,10 +1,11 @@
 /** The Sunday check: the full answer to "will the feeders last?". */
+import { correlation } from '../../maths/correlation.ts';
 import { joinKeys, mix32 } from '../../maths/random.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { bestAct } from './acts.ts';
 import type { CoverAnswer, Verdict } from './answer.ts';
 import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
-import { countRank } from './larder.ts';
+import { countRank } from './draws.ts';
 import { spectrumOf } from './spectrum.ts';
 import {
   binAnswers,
@@ -68,7 +69,7 @@ function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {
 
 /**
  * The bin whose count is most tied to how many meals are late or missed: the greatest correlation over replicates
- * between the rank of its count and those meals; null when nothing is ever late.
+ * between the rank of its count and those meals; null when no tie is clearly more than chance (1/sqrt(n) for n replicates).
  */
 function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
   const { stock, tally } = judged;
@@ -85,7 +86,8 @@ function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
     }))
     .sort((a, b) => b.tie - a.tie);
   const first = ties[0];
-  if (!first || !(first.tie > (2 * 2) / Math.sqrt(tally.replicates))) return null;
+  const chance = snapshot.facts.policy.lookTieErrors.value / Math.sqrt(tally.replicates);
+  if (!first || !(first.tie > chance)) return null;
   return {
     bin: first.bin.bin.code,
     sentence: `Count ${first.bin.bin.name}: how many it holds decides most.`,
@@ -96,19 +98,4 @@ function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
 function speciesInVain({ menu, tally }: Judged): ReadonlySet<string> {
   const inVain = menu.groups.filter((_, g) => byDay(tally, tally.unmet, g).some((items) => items > 0));
   return new Set(inVain.flatMap(({ windows }) => [...windows.keys()]));
-}
-
-/** Pearson's correlation; 0 when either does not vary. */
-function correlation(x: Float64Array, y: Float64Array): number {
-  const n = x.length;
-  const mean = (values: Float64Array) => values.reduce((a, b) => a + b, 0) / n;
-  const [mx, my] = [mean(x), mean(y)];
-  let [sxy, sxx, syy] = [0, 0, 0];
-  for (let i = 0; i < n; i++) {
-    const [dx, dy] = [(x[i] as number) - mx, (y[i] as number) - my];
-    sxy += dx * dy;
-    sxx += dx * dx;
-    syy += dy * dy;
-  }
-  return sxx > 0 && syy > 0 ? sxy / Math.sqrt(sxx * syy) : 0;
 }

@@ -1,5 +1,5 @@
 /** What is counted over replicates: meals, shortages, run-out days, prey eaten by length. */
-import { COUNTED } from '../appetite/meals.ts';
+import { COUNTED } from '../appetite/index.ts';
 
 export interface Tally {
   readonly groups: number;

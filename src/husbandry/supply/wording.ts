@@ -13,12 +13,13 @@ export function dayName(day: DayNumber, today: DayNumber): string {
   return ahead < DAYS_PER_WEEK ? `on ${WEEKDAYS[weekday(day)]}` : `in ${ahead} days`;
 }
 
+const SHORT_WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
 /** A day as a keeper says it: 'Thu 26 Nov'. */
 export function spokenDay(day: DayNumber): string {
   const [, month, date] = civilDate(day).split('-').map(Number) as [number, number, number];
-  return `${WEEKDAYS[weekday(day)]?.slice(0, 1 + 2)} ${date} ${MONTHS[month - 1]}`;
+  return `${SHORT_WEEKDAYS[weekday(day)]} ${date} ${MONTHS[month - 1]}`;
 }
 
 export interface Spoken {

@@ -1,20 +1,19 @@
 /** Reads one row into drafts of animals: what the row says, before it is set beside the record. */
-import type { Sex } from '../../husbandry/animals/animal.ts';
-import type { Kind } from '../../husbandry/animals/kind.ts';
-import type { DateCell } from '../cells/dateColumn.ts';
+import type { Kind, Sex } from '../../husbandry/animals/index.ts';
+import type { DateCell } from '../cells/date-column.ts';
 import type { LengthUnit } from '../cells/length.ts';
 import type { SexPart } from '../cells/sex.ts';
 import type { AnimalColumn } from '../columns/words.ts';
-import { dayWritten } from '../dateCells.ts';
+import { dayWritten } from '../date-cells.ts';
 import type { AnimalEntry } from '../entries.ts';
 import type { SheetRow } from '../file/sheet.ts';
-import type { NameMatch } from '../names/nameBook.ts';
+import type { NameMatch } from '../names/name-book.ts';
 import { type Note, said } from '../reading.ts';
 import { readText } from '../text.ts';
-import { isSure, kindText, partSexes } from './kindCell.ts';
+import { isSure, kindText, partSexes } from './kind-cell.ts';
 import { readHeads } from './sexes.ts';
 import { readGauge } from './size.ts';
-import { stageFacts, stageInSize, stageWritten } from './stageFacts.ts';
+import { stageFacts, stageInSize, stageWritten } from './stage-facts.ts';
 
 export interface AnimalDraft {
   readonly entry: AnimalEntry;

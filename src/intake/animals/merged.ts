@@ -1,11 +1,8 @@
 /** An animal's record after a row: the row adds and corrects, never empties, and never turns back the clock. */
 import type { DayNumber } from '../../husbandry/calendar.ts';
-import type { AnimalEntry, ExistingAnimal } from '../entries.ts';
+import type { AnimalEntry } from '../entries.ts';
 import { type Note, said } from '../reading.ts';
 import type { AnimalDraft } from './draft.ts';
-
-export const entryOf = ({ code: _code, nth: _nth, gone: _gone, ...entry }: ExistingAnimal): AnimalEntry =>
-  entry;
 
 const later = (before: DayNumber | null, after: DayNumber | null): DayNumber | null =>
   before === null || after === null ? (after ?? before) : Math.max(before, after);

@@ -1,12 +1,12 @@
 /** The gauge of one animal from its size, unit and stage cells. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 import { isBlank } from '../cells/blank.ts';
 import { type LengthUnit, readLength, readUnit } from '../cells/length.ts';
 import type { StageRead } from '../cells/stage.ts';
 import { inMm, quote } from '../quoting.ts';
 import { type Note, said, trouble } from '../reading.ts';
-import { gaugeOfInstar, gaugeOfStage } from './assumedSize.ts';
+import { gaugeOfInstar, gaugeOfStage } from './assumed-size.ts';
 
 export interface GaugeRead {
   readonly gaugeMm: Mm;

@@ -1,5 +1,5 @@
 /** Sexes as keepers write them: words, signs, or counts of males.females.unsexed such as 0.1 and 0.0.12. */
-import type { Sex } from '../../husbandry/animals/animal.ts';
+import type { Sex } from '../../husbandry/animals/index.ts';
 import { plainWords } from '../names/plain.ts';
 
 export interface SexPart {

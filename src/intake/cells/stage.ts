@@ -1,6 +1,5 @@
 /** Life stages as keepers write them: "sling", "L4", "sub-adult", "AF", "MM". */
-import type { Sex } from '../../husbandry/animals/animal.ts';
-import type { Kind, LifeStage } from '../../husbandry/animals/kind.ts';
+import type { Kind, LifeStage, Sex } from '../../husbandry/animals/index.ts';
 import { plainWords } from '../names/plain.ts';
 
 export interface StageRead {

@@ -1,7 +1,7 @@
 /** Finds the kind of animal a keeper's words mean: exactly, by genus, by group, or not at all. */
-import type { Kind, KindGroup } from '../../husbandry/animals/kind.ts';
+import type { Kind, KindGroup } from '../../husbandry/animals/index.ts';
 import { quote } from '../quoting.ts';
-import { GROUP_WORDS, HABIT_WORDS } from './groupWords.ts';
+import { GROUP_WORDS, HABIT_WORDS } from './group-words.ts';
 import {
   exactly,
   type NameBook,
@@ -11,7 +11,7 @@ import {
   within,
   withoutHedges,
   withSlips,
-} from './nameBook.ts';
+} from './name-book.ts';
 import { holdsPhrase, plainWords, singularWords } from './plain.ts';
 
 interface KindBooks {

@@ -1,7 +1,7 @@
 /** Finds the prey species a keeper's words mean: by name, by common name, or by its form. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { quote } from '../quoting.ts';
-import { FORM_WORDS, USUAL_SPECIES } from './groupWords.ts';
+import { FORM_WORDS, USUAL_SPECIES } from './group-words.ts';
 import {
   exactly,
   type NameBook,
@@ -11,7 +11,7 @@ import {
   within,
   withoutHedges,
   withSlips,
-} from './nameBook.ts';
+} from './name-book.ts';
 import { holdsPhrase, plainWords, singularWords } from './plain.ts';
 
 const plainOf = (text: string): string => singularWords(withoutHedges(plainWords(text)));

@@ -1,18 +1,18 @@
 /** Reads one row of stock: the prey, how many, how long, and when they came. */
-import type { Lot } from '../../husbandry/larder/bin.ts';
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { Lot } from '../../husbandry/larder/index.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readCount } from '../cells/count.ts';
-import type { DateCell } from '../cells/dateColumn.ts';
+import type { DateCell } from '../cells/date-column.ts';
 import { type LengthUnit, readUnit } from '../cells/length.ts';
 import type { StockColumn } from '../columns/words.ts';
-import { dayWritten } from '../dateCells.ts';
+import { dayWritten } from '../date-cells.ts';
 import type { StockEntry } from '../entries.ts';
 import type { SheetRow } from '../file/sheet.ts';
-import type { NameMatch } from '../names/nameBook.ts';
+import type { NameMatch } from '../names/name-book.ts';
 import { type Note, said, trouble } from '../reading.ts';
 import { readText } from '../text.ts';
-import { assumedBand, type BandRead, readTradeSize } from './tradeSize.ts';
+import { assumedBand, type BandRead, readTradeSize } from './trade-size.ts';
 
 export interface StockDraft {
   readonly entry: StockEntry;

@@ -1,10 +1,7 @@
 /** A bin's record after a row: the row adds and corrects, never empties, and never turns back the clock. */
-import type { ExistingStock, StockEntry } from '../entries.ts';
+import type { StockEntry } from '../entries.ts';
 import { type Note, said } from '../reading.ts';
 import type { StockDraft } from './draft.ts';
-
-export const stockEntryOf = ({ code: _code, nth: _nth, gone: _gone, ...entry }: ExistingStock): StockEntry =>
-  entry;
 
 const NEWER = said('record-newer', 'The record already holds a later arrival, which is kept.');
 

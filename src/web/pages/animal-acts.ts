@@ -19,19 +19,27 @@ import { length, maybe, maybeLength, typed } from './typed.ts';
 const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
 
+const at = (act: AnimalAct): string => route(paths.animalAct(':code', act));
+
+/** What all these forms have in common: where they go on, and what is shown when one is refused. */
+const about = (house: House, act: AnimalAct) => ({
+  form: () => act,
+  next: (c: Context) => paths.animal(codeOf(c)),
+  again: (c: Context, refused: Parameters<typeof showAnimal>[2]) => showAnimal(house, c, refused),
+  fields: { gaugeMm: 'gauge' },
+});
+
 export function animalActRoutes(app: Hono<DoorEnv>, house: House): void {
+  sizeRoutes(app, house);
+  stateRoutes(app, house);
+}
+
+function sizeRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;
-  const about = (act: AnimalAct) => ({
-    form: () => act,
-    next: (c: Context) => paths.animal(codeOf(c)),
-    again: (c: Context, refused: Parameters<typeof showAnimal>[2]) => showAnimal(house, c, refused),
-    fields: { gaugeMm: 'gauge' },
-  });
-  const at = (act: AnimalAct): string => route(paths.animalAct(':code', act));
   app.post(
     at('moulted'),
     posted(house, {
-      ...about('moulted'),
+      ...about(house, 'moulted'),
       shape: (unit) => ({ found: typed(civilDay), earliest: maybe(civilDay), gauge: maybeLength(unit) }),
       act: ({ gauge, ...given }, { c, formId }) =>
         recordMoult(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
@@ -40,16 +48,20 @@ export function animalActRoutes(app: Hono<DoorEnv>, house: House): void {
   app.post(
     at('measured'),
     posted(house, {
-      ...about('measured'),
+      ...about(house, 'measured'),
       shape: (unit) => ({ gauge: length(unit), ...day() }),
       act: ({ gauge, ...given }, { c, formId }) =>
         recordMeasure(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
     }),
   );
+}
+
+function stateRoutes(app: Hono<DoorEnv>, house: House): void {
+  const { context } = house;
   app.post(
     at('premoult'),
     posted(house, {
-      ...about('premoult'),
+      ...about(house, 'premoult'),
       shape: day,
       act: (given, { c, formId }) => recordPremoult(context, { animal: codeOf(c), ...given, formId }),
     }),
@@ -57,7 +69,7 @@ export function animalActRoutes(app: Hono<DoorEnv>, house: House): void {
   app.post(
     at('matured'),
     posted(house, {
-      ...about('matured'),
+      ...about(house, 'matured'),
       shape: day,
       act: (given, { c, formId }) => recordMatured(context, { animal: codeOf(c), ...given, formId }),
     }),
@@ -65,7 +77,7 @@ export function animalActRoutes(app: Hono<DoorEnv>, house: House): void {
   app.post(
     at('died'),
     posted(house, {
-      ...about('died'),
+      ...about(house, 'died'),
       shape: () => ({ heads: typed(heads), ...day() }),
       act: (given, { c, formId }) => recordDied(context, { animal: codeOf(c), ...given, formId }),
       next: (c, { left }: { left: number }) => (left > 0 ? paths.animal(codeOf(c)) : paths.animals),

@@ -1,4 +1,5 @@
 /** The form of an animal: a new one moves in, or what was said of one is changed. */
+
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import { type LengthUnit, lengthText } from '../../../views/format.ts';
@@ -8,7 +9,7 @@ import { paths } from '../../../views/paths.ts';
 import { sex } from '../../actions/animal-fields.ts';
 import { asOf, civilDay, heads } from '../../actions/fields.ts';
 import { addAnimal, type Done, editAnimal, loadSnapshot } from '../../actions/index.ts';
-import type { Animal } from '../../husbandry/animals/animal.ts';
+import type { Animal } from '../../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';

@@ -1,12 +1,12 @@
 /** Animals: the list in shelf order, one animal with its record, and what may be written down about it. */
+
 import type { Context, Hono } from 'hono';
 import { AnimalPage } from '../../../views/pages/animal.tsx';
 import { type AnimalRow, AnimalsPage } from '../../../views/pages/animals.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import type { Animal } from '../../husbandry/animals/animal.ts';
-import { ruleOf } from '../../husbandry/animals/stage.ts';
-import { eveningOf } from '../../husbandry/supply/evening.ts';
+import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
+import { eveningOf } from '../../husbandry/supply/index.ts';
 import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { historyLines } from './history.ts';

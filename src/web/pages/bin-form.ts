@@ -1,4 +1,5 @@
 /** The form of a bin, colony or cup: a new one, or what was said of one is changed. */
+
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import { BinFormPage } from '../../../views/pages/bin-form.tsx';
@@ -7,8 +8,8 @@ import { paths } from '../../../views/paths.ts';
 import { role } from '../../actions/bin-fields.ts';
 import { asOf, civilDay, heads, headsOrNone } from '../../actions/fields.ts';
 import { addBin, type Done, editBin, startCup } from '../../actions/index.ts';
-import type { Lot } from '../../husbandry/larder/bin.ts';
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { Lot } from '../../husbandry/larder/index.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import { rowNamed } from '../../store/index.ts';

@@ -2,8 +2,8 @@
 
 import { sentenceCase } from '../../../views/format.ts';
 import type { Option } from '../../../views/partials/form.tsx';
-import type { Bin } from '../../husbandry/larder/bin.ts';
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import type { Bin } from '../../husbandry/larder/index.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Facts, Room } from '../../husbandry/snapshot.ts';

@@ -1,12 +1,12 @@
 /** The larder: what prey is alive, and one bin with what was seen of it. */
+
 import type { Context, Hono } from 'hono';
 import { BinPage } from '../../../views/pages/bin.tsx';
 import { LarderPage } from '../../../views/pages/larder.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askSunday } from '../../actions/index.ts';
-import type { CoverAnswer } from '../../husbandry/supply/answer.ts';
-import { horizonOf } from '../../husbandry/supply/cover.ts';
+import { type CoverAnswer, horizonOf } from '../../husbandry/supply/index.ts';
 import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { binOptions, sizeOptions } from './choices.ts';

@@ -1,8 +1,9 @@
 /** How long the prey in a bin is now, where the keeper does not say. */
+
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { shelvesOf } from '../../husbandry/supply/shelf-stock.ts';
+import { shelvesOf } from '../../husbandry/supply/index.ts';
 import type { Lengths } from './choices.ts';
 
 /** Least and greatest length of what is alive in a bin, at most `longestMm` where some of it is that short. */

@@ -3,14 +3,12 @@
 import type { Window } from '../../../views/charts/window-bracket.tsx';
 import { type LengthUnit, lengthRange, longDay, sentenceCase, shortDay } from '../../../views/format.ts';
 import { type Names, preyName } from '../../../views/names.ts';
-import type { Animal } from '../../husbandry/animals/animal.ts';
-import type { Kind } from '../../husbandry/animals/kind.ts';
-import { eaterOf, ruleOf } from '../../husbandry/animals/stage.ts';
-import type { PreyOffer } from '../../husbandry/appetite/serving.ts';
+import { type Animal, eaterOf, type Kind, ruleOf } from '../../husbandry/animals/index.ts';
+import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
-import { windowFor } from '../../husbandry/prey/matching.ts';
+import { windowFor } from '../../husbandry/prey/index.ts';
 import type { Facts, Snapshot } from '../../husbandry/snapshot.ts';
-import { nextMealOf, reasonToWait } from '../../husbandry/supply/next-meal.ts';
+import { nextMealOf, reasonToWait } from '../../husbandry/supply/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 
 export interface Eating {
@@ -68,7 +66,7 @@ const eveningWords = (evening: DayNumber, today: DayNumber): string =>
   evening === today ? 'due tonight' : `eats next on ${longDay(evening)}`;
 
 /** '3 house crickets, 6–8 mm'. */
-export const offerWords = (
+const offerWords = (
   { heads, species, fromMm, toMm }: Pick<PreyOffer, 'heads' | 'species' | 'fromMm' | 'toMm'>,
   { names, unit }: Pick<Telling, 'names' | 'unit'>,
 ): string => `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}`;

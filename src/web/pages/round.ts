@@ -1,18 +1,19 @@
 /** Tonight's round as it is sent: each row as proposed unless a mark says otherwise, all of it one act. */
+
 import type { Context } from 'hono';
 import { z } from 'zod';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay, headsOrNone } from '../../actions/fields.ts';
 import { loadSnapshot, recordEvening } from '../../actions/index.ts';
-import { eaterOf, ruleOf } from '../../husbandry/animals/stage.ts';
-import type { Serving } from '../../husbandry/appetite/serving.ts';
+import { eaterOf, ruleOf } from '../../husbandry/animals/index.ts';
+import type { Serving } from '../../husbandry/appetite/index.ts';
 import { parseCivilDate } from '../../husbandry/calendar.ts';
-import { windowFor } from '../../husbandry/prey/matching.ts';
+import { windowFor } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { eveningOf } from '../../husbandry/supply/evening.ts';
+import { eveningOf } from '../../husbandry/supply/index.ts';
 import { roundDone } from '../../store/index.ts';
 import type { House } from './house.ts';
 import { lengthsIn } from './lengths-in.ts';

@@ -15,11 +15,7 @@ import { posted } from './posted.ts';
 import { typed } from './typed.ts';
 import { page, visit } from './visit.ts';
 
-export async function showSettings(
-  house: House,
-  c: Context,
-  refused: Refused | null = null,
-): Promise<Response> {
+async function showSettings(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
   const { calendar, deliveryWeekdays, leadTimeDays, rooms, changes, animals, facts } = here.snapshot;
   const props = {

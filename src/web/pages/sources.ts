@@ -1,13 +1,13 @@
 /** Numbers with their sources, as pages list them: an animal's rule, and the defaults that weigh most on a week. */
+
 import { sentenceCase } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
 import { sourceWords } from '../../facts/source-words.ts';
-import type { StageRule } from '../../husbandry/animals/kind.ts';
-import { ruleOf } from '../../husbandry/animals/stage.ts';
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
+import { ruleOf, type StageRule } from '../../husbandry/animals/index.ts';
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
-import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/answer.ts';
+import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/index.ts';
 
 const PERCENT = 100;
 

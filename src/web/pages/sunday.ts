@@ -1,10 +1,11 @@
 /** The Sunday check: will the feeders last until the next delivery? */
+
 import type { Context, Hono } from 'hono';
 import { preyName } from '../../../views/names.ts';
 import { SundayPage, type SundayProps } from '../../../views/pages/sunday.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askSunday } from '../../actions/index.ts';
-import type { CoverAnswer } from '../../husbandry/supply/answer.ts';
+import type { CoverAnswer } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { busy } from './busy.ts';
 import type { House } from './house.ts';

@@ -1,15 +1,15 @@
 /** Tonight's round: who eats what; marks and the rest become one act. */
+
 import type { Context, Hono } from 'hono';
 import type { Shell } from '../../../views/layout.tsx';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import type { Animal } from '../../husbandry/animals/animal.ts';
-import type { Evening } from '../../husbandry/appetite/serving.ts';
+import type { Animal } from '../../husbandry/animals/index.ts';
+import type { Evening } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { eveningOf } from '../../husbandry/supply/evening.ts';
-import { nextMealOf } from '../../husbandry/supply/next-meal.ts';
+import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
 import { offersOf, openEvening, roundDone, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
@@ -47,7 +47,7 @@ function withWords(shell: Shell, refused: Refused | null): Shell {
 }
 
 /** The evening without those of whom something is written already, each at its place. */
-export async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
+async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
   const done = new Set(await store.ask(roundDone(snapshot.today)));
   const evening = eveningOf(snapshot);
   const places = new Map(snapshot.animals.map((animal) => [animal.code, placeOf(animal, snapshot)]));

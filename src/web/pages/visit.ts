@@ -34,7 +34,7 @@ export const unitOf = ({ units }: Settings): LengthUnit => (units === 'inch' ? '
 export async function visit(house: House, c: Context, { refused = null, day }: Asked = {}): Promise<Visit> {
   const { context } = house;
   const snapshot = await loadSnapshot(context, day);
-  const found = await context.store.askAll({ settings, acts: latestActs(1), demo: demoIsHere });
+  const found = await context.store.askAll({ settings, acts: latestActs(2), demo: demoIsHere });
   const names = namesOf(snapshot);
   const formId = randomUUID();
   const { today } = context.clock();
@@ -42,7 +42,7 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
     today: snapshot.today,
     theme: themeOf(c),
     demo: found.demo,
-    undo: undoOf(found.acts[0], { names, today }),
+    undo: undoOf(found.acts.find(byKeeper), { names, today }),
     flash: wordsLeft(c),
     formId,
     path: c.req.method === 'GET' ? c.req.path : '/',
@@ -51,10 +51,12 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
   return { snapshot, unit: unitOf(found.settings), names, shell, forms: { formId, refused } };
 }
 
+/** The room every house has is made by the program itself. */
+const byKeeper = ({ verb }: Act): boolean => verb !== 'first-room';
+
 /** The last act is offered for undoing on its day and the day after; its record offers it longer. */
 function undoOf(act: Act | undefined, { names, today }: { names: Names; today: DayNumber }): Shell['undo'] {
-  if (act === undefined || act.voidedAt !== null || act.verb === 'first-room' || act.day < today - 1)
-    return null;
+  if (act === undefined || act.voidedAt !== null || act.day < today - 1) return null;
   return { id: String(act.id), label: inNames(act.summary, names) };
 }
 

@@ -7,11 +7,12 @@ import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
 import { judge } from '../../../src/husbandry/supply/cover.ts';
 import { larderFor } from '../../../src/husbandry/supply/larder.ts';
 import { menuOf } from '../../../src/husbandry/supply/menu.ts';
-import { type Run, runReplicates } from '../../../src/husbandry/supply/run.ts';
+import { runReplicates } from '../../../src/husbandry/supply/run.ts';
 import { rulerEdges } from '../../../src/husbandry/supply/spectrum.ts';
 import { stockOf } from '../../../src/husbandry/supply/stock.ts';
 import { sundayCheck } from '../../../src/husbandry/supply/sunday.ts';
 import { type Tally, tallyFor } from '../../../src/husbandry/supply/tally.ts';
+import type { Run } from '../../../src/husbandry/supply/working.ts';
 import { rooms } from '../../support/random-rooms.ts';
 
 const DAYS = 10;

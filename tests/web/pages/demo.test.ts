@@ -23,4 +23,5 @@ test('it leaves, what is the keeper’s own stays, and there is a room', async (
   expect(animals.map(({ name }) => name)).toEqual(['Own']);
   expect(rooms).toHaveLength(1);
   expect(await see('/')).not.toContain(BANNER);
+  expect(await see('/')).toContain('class="banner undo"');
 });

@@ -1,6 +1,6 @@
 /** Body lengths of prey from a size cell: a trade word, a length, or nothing. */
 
-import type { PreySpecies, SizeClass } from '../../husbandry/prey/species.ts';
+import type { PreySpecies, SizeClass } from '../../husbandry/prey/index.ts';
 import { type Problem, problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Mm } from '../../husbandry/units.ts';

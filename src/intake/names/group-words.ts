@@ -1,6 +1,6 @@
 /** Words by which keepers name a whole group of animals or a form of prey: tables. */
-import type { KindGroup } from '../../husbandry/animals/kind.ts';
-import type { PreyForm } from '../../husbandry/prey/species.ts';
+import type { KindGroup } from '../../husbandry/animals/index.ts';
+import type { PreyForm } from '../../husbandry/prey-form.ts';
 
 /** In plain singular words; longer phrases stand before words they hold. */
 export const GROUP_WORDS: readonly (readonly [KindGroup, readonly string[]])[] = [

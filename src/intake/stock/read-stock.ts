@@ -1,24 +1,18 @@
 /** Reads a keeper's list of live prey: the dry run of an import, and what the import will write. */
-import type { PreySpecies } from '../../husbandry/prey/species.ts';
-import { openQuestions, type Questions } from '../asking.ts';
-import { assembled } from '../assembling.ts';
-import type { DatesRead } from '../cells/dateColumn.ts';
-import { type LengthUnit, readUnit } from '../cells/length.ts';
+
+import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { STOCK_WORDS, type StockColumn } from '../columns/words.ts';
-import { unsettled, verdictOn } from '../comparing.ts';
-import { datesOf } from '../dateCells.ts';
+import { unsettled } from '../comparing.ts';
 import type { ExistingStock, StockEntry } from '../entries.ts';
-import { openSheet, type SheetRow } from '../file/sheet.ts';
-import { type Register, register } from '../identity.ts';
-import { labelsOnce, numberLikes } from '../labels.ts';
+import type { SheetRow } from '../file/sheet.ts';
+import { type Listing, readList, settled } from '../listing.ts';
 import { type PreyFinder, preyFinder } from '../names/prey.ts';
 import type { IntakeOptions } from '../options.ts';
-import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
-import { resolveName, wrongAnswers } from '../resolving.ts';
+import type { Choice, Note, Reading, RowReading } from '../reading.ts';
+import { resolveName } from '../resolving.ts';
 import {
   isSum,
   LEFT_OUT,
-  NO_LONGER_KEPT,
   nothingTold,
   SUM_ROW,
   WAITS_FOR_DATES,
@@ -26,7 +20,7 @@ import {
   WAITS_FOR_UNIT,
 } from '../standing.ts';
 import { type StockDraft, stockDraft } from './draft.ts';
-import { mergedStock, stockEntryOf } from './merged.ts';
+import { mergedStock } from './merged.ts';
 
 export interface StockOptions extends IntakeOptions {
   readonly species: readonly PreySpecies[];
@@ -34,16 +28,9 @@ export interface StockOptions extends IntakeOptions {
   readonly existing?: readonly ExistingStock[] | undefined;
 }
 
-interface Work {
+interface Work extends Listing<StockEntry> {
   readonly finder: PreyFinder;
   readonly items: readonly PreySpecies[];
-  readonly answers: Readonly<Record<string, string>>;
-  readonly questions: Questions;
-  readonly dates: DatesRead;
-  readonly fileUnit: LengthUnit | null;
-  readonly records: Register<StockEntry & { readonly gone?: boolean | undefined }>;
-  readonly onceOnly: ReturnType<typeof labelsOnce>;
-  readonly numbered: ReturnType<typeof numberLikes>;
 }
 
 type Row = SheetRow<StockColumn>;
@@ -51,21 +38,11 @@ type Row = SheetRow<StockColumn>;
 const writtenIn = ({ cell }: Row): string =>
   [cell('label'), cell('bin'), cell('prey'), cell('size')].filter(Boolean).join(' · ');
 
-/** Sets a draft beside its record, if there is one. */
+/** A draft of a bin without a name of its own is numbered among its likes. */
 function settle(draft: StockDraft, written: string, work: Work): RowReading<StockEntry> {
-  const { label, notes: labelNotes } = work.onceOnly(draft.entry.label, draft.row);
   const bin = draft.binGiven ? draft.entry.bin : work.numbered(draft.entry.bin);
-  const entry = { ...draft.entry, label, bin };
-  const record = work.records.claim(identityOf(entry));
-  const notes = [...draft.notes, ...labelNotes];
-  const about = { row: draft.row, written };
-  if (!record) return verdictOn({ ...about, notes, record: null, after: entry });
-  const before = stockEntryOf(record);
-  const known = { code: record.code, before };
-  if (record.gone)
-    return verdictOn({ ...about, notes: [...notes, NO_LONGER_KEPT], record: known, after: before });
-  const merged = mergedStock(before, { ...draft, entry });
-  return verdictOn({ ...about, notes: [...notes, ...merged.notes], record: known, after: merged.after });
+  const named = { ...draft, entry: { ...draft.entry, bin } };
+  return settled(named, work, { written, identityOf, merge: mergedStock });
 }
 
 const choices = (text: string, { finder }: Work): Choice[] =>
@@ -100,30 +77,16 @@ const identityOf = ({ label, bin, species }: StockEntry) => ({ label, name: bin,
 
 /** Reads bytes of a CSV file; never throws, writes nothing, and gives the same answer for the same file. */
 export function readStock(bytes: Uint8Array, options: StockOptions): Reading<StockEntry> {
-  const { species, existing = [], answers = {}, mapping = {} } = options;
-  const opened = openSheet(bytes, { table: STOCK_WORDS, needed: 'prey', mapping });
-  if (!opened.ok) return unreadable(opened.problem);
-  const sheet = opened.value;
-  if (sheet.problems.length > 0) return assembled(sheet);
-  const dates = datesOf(sheet.rows, ['came'], options);
-  const sizeHeading = sheet.columns.find(({ column }) => column === 'size')?.heading;
-  const work: Work = {
-    finder: preyFinder(species),
+  const { species, existing = [] } = options;
+  const world = { finder: preyFinder(species), items: species };
+  return readList(bytes, options, {
+    table: STOCK_WORDS,
+    needed: 'prey',
+    dateColumns: ['came'],
+    sizeColumn: 'size',
+    existing,
+    identityOf,
     items: species,
-    answers,
-    questions: openQuestions(),
-    dates,
-    fileUnit: readUnit(sizeHeading ?? '') ?? options.unit ?? null,
-    records: register(existing, identityOf),
-    onceOnly: labelsOnce(),
-    numbered: numberLikes(),
-  };
-  const rows = sheet.rows.map((row, index) => readRow(row, index, work));
-  return assembled(sheet, {
-    rows,
-    problems: [...dates.problems, ...wrongAnswers(answers, species)],
-    asks: work.questions.all(),
-    remarks: dates.remarks,
-    dateOrder: dates.order,
+    rowsOf: (row, index, listing) => [readRow(row, index, { ...world, ...listing })],
   });
 }

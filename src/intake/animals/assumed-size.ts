@@ -1,5 +1,5 @@
 /** A gauge for an animal nobody measured: the middle of its stage, marked as assumed. */
-import type { Kind, KindGroup, LifeStage } from '../../husbandry/animals/kind.ts';
+import { adultGauge, type Kind, type KindGroup, type LifeStage } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 
 const ORDER: readonly LifeStage[] = ['young', 'juvenile', 'subadult', 'adult'];
@@ -14,8 +14,6 @@ const ARACHNIDS: ReadonlySet<KindGroup> = new Set([
 const firstFeedingInstar = ({ group }: Kind): number => (ARACHNIDS.has(group) ? 2 : 1);
 
 const middle = ([least, most]: readonly [Mm, Mm]): Mm => (least + most) / 2;
-
-const adultGauge = (kind: Kind): Mm => middle(kind.adultGaugeMm.value);
 
 const growing = (kind: Kind) => kind.stages.filter(({ stage }) => stage !== 'mature male');
 

@@ -1,6 +1,6 @@
 /** The dates of a file's rows, settled column by column. */
 import type { DayNumber } from '../husbandry/calendar.ts';
-import { type DateCell, type DatesRead, type DateWishes, readDates } from './cells/dateColumn.ts';
+import { type DateCell, type DatesRead, type DateWishes, readDates } from './cells/date-column.ts';
 import type { SheetRow } from './file/sheet.ts';
 import { quote } from './quoting.ts';
 import { type Note, said, trouble } from './reading.ts';

@@ -10,11 +10,11 @@ import {
   type StockEntry,
   type StockOptions,
 } from '../../src/intake/index.ts';
-import { INVENTED_KINDS } from './inventedKinds.ts';
-import { INVENTED_PREY } from './inventedPrey.ts';
+import { INVENTED_KINDS } from './invented-kinds.ts';
+import { INVENTED_PREY } from './invented-prey.ts';
 
 /** 2026-03-23. */
-export const TODAY = 20_535;
+const TODAY = 20_535;
 
 export const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
@@ -39,7 +39,7 @@ export const stockIn = (
   });
 
 /** The records as they stand once a reading is written. */
-export function written<E extends object>(reading: Reading<E>): (E & { code: string })[] {
+function written<E extends object>(reading: Reading<E>): (E & { code: string })[] {
   return reading.rows.flatMap(({ becomes, code }, index) =>
     becomes ? [{ ...becomes, code: code ?? `X${index + 1}` }] : [],
   );

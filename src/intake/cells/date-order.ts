@@ -1,6 +1,6 @@
 /** Whether day or month is written first, inferred from a whole column and never guessed. */
 import { civilDate, type DayNumber, dayOf } from '../../husbandry/calendar.ts';
-import { type DateForm, fullYear } from './dateForms.ts';
+import { type DateForm, fullYear } from './date-forms.ts';
 
 export const DATE_ORDERS = ['dmy', 'mdy', 'ymd'] as const;
 export type DateOrder = (typeof DATE_ORDERS)[number];

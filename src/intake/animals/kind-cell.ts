@@ -1,8 +1,8 @@
 /** Which kind of animal a row speaks of: by its kind and genus cells, by its record, or by its name. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
+import type { Kind } from '../../husbandry/animals/index.ts';
 import type { ExistingAnimal } from '../entries.ts';
 import type { KindFinder } from '../names/kinds.ts';
-import type { MatchHow, NameMatch } from '../names/nameBook.ts';
+import type { MatchHow, NameMatch } from '../names/name-book.ts';
 import { plainWords } from '../names/plain.ts';
 import { type Resolved, resolveName } from '../resolving.ts';
 

@@ -1,13 +1,12 @@
 /** What a stage cell adds to an animal: whether it is a mature male, and whether the keeper calls it adult. */
-import type { Sex } from '../../husbandry/animals/animal.ts';
-import type { Kind, LifeStage } from '../../husbandry/animals/kind.ts';
+import type { Kind, LifeStage, Sex } from '../../husbandry/animals/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readLength } from '../cells/length.ts';
 import { readStage, type StageRead } from '../cells/stage.ts';
 import { inMm, quote } from '../quoting.ts';
 import { type Note, said, trouble } from '../reading.ts';
-import { stageOfGauge } from './assumedSize.ts';
+import { stageOfGauge } from './assumed-size.ts';
 import type { GaugeRead } from './size.ts';
 
 interface StageFacts {

@@ -1,6 +1,6 @@
 /** The forms a date cell can take, before its order of day and month is known. */
 import { isBlank } from './blank.ts';
-import { monthOf } from './monthNames.ts';
+import { monthOf } from './month-names.ts';
 
 export type DateForm =
   | { readonly kind: 'blank' }

@@ -2,8 +2,8 @@
 import { civilDate, type DayNumber, dayOf } from '../../husbandry/calendar.ts';
 import { type Problem, problem } from '../../husbandry/problems.ts';
 import { either, quote } from '../quoting.ts';
-import { type DateForm, dateForm } from './dateForms.ts';
-import { type DateOrder, type DayRead, dayIn, ordersThatFit } from './dateOrder.ts';
+import { type DateForm, dateForm } from './date-forms.ts';
+import { type DateOrder, type DayRead, dayIn, ordersThatFit } from './date-order.ts';
 
 interface DateColumn {
   readonly column: string;

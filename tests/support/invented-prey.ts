@@ -1,5 +1,7 @@
 /** A few prey species with invented numbers, for tests that need names and size classes. */
-import type { PreyForm, PreySpecies, SizeClass } from '../../src/husbandry/prey/species.ts';
+
+import type { PreySpecies, SizeClass } from '../../src/husbandry/prey/species.ts';
+import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { Sourced } from '../../src/husbandry/sourced.ts';
 
 const invented = <T>(value: T): Sourced<T> => ({

@@ -1,24 +1,17 @@
 /** Reads a keeper's list of animals: the dry run of an import, and what the import will write. */
-import type { Kind } from '../../husbandry/animals/kind.ts';
-import { openQuestions, type Questions } from '../asking.ts';
-import { assembled } from '../assembling.ts';
-import type { DatesRead } from '../cells/dateColumn.ts';
-import { type LengthUnit, readUnit } from '../cells/length.ts';
+
+import type { Kind } from '../../husbandry/animals/index.ts';
 import { ANIMAL_WORDS, type AnimalColumn } from '../columns/words.ts';
-import { unsettled, verdictOn } from '../comparing.ts';
-import { datesOf } from '../dateCells.ts';
+import { unsettled } from '../comparing.ts';
 import type { AnimalEntry, ExistingAnimal } from '../entries.ts';
-import { openSheet, type SheetRow } from '../file/sheet.ts';
-import { type Register, register } from '../identity.ts';
-import { labelsOnce, numberLikes } from '../labels.ts';
+import type { SheetRow } from '../file/sheet.ts';
+import { type Listing, readList, settled } from '../listing.ts';
 import { kindFinder } from '../names/kinds.ts';
 import type { IntakeOptions } from '../options.ts';
-import { type Choice, type Note, type Reading, type RowReading, unreadable } from '../reading.ts';
-import { wrongAnswers } from '../resolving.ts';
+import type { Choice, Note, Reading, RowReading } from '../reading.ts';
 import {
   isSum,
   LEFT_OUT,
-  NO_LONGER_KEPT,
   NONE_HERE,
   nothingTold,
   SUM_ROW,
@@ -27,8 +20,8 @@ import {
   WAITS_FOR_UNIT,
 } from '../standing.ts';
 import { type AnimalDraft, draftsOf } from './draft.ts';
-import { type KindWorld, kindText, partSexes, resolveKind } from './kindCell.ts';
-import { entryOf, mergedAnimal } from './merged.ts';
+import { type KindWorld, kindText, partSexes, resolveKind } from './kind-cell.ts';
+import { mergedAnimal } from './merged.ts';
 
 export interface AnimalOptions extends IntakeOptions {
   readonly kinds: readonly Kind[];
@@ -36,14 +29,7 @@ export interface AnimalOptions extends IntakeOptions {
   readonly existing?: readonly ExistingAnimal[] | undefined;
 }
 
-interface Work extends KindWorld {
-  readonly questions: Questions;
-  readonly dates: DatesRead;
-  readonly fileUnit: LengthUnit | null;
-  readonly records: Register<AnimalEntry & { readonly gone?: boolean | undefined }>;
-  readonly onceOnly: ReturnType<typeof labelsOnce>;
-  readonly numbered: ReturnType<typeof numberLikes>;
-}
+interface Work extends KindWorld, Listing<AnimalEntry> {}
 
 type Row = SheetRow<AnimalColumn>;
 
@@ -57,21 +43,11 @@ const cellsOf = ({ cell }: Row) => ({
 const writtenIn = ({ cell }: Row): string =>
   [cell('label'), cell('who'), cell('genus'), cell('kind')].filter(Boolean).join(' · ');
 
-/** Sets a draft beside its record, if there is one. */
+/** A draft that has no name of its own is numbered among its likes. */
 function settle(draft: AnimalDraft, written: string, work: Work): RowReading<AnimalEntry> {
-  const { label, notes: labelNotes } = work.onceOnly(draft.entry.label, draft.row);
   const name = draft.given.name ? draft.entry.name : work.numbered(draft.entry.name);
-  const entry = { ...draft.entry, label, name };
-  const record = work.records.claim(entry);
-  const notes = [...draft.notes, ...labelNotes];
-  const about = { row: draft.row, written };
-  if (!record) return verdictOn({ ...about, notes, record: null, after: entry });
-  const before = entryOf(record);
-  const known = { code: record.code, before };
-  if (record.gone)
-    return verdictOn({ ...about, notes: [...notes, NO_LONGER_KEPT], record: known, after: before });
-  const merged = mergedAnimal(before, { ...draft, entry });
-  return verdictOn({ ...about, notes: [...notes, ...merged.notes], record: known, after: merged.after });
+  const named = { ...draft, entry: { ...draft.entry, name } };
+  return settled(named, work, { written, identityOf, merge: mergedAnimal });
 }
 
 const choices = (text: string, { finder }: Work): Choice[] =>
@@ -108,31 +84,16 @@ const identityOf = ({ label, name, kind }: AnimalEntry) => ({ label, name, kind 
 
 /** Reads bytes of a CSV file; never throws, writes nothing, and gives the same answer for the same file. */
 export function readAnimals(bytes: Uint8Array, options: AnimalOptions): Reading<AnimalEntry> {
-  const { kinds, existing = [], answers = {}, mapping = {} } = options;
-  const opened = openSheet(bytes, { table: ANIMAL_WORDS, needed: 'kind', mapping });
-  if (!opened.ok) return unreadable(opened.problem);
-  const sheet = opened.value;
-  if (sheet.problems.length > 0) return assembled(sheet);
-  const dates = datesOf(sheet.rows, ['fed', 'moulted'], options);
-  const sizeHeading = sheet.columns.find(({ column }) => column === 'size')?.heading;
-  const work: Work = {
-    finder: kindFinder(kinds),
-    kinds,
-    answers,
+  const { kinds, existing = [] } = options;
+  const world = { finder: kindFinder(kinds), kinds, existing };
+  return readList(bytes, options, {
+    table: ANIMAL_WORDS,
+    needed: 'kind',
+    dateColumns: ['fed', 'moulted'],
+    sizeColumn: 'size',
     existing,
-    questions: openQuestions(),
-    dates,
-    fileUnit: readUnit(sizeHeading ?? '') ?? options.unit ?? null,
-    records: register(existing, identityOf),
-    onceOnly: labelsOnce(),
-    numbered: numberLikes(),
-  };
-  const rows = sheet.rows.flatMap((row, index) => readRow(row, index, work));
-  return assembled(sheet, {
-    rows,
-    problems: [...dates.problems, ...wrongAnswers(answers, kinds)],
-    asks: work.questions.all(),
-    remarks: dates.remarks,
-    dateOrder: dates.order,
+    identityOf,
+    items: kinds,
+    rowsOf: (row, index, listing) => readRow(row, index, { ...world, ...listing }),
   });
 }

@@ -1,0 +1,12 @@
+/** Front door: who comes due when and wants how much. */
+export { type ExactDistribution, exactItems, exactMeans, exactSum } from './exact.ts';
+export { type FeedingDays, feedingDaysFrom, offeredOn } from './feeding-days.ts';
+export type { DemandGroup } from './groups.ts';
+export { learnedInterval } from './learned.ts';
+export { logSd } from './log-normal.ts';
+export { startAnimal, startMeals } from './meal-start.ts';
+export { COUNTED, dangerAfter, FOR, type Meals, mealsFor, missedAfter, putOnDay } from './meal-state.ts';
+export { comesDue, itemsOfOne, offered, usualAcceptance } from './meals.ts';
+export { isSteady } from './offers.ts';
+export { type Roster, rosterOf } from './roster.ts';
+export type { Evening, PreyOffer, Serving } from './serving.ts';

@@ -1,0 +1,58 @@
+/** What an animal's record says at the start of a forecast: its last meal, its wait, its moult cycle, its appetite. */
+
+import { normalCdf } from '../../maths/normal.ts';
+import type { Animal } from '../animals/index.ts';
+import { NEVER } from '../calendar.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { logSd } from './log-normal.ts';
+import type { Row } from './rows.ts';
+
+/** Premoult counts only when seen after the last moult. */
+export const premoultDay = ({ premoultSeen, lastMoult }: Animal): number | null =>
+  premoultSeen !== null && (lastMoult === null || premoultSeen >= lastMoult.found) ? premoultSeen : null;
+
+/** An offer nobody has spoken of yet counts as the last meal. */
+export const lastMeal = ({ lastOffered, lastOutcome, lastTaken }: Animal): number | null =>
+  lastOutcome === 'offered' ? lastOffered : lastTaken;
+
+/** The safe gap counts from here: an animal that refused or is hardening is not short of prey. */
+export function lastTended({ animal, steps }: Row, today: number): number {
+  const wait = Math.ceil(steps[0]?.rule.waitAfterMoultDays.value ?? 0);
+  const offered = animal.lastOffered === null ? NEVER : animal.lastOffered - today;
+  const hard = animal.lastMoult === null ? NEVER : animal.lastMoult.found + wait - today;
+  return Math.max(offered, Math.min(hard, 0));
+}
+
+/** After a refusal the retry wait; after an offer today, tomorrow. */
+export function notBefore({ animal, steps }: Row, today: number): number {
+  if (animal.lastOffered === null) return NEVER;
+  const offered = animal.lastOffered - today;
+  if (animal.lastOutcome === 'refused') return offered + (steps[0]?.rule.retryDays.value ?? 1);
+  return offered + 1;
+}
+
+/**
+ * Mean of the log of the moult cycle [days]: ln(mean x Q10^((Tref - T)/10)) - s^2/2, a log-normal with that mean and
+ * CV; metabolic Q10 of invertebrates about 2 (source with the value).
+ */
+export function cycleLogMean({ steps, tempC }: Row, step: number, { facts }: Snapshot): number {
+  const moult = steps[step]?.rule.moult;
+  if (!moult) return Number.NaN;
+  const { moultQ10, moultReferenceC, q10StepC } = facts.policy;
+  const slower = moultQ10.value ** ((moultReferenceC.value - tempC) / q10StepC.value);
+  return Math.log(moult.meanDays.value * slower) - logSd(moult.cv.value) ** 2 / 2;
+}
+
+export function cyclePassed(row: Row, snapshot: Snapshot): number {
+  const found = row.animal.lastMoult?.found;
+  const moult = row.steps[0]?.rule.moult;
+  if (found === undefined || !moult) return 0;
+  const age = Math.max(1, snapshot.today - found);
+  return normalCdf((Math.log(age) - cycleLogMean(row, 0, snapshot)) / logSd(moult.cv.value));
+}
+
+/** Acceptance on record over the kind's, each weighed by its offers; 1 without a record. */
+export function appetiteOf({ animal }: Row, { facts }: Snapshot): number {
+  const prior = facts.policy.acceptancePriorWeight.value;
+  return (animal.takenOnRecord + prior) / (animal.offersOnRecord + prior);
+}

@@ -1,0 +1,8 @@
+/** Front door: prey alive in bins, colonies and cups. */
+export type { Bin, BinEvent, BinRole, CupLook, ExpectedDelivery, Level, Lot } from './bin.ts';
+export { type Chain, chainOf } from './chain.ts';
+export { spreadLot, totalHeads } from './lot.ts';
+export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
+export { binOn } from './replay.ts';
+export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
+export { type BinState, emptyState, type Life } from './state.ts';

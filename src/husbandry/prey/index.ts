@@ -1,0 +1,12 @@
+/** Front door: prey species, their rates, and which prey suits which animal. */
+export { itemsWorth, type LengthWindow, suitability, windowFor } from './matching.ts';
+export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
+export type {
+  DevelopmentPoint,
+  DevelopmentSpan,
+  PreySpecies,
+  PreyStage,
+  SizeClass,
+  StageKind,
+  SurvivalPoint,
+} from './species.ts';

@@ -1,0 +1,119 @@
+/** The cohorts of a bin over the horizon: what is here, what hatches and what is delivered, at each growth speed. */
+
+import { keyOfCode } from '../../maths/random.ts';
+import {
+  type BinState,
+  type CohortPath,
+  type ExpectedDelivery,
+  emptyState,
+  type Life,
+  pathsOf,
+  spreadLot,
+} from '../larder/index.ts';
+import { roomTemp } from '../rooms.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { keptOr, type Laid } from './laid.ts';
+import type { StockBin } from './stock-bin.ts';
+
+/** Heads that came together, at each of a few growth speeds. */
+export interface Cohort {
+  readonly bin: number;
+  readonly species: number;
+  /** Day of the horizon on which they are there first, if nothing is late. */
+  readonly arrives: number;
+  readonly kind: 'here' | 'hatched' | 'delivered';
+  /** First slice in the run's arrays, and number of slices. */
+  readonly firstSlice: number;
+  readonly slices: number;
+  readonly nodes: readonly CohortPath[];
+  /** Key of a delivery's own draws. */
+  readonly key: number;
+}
+
+/** A cohort that has no place in the arrays yet. */
+export type Unplaced = Omit<Cohort, 'firstSlice'>;
+
+interface CohortLayout {
+  readonly b: number;
+  readonly days: number;
+  readonly speedLogs: Float64Array;
+  readonly laid: Laid;
+}
+
+export function cohortsOf(
+  snapshot: Snapshot,
+  bin: StockBin,
+  { b, days, speedLogs, laid }: CohortLayout,
+): Unplaced[] {
+  const own = keptOr(laid.paths, bin.bin, () =>
+    atSpeeds(snapshot, bin, { state: bin.state, days, speedLogs }),
+  );
+  const cohorts = (bin.bin.reserved ? [] : own).map(
+    (nodes, c): Unplaced => ({
+      bin: b,
+      species: bin.species,
+      arrives: nodes[0]?.arrives as number,
+      kind: c === 0 ? 'here' : 'hatched',
+      slices: nodes[0]?.slices as number,
+      nodes,
+      key: bin.key,
+    }),
+  );
+  const coming = snapshot.deliveries
+    .filter((delivery) => delivery.bin === bin.bin.code)
+    .sort((x, y) => (x.code < y.code ? -1 : 1));
+  return [
+    ...cohorts,
+    ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, speedLogs, laid })),
+  ];
+}
+
+interface SpeedLayout {
+  readonly state: BinState;
+  readonly days: number;
+  readonly speedLogs: Float64Array;
+}
+
+/** Paths of the bin's cohorts, each at every speed; the cohorts of all speeds are the same in number and day. */
+function atSpeeds(
+  snapshot: Snapshot,
+  bin: StockBin,
+  { state, days, speedLogs }: SpeedLayout,
+): CohortPath[][] {
+  const temp = roomTemp(snapshot.rooms, bin.bin.nextRoom ?? bin.bin.room);
+  const slices = snapshot.facts.policy.slices.value;
+  const bySpeed = Array.from(speedLogs, (log) => {
+    const life: Life = { chain: bin.chain, bin: bin.bin, temp, speed: Math.exp(log) };
+    return pathsOf(state, { life, today: snapshot.today, days, slices });
+  });
+  const first = bySpeed[0] as CohortPath[];
+  const aligned = first.map((_, c) => bySpeed.map((paths) => paths[c] as CohortPath));
+  return aligned.filter((nodes, c) => c === 0 || nodes.some(({ heads }) => heads > 0));
+}
+
+function deliveredCohort(
+  snapshot: Snapshot,
+  bin: StockBin,
+  { delivery, b, days, speedLogs, laid }: CohortLayout & { delivery: ExpectedDelivery },
+): Unplaced[] {
+  const arrives = Math.max(0, delivery.day - snapshot.today);
+  if (arrives >= days) return [];
+  const paths = keptOr(laid.paths, delivery, () => {
+    const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
+    const holding: StockBin = { ...bin, bin: { ...bin.bin, role: 'holding' } };
+    return atSpeeds(snapshot, holding, { state, days, speedLogs });
+  });
+  const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
+  const slices = nodes[0]?.slices as number;
+  return [
+    {
+      bin: b,
+      species: bin.species,
+      arrives,
+      kind: 'delivered',
+      slices,
+      nodes,
+      key: keyOfCode(delivery.code),
+    },
+  ];
+}

@@ -1,0 +1,62 @@
+/** Acts on deliveries that are on the way: asked for sooner, or doubled. */
+
+import { type DayNumber, weekday } from '../calendar.ts';
+import type { ExpectedDelivery } from '../larder/index.ts';
+import type { Snapshot } from '../snapshot.ts';
+import type { Asking, Candidate } from './candidate.ts';
+import type { CoverOptions } from './cover.ts';
+import { dayName } from './wording.ts';
+
+/** First day from tomorrow on, the lead time past, on which a delivery can come. */
+function firstDeliveryDay(snapshot: Snapshot, leadTimeDays: number): DayNumber | null {
+  const first = snapshot.today + Math.max(1, leadTimeDays);
+  const week = snapshot.deliveryWeekdays.length;
+  for (let day = first; day < first + week; day++) if (snapshot.deliveryWeekdays[weekday(day)]) return day;
+  return null;
+}
+
+export function bringingForward({ snapshot, options }: Asking): Candidate[] {
+  const soonest = firstDeliveryDay(snapshot, 1);
+  if (soonest === null) return [];
+  return snapshot.deliveries
+    .filter(({ day }) => day > soonest)
+    .map((delivery) =>
+      deliveryAct(snapshot, { delivery, options, kind: 'bring delivery forward', change: { day: soonest } }),
+    );
+}
+
+export function enlarging({ snapshot, options }: Asking): Candidate[] {
+  return snapshot.deliveries.map((delivery) =>
+    deliveryAct(snapshot, {
+      delivery,
+      options,
+      kind: 'enlarge delivery',
+      change: { lot: { ...delivery.lot, heads: delivery.lot.heads * 2 } },
+    }),
+  );
+}
+
+interface DeliveryAct {
+  readonly delivery: ExpectedDelivery;
+  readonly options: CoverOptions;
+  readonly kind: 'bring delivery forward' | 'enlarge delivery';
+  readonly change: Partial<ExpectedDelivery>;
+}
+
+function deliveryAct(snapshot: Snapshot, { delivery, options, kind, change }: DeliveryAct): Candidate {
+  const prey = snapshot.facts.species.get(delivery.species)?.commonName ?? delivery.species;
+  const sooner = `Ask for the ${prey} delivery ${dayName(change.day ?? delivery.day, snapshot.today)} instead.`;
+  const larger = `Double the ${prey} delivery to ${delivery.lot.heads * 2}.`;
+  return {
+    kind,
+    sentence: kind === 'bring delivery forward' ? sooner : larger,
+    bin: delivery.bin,
+    species: delivery.species,
+    animals: [],
+    snapshot: {
+      ...snapshot,
+      deliveries: snapshot.deliveries.map((each) => (each === delivery ? { ...delivery, ...change } : each)),
+    },
+    options,
+  };
+}

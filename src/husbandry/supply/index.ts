@@ -1,0 +1,18 @@
+/** Front door: will the feeders last, what helps, what is offered tonight, what will be wanted. */
+export type {
+  Act,
+  BinAnswer,
+  Chance,
+  CoverAnswer,
+  GroupAnswer,
+  Shortfall,
+  Spectrum,
+  Spread,
+  Verdict,
+} from './answer.ts';
+export { type CoverOptions, horizonOf } from './cover.ts';
+export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
+export { eveningOf } from './evening.ts';
+export { nextMealOf, reasonToWait } from './next-meal.ts';
+export { shelvesOf } from './shelf-stock.ts';
+export { sundayCheck } from './sunday.ts';
