@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import { type CoverAnswer, type CoverOptions, sundayCheck } from '../husbandry/supply/index.ts';
-import { type Keeping, keepAnswer, keptAnswer } from '../store/index.ts';
+import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { loadSnapshot } from './load-snapshot.ts';
 
@@ -35,26 +35,35 @@ export async function askSunday(
   context: Context,
   { options = {}, snapshot: given, answering = answerHere }: Asking = {},
 ): Promise<Result<CoverAnswer>> {
+  const asked = given ?? (await presentOf(context));
+  const kept = await context.store.ask(keptAnswer(keepingOf(asked, options)));
+  if (kept !== null) return ok(JSON.parse(kept) as CoverAnswer);
   const snapshot = given ?? (await loadSnapshot(context));
   const keeping = keepingOf(snapshot, options);
-  const kept = await context.store.ask(keptAnswer(keeping));
-  if (kept !== null) return ok(JSON.parse(kept) as CoverAnswer);
   const { key: name } = keeping;
   const answer = await answering({ name, snapshot, options });
   if (!answer.ok) return answer;
   const body = JSON.stringify(answer.value);
-  const { revision } = answer.value;
-  const written = await keepAnswer(context.store, { ...keeping, revision }, body);
+  const written = await keepAnswer(context.store, { ...keeping, revision: answer.value.revision }, body);
   return written.ok ? ok(JSON.parse(body) as CoverAnswer) : answer;
 }
+
+type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
+
+/** What tells one room from another: enough to find a kept answer, without reading the room. */
+const presentOf = async ({ store, facts, clock }: Context): Promise<Present> => ({
+  facts,
+  today: clock().today,
+  revision: await store.ask(revision),
+});
 
 const nameOf = ({ days, replicates, cut, stretchRobust = false }: CoverOptions): string =>
   JSON.stringify(['sunday', days ?? null, replicates ?? null, [...(cut ?? [])].sort(), stretchRobust]);
 
 /** One answer is kept a question: of the latest day, made by this engine from these facts. */
-const keepingOf = ({ facts, today, revision }: Snapshot, options: CoverOptions): Keeping => ({
+const keepingOf = ({ facts, today, revision: at }: Present, options: CoverOptions): Keeping => ({
   key: nameOf(options),
-  revision,
+  revision: at,
   engine: `${ENGINE} ${markOf(facts)} ${today}`,
 });
 

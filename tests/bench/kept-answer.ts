@@ -1,4 +1,4 @@
-/** The Sunday question put twice to a stored room of 2,000: read and computed, then read and taken from the kept answer. */
+/** The Sunday question put twice to a stored room of 2,000: read and computed, then taken from the kept answer. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -28,13 +28,14 @@ export async function keptRow(): Promise<Row> {
   const ask = async () => good(await actions.askSunday(context, { options: { replicates: 60 } }));
   const first = await spentOn(ask);
   const again = await leastOf(RUNS, ask);
+  const reading = await leastOf(RUNS, () => actions.loadSnapshot(context));
   const { animals } = await actions.loadSnapshot(context);
   await store.close();
   rmSync(folder, { recursive: true });
   return {
     name: `Sunday question unchanged: ${animals.length} animals in the store`,
     value: `${again.wallMs.toFixed(1)} ms (processor ${again.processorMs.toFixed(1)})`,
-    beside: `the room read each time; first answer, 60 replicates: ${first.wallMs.toFixed(0)} ms`,
+    beside: `reading the room ${reading.wallMs.toFixed(1)} ms; first answer, 60 replicates: ${first.wallMs.toFixed(0)} ms`,
   };
 }
 
