@@ -1,6 +1,7 @@
 /** The verdict in about ten words, as a person would say it. */
 import { civilDate, type DayNumber, weekday } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
+import { capital } from '../words.ts';
 import type { GroupAnswer, Verdict } from './answer.ts';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
@@ -77,5 +78,3 @@ function lastsUntil({ today, days, untilDelivery }: Spoken): string {
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
