@@ -87,7 +87,7 @@ describe('a row of stock', () => {
   test('without a name takes that of its prey, numbered', () => {
     expect(
       stockIn('prey,size,count\ndubia,small,1\ndubia,large,2\n').rows.map(({ becomes }) => becomes?.bin),
-    ).toEqual(['Dubia roach', 'Dubia roach 2']);
+    ).toEqual(['Dubia roaches', 'Dubia roaches 2']);
   });
 
   test('without a count comes uncounted; an empty bin is an answer', () => {
