@@ -31,9 +31,6 @@ export function offeredOn(feeding: FeedingDays, range: { from: number; to: numbe
   const at = Math.max(0, range.drawn);
   const after = next[at] as number;
   const before = previous[at] as number;
-  const afterFits = after <= range.to;
   const beforeFits = before >= Math.max(0, range.from);
-  if (afterFits && beforeFits) return at - before <= after - at ? before : after;
-  if (beforeFits) return before;
-  return after;
+  return beforeFits && (after > range.to || at - before <= after - at) ? before : after;
 }

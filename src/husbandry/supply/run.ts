@@ -20,8 +20,16 @@ const FOR = purposes('generosity', 'warmth', 'skipped');
 
 /** Runs replicates `from` up to but not including `to` and adds them to the tally. */
 export function runReplicates(run: Run, tally: Tally, { from, to }: { from: number; to: number }): void {
+  const { roster, feeding, policy, menu, larder, days, seed } = run;
+  // Each field by name: a spread gives every run a shape of its own, and the compiled loops are thrown away.
   const working: Working = {
-    ...run,
+    roster,
+    feeding,
+    policy,
+    menu,
+    larder,
+    days,
+    seed,
     tally,
     meals: mealsFor(run.roster, run.feeding, run.days),
     picks: run.larder ? picksFor(run.larder, run.menu) : null,

@@ -24,6 +24,15 @@ export function noteOverdue(served: Served, i: number, day: number): void {
   countOverdue(served.tally, { group: groupOf(served, i), animal: i, bits: now & ~seen });
 }
 
+/** The evening, tonight or later, at whose end a meal still not offered is counted for something more. */
+export function alarmOf(meals: Meals, i: number): number {
+  const counted = meals.counted[i] as number;
+  const unless = (bit: number, day: number) => (counted & bit ? Number.POSITIVE_INFINITY : day);
+  const late = unless(COUNTED.late, meals.rangeTo[i] as number);
+  const missed = unless(COUNTED.missed, missedAfter(meals, i));
+  return Math.max(0, Math.min(late, missed, unless(COUNTED.danger, dangerAfter(meals, i))));
+}
+
 /** Offers an animal its meal, after counting what was overdue by the evening before. */
 export function serve(served: Served, i: number, day: number): void {
   if (day > 0) noteOverdue(served, i, day - 1);

@@ -117,6 +117,16 @@ export function countDue(
   }
 }
 
+/** Several meals of a group came due, whose items are counted by day already. */
+export function countMany(
+  tally: Tally,
+  group: number,
+  { meals, items }: { meals: number; items: number },
+): void {
+  add(tally.due, group, meals);
+  add(tally.now.items, group, items);
+}
+
 /** A meal found no prey today; counted on the first day that happens, once until the animal is served. */
 export function countInVain(
   tally: Tally,
