@@ -1,7 +1,7 @@
 /*
- * The demand loop of src/husbandry (appetite/meals.ts, supply/alone.ts) once more in C: a yardstick of speed, and a
- * second opinion on the sums. Reads the compiled roster as doubles (tests/bench/twin-file.ts writes them), prints
- * due, wanted, late, missed, dangers and the processor seconds of the loop alone.
+ * The demand loop of src/husbandry (appetite/meal-start.ts, appetite/meals.ts, supply/alone.ts) once more in C: a
+ * yardstick of speed, and a second opinion on the sums. Reads the compiled roster as doubles (demand-twin.ts writes
+ * them), prints due, wanted, late, missed, dangers and the processor seconds of the loop alone.
  */
 #include <math.h>
 #include <stdint.h>
@@ -57,7 +57,7 @@ static double normal_quantile(double p) {
   return q < 0 ? -z : z;
 }
 
-/* The file: a row of doubles, read in the order in which twin-file.ts writes them. */
+/* The file: a row of doubles, read in the order in which demand-twin.ts writes them. */
 static double *at_file;
 static double number(void) { return *at_file++; }
 static double *reals(int n) {
@@ -149,7 +149,6 @@ static void start_interval(Animal *a) {
   int to = hold > fed + max ? hold + max - min : fed + max;
   a->fed_on = at_least(fed, last_tended[i]);
   schedule(a, at_least(fed + min, hold), to, at_least(fed + interval, hold));
-  if (a->range_to + grace[a->rule] < 0) a->counted = LATE | MISSED;
 }
 
 static void start_cycle(Animal *a) {
