@@ -90,6 +90,17 @@ describe('a row of stock', () => {
     ).toEqual(['Dubia roaches', 'Dubia roaches 2']);
   });
 
+  test('without a name takes its label, if that is a word', () => {
+    const names = stockIn('label,prey,size,count\nPinheads,dubia,small,1\n17,dubia,large,2\n').rows;
+    expect(names.map(({ becomes }) => becomes?.bin)).toEqual(['Pinheads', 'Dubia roaches']);
+  });
+
+  test('takes its size from the prey when it is written there', () => {
+    const lots = ['dubia 20 mm', 'dubia 2 cm'].map((prey) => lotOf(prey, '', '5'));
+    expect(lots[0]).toEqual(lotOf('dubia', '20 mm', '5'));
+    expect(lots[1]).toEqual(lots[0]);
+  });
+
   test('without a count comes uncounted; an empty bin is an answer', () => {
     expect(lotOf('dubia', 'small', '')).toBeNull();
     expect(notesOf('dubia', 'small', '')).toEqual(['No count: the bin is brought in uncounted.']);

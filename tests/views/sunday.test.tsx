@@ -88,6 +88,13 @@ describe('the Sunday page', () => {
     expect(words(danger)).toContain('perhaps 1 animal in danger, about 6 missed');
   });
 
+  it('says that no feeding day comes rather than that nothing is due', () => {
+    const html = markup(
+      <SundayPage {...sundayProps} answer={{ ...answer, mealsDue: 0, missedMeals: 0, lateMeals: 60 }} />,
+    );
+    expect(words(html)).toContain('No meal falls on a feeding day of yours: about 60 late.');
+  });
+
   it('leaves out what an act does not change, and leads to where a cup is started', () => {
     const act = {
       ...answer.act!,

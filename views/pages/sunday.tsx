@@ -77,10 +77,13 @@ const Verdict = ({ answer, delivery }: SundayProps) => (
 
 const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
   <p class="lede">
-    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}.{' '}
-    {counted(Math.round(answer.mealsDue), 'meal')} due: {shortfallWords(answer)}.
+    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}. {dueWords(Math.round(answer.mealsDue))}:{' '}
+    {shortfallWords(answer)}.
   </p>
 );
+
+const dueWords = (meals: number): string =>
+  meals === 0 ? 'No meal falls on a feeding day of yours' : `${counted(meals, 'meal')} due`;
 
 /** Where the act is done; an act that changes tonight's offers is done in the round. */
 function placeOf({ kind, bin }: Act): { href: string; label: string } {
