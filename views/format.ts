@@ -117,9 +117,15 @@ export function roundly(n: number): number {
   return Math.round(n / step) * step;
 }
 
-/** '120' when somebody has just counted, 'about 340' when the count is vague. */
+const GUESS_TIMES = 5;
+
+/** Whether a count is so old that its band says more than its middle. */
+export const isGuess = ({ low, high }: Spread): boolean => high > GUESS_TIMES * Math.max(1, low);
+
+/** '120' when somebody has just counted, 'about 340' when the count is vague, '30 to 1300' when it is a guess. */
 export function aboutHeads({ low, mid, high }: Spread): string {
   if (high < 1) return 'none';
+  if (isGuess({ low, mid, high })) return `${roundly(low)} to ${roundly(high)}`;
   const vague = high - low > Math.max(1, mid * VAGUE_SHARE);
   return vague ? `about ${roundly(mid)}` : `${Math.round(mid)}`;
 }

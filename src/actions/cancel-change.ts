@@ -12,7 +12,7 @@ export const cancelChange = action({
     const change = await findRow(tx, 'planned_change', given.change);
     if (!change.ok) return change;
     return ok({
-      summary: `Cancelled planned ${change.value.kind} ${given.change}`,
+      summary: `No longer planned: ${change.value.kind} of ${change.value.count}`,
       puts: { planned_change: [{ ...change.value, cancelled: true }] },
       reply: null,
     });

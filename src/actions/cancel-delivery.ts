@@ -12,7 +12,7 @@ export const cancelDelivery = action({
     const order = await expectedDelivery(tx, given.delivery);
     if (!order.ok) return order;
     return ok({
-      summary: `Cancelled delivery ${given.delivery}`,
+      summary: `Not coming: ${order.value.heads} ${order.value.species}`,
       puts: { delivery: [{ ...order.value, state: 'cancelled' }] },
       reply: null,
     });

@@ -33,7 +33,7 @@ export const deliveryCame = action({
     if (!came.ok) return came;
     const details = { dead: given.dead, delivery: given.delivery };
     return ok({
-      summary: `Delivery ${given.delivery} came: ${given.alive} alive, ${given.dead} dead`,
+      summary: `Came for ${bin.value.code}: ${given.alive} alive, ${given.dead} dead`,
       puts: { delivery: [{ ...order.value, state: 'arrived' }] },
       entries: [
         { day: given.day ?? now.today, kind: 'delivered', bin: bin.value.code, ...came.value, details },

@@ -2,6 +2,7 @@
 import { civilDate } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
+import { spokenDay } from '../husbandry/supply/index.ts';
 import { nextCodes } from '../store/index.ts';
 import { civilDay, flag, formId, someText } from './fields.ts';
 import { findBin } from './find.ts';
@@ -27,7 +28,7 @@ export const expectDelivery = action({
     const { species } = bin.value;
     const row = { ...ordered.value, code: code!, species, bin: given.bin, day: given.day, demo: given.demo };
     return ok({
-      summary: `Expect ${given.heads} ${species} on ${date}`,
+      summary: `Expect ${given.heads} ${species} on ${spokenDay(given.day)}`,
       puts: { delivery: [{ ...row, state: 'expected' }] },
       reply: { delivery: code! },
     });

@@ -50,7 +50,7 @@ const whole = (least: number, most: number) =>
     code: 'number-out-of-range',
     least,
     most,
-    wanted: `a whole number from ${least} to ${most}`,
+    wanted: `a whole number from ${least} to ${most.toLocaleString('en-GB')}`,
     whole: true,
   });
 export const heads = whole(1, MOST_HEADS);

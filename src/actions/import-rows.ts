@@ -37,13 +37,26 @@ export const importRows = action({
     const { added, changed, history } = animals.value;
     const { bins, entries } = lots.value;
     return ok({
-      summary: `Imported ${added.length} new animals, ${changed.length} changed, ${given.lots.length} lots`,
+      summary: summaryOf(added.length, changed.length, given.lots.length),
       puts: { animal: [...added, ...changed], bin: bins },
       entries: [...history, ...entries],
       reply: { animals: added.map(({ code }) => code), bins: bins.map(({ code }) => code) },
     });
   },
 });
+
+/** 'Brought in 15 new animals, 2 changed and 3 bins', leaving out what is none. */
+function summaryOf(added: number, changed: number, lots: number): string {
+  const parts = [
+    ...(added > 0 ? [added === 1 ? '1 new animal' : `${added} new animals`] : []),
+    ...(changed > 0 ? [changed === 1 ? '1 changed animal' : `${changed} changed animals`] : []),
+    ...(lots > 0 ? [lots === 1 ? '1 bin' : `${lots} bins`] : []),
+  ];
+  return `Brought in ${inOneBreath(parts)}`;
+}
+
+const inOneBreath = (parts: readonly string[]): string =>
+  parts.length < 2 ? (parts[0] ?? 'nothing') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 
 async function importedAnimals(scene: Scene, given: Given['animals']) {
   const fresh = given.new.map(({ lastFed: _, lastMoult: _moult, ...animal }) => animal);

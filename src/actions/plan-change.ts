@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { civilDate } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import { spokenDay } from '../husbandry/supply/index.ts';
 import { nextCodes } from '../store/index.ts';
 import { chance, civilDay, flag, formId, gaugeMm, heads, oneOf, someText } from './fields.ts';
 import { findAnimal, findKind, findRoom } from './find.ts';
@@ -43,7 +44,7 @@ export const planChange = action({
       cancelled: false,
     };
     return ok({
-      summary: `Planned: ${given.kind} of ${given.count} between ${civilDate(from)} and ${civilDate(to)}`,
+      summary: `Planned: ${given.kind} of ${given.count} between ${spokenDay(from)} and ${spokenDay(to)}`,
       puts: { planned_change: [row] },
       reply: { change: code! },
     });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import { spokenDay } from '../husbandry/supply/index.ts';
 import { type AnimalRow, type EntryInput, offersOf, rowsNamed } from '../store/index.ts';
 import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
 import { findAnimal, findBin } from './find.ts';
@@ -122,5 +123,5 @@ function offerOf(given: z.output<typeof offered>, day: DayNumber): EntryInput {
 
 function summaryOf(day: DayNumber, rows: readonly Row[]): string {
   const fed = rows.filter(({ outcome }) => outcome === 'offered').length;
-  return `Evening of ${civilDate(day)}: ${fed} offered, ${rows.length - fed} not`;
+  return `Round of ${spokenDay(day)}: ${fed} fed, ${rows.length - fed} not`;
 }

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import { spokenDay } from '../husbandry/supply/index.ts';
 import { type EntryInput, type MealOutcome, type OfferLine, offersOf, openEvening } from '../store/index.ts';
 import { civilDay, formId, oneOf, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
@@ -33,13 +34,17 @@ export const recordMorning = action({
     if (!events.ok) return events;
     const outcomes = outcomesOf(offers, given.exceptions, now.today);
     return ok({
-      summary: `Morning after ${civilDate(evening)}: ${outcomes.length} closed, ${given.exceptions.length} by name`,
+      summary: `Morning after ${spokenDay(evening)}: ${told(outcomes.length, given.exceptions.length)}`,
       puts: { animal: events.value.map(({ row }) => row) },
       entries: [...outcomes, ...events.value.flatMap(({ entries }) => entries)],
       reply: { evening: civilDate(evening), closed: outcomes.length },
     });
   },
 });
+
+/** '29 ate, 3 otherwise'. */
+const told = (all: number, named: number): string =>
+  named === 0 ? `${all} ate` : `${all - named} ate, ${named} otherwise`;
 
 const nothingOffered = (evening: DayNumber | null) =>
   problem(

@@ -31,7 +31,7 @@ export const startCup = action({
       notes: '',
     });
     if (!cup.ok) return cup;
-    const { code } = cup.value;
+    const { code, name } = cup.value;
     const started = {
       day: day ?? scene.now.today,
       kind: 'cup looked',
@@ -39,7 +39,7 @@ export const startCup = action({
       details: { look: 'started' },
     } as const;
     return ok({
-      summary: `Started cup ${code}`,
+      summary: `Started cup ${name} (${code})`,
       puts: { bin: [cup.value] },
       entries: [started],
       reply: { bin: code },

@@ -2,8 +2,10 @@
 
 const LONGEST_QUOTE = 60;
 
-export const quote = (text: string): string =>
-  text.length > LONGEST_QUOTE ? `"${text.slice(0, LONGEST_QUOTE)}…"` : `"${text}"`;
+export function quote(text: string): string {
+  const [open, close] = text.includes('"') ? ['“', '”'] : ['"', '"'];
+  return `${open}${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}${close}`;
+}
 
 /** A list in words: 'a', 'a or b', 'a, b or c'. */
 export const either = (words: readonly string[]): string =>

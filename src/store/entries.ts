@@ -72,14 +72,17 @@ export interface OfferLine {
   readonly outcome: MealOutcome | null;
 }
 
-/** What was offered on an evening, in the order written. */
+/** Those of an offer's animals that live here still. */
+const OF_THE_LIVING = 'exists (select 1 from animal a where a.code = o.animal and a.left_day is null)';
+
+/** What was offered on an evening to those who are here, in the order written. */
 export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
   jsonQuery(
     `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads,
        'fromMm', from_mm, 'toMm', to_mm, 'outcome', outcome)) as body from (
        select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
          order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
-       from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 order by o.id)`,
+       from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 and ${OF_THE_LIVING} order by o.id)`,
     [evening],
   );
 
@@ -96,7 +99,7 @@ export const openEvening = (upTo: DayNumber): Query<DayNumber | null> =>
   jsonQuery(
     `select json(coalesce((select civil_day from entry o
        where o.kind = 'offered' and o.voided = 0 and o.civil_day between ? and ?
-         and o.details ->> '$.outcome' is null
+         and o.details ->> '$.outcome' is null and ${OF_THE_LIVING}
          and not exists (select 1 from entry x where x.about = o.id and x.voided = 0)
        order by o.civil_day desc limit 1), 'null')) as body`,
     [upTo - DAYS_AN_OFFER_STAYS_OPEN, upTo],

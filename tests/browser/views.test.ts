@@ -63,6 +63,16 @@ describe('a phone', () => {
     await page.close();
   });
 
+  it('draws every kind of prey in its own colour', async () => {
+    const { page } = await open('sunday');
+    const fills = await page
+      .locator('.spectrum .phone .layer')
+      .evaluateAll((layers) => layers.map((layer) => getComputedStyle(layer).fill));
+    expect(fills.length).toBeGreaterThan(1);
+    expect(fills).not.toContain('rgb(0, 0, 0)');
+    await page.close();
+  });
+
   it('has targets of 60 px in the round and of 24 px anywhere', async () => {
     const { page } = await open('tonight');
     for (const tap of await page.locator('.serving .tap:visible, .otherwise > summary').all()) {

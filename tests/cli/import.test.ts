@@ -17,7 +17,7 @@ describe('a good list', () => {
       'row 3  new  Dot · Brachypelma hamorii',
     ]);
     expect(out).toContain('6 readings: 6 new.');
-    expect(out).toContain('Imported 6 new animals');
+    expect(out).toContain('Brought in 6 new animals');
     expect(existsSync(at.db)).toBe(true);
   });
 

@@ -87,7 +87,18 @@ describe('a row of stock', () => {
   test('without a name takes that of its prey, numbered', () => {
     expect(
       stockIn('prey,size,count\ndubia,small,1\ndubia,large,2\n').rows.map(({ becomes }) => becomes?.bin),
-    ).toEqual(['Dubia roach', 'Dubia roach 2']);
+    ).toEqual(['Dubia roaches', 'Dubia roaches 2']);
+  });
+
+  test('without a name takes its label, if that is a word', () => {
+    const names = stockIn('label,prey,size,count\nPinheads,dubia,small,1\n17,dubia,large,2\n').rows;
+    expect(names.map(({ becomes }) => becomes?.bin)).toEqual(['Pinheads', 'Dubia roaches']);
+  });
+
+  test('takes its size from the prey when it is written there', () => {
+    const lots = ['dubia 20 mm', 'dubia 2 cm'].map((prey) => lotOf(prey, '', '5'));
+    expect(lots[0]).toEqual(lotOf('dubia', '20 mm', '5'));
+    expect(lots[1]).toEqual(lots[0]);
   });
 
   test('without a count comes uncounted; an empty bin is an answer', () => {

@@ -15,7 +15,7 @@ test('an animal’s history is its acts, newest first, with what was undone mark
   expect(told.map(({ summary, undone }) => [summary, undone])).toEqual([
     ['Changed A1', false],
     ['A1 moulted', true],
-    ['Evening of 2024-10-04: 2 offered, 0 not', false],
+    ['Round of Fri 4 Oct: 2 fed, 0 not', false],
     ['Added Ash (A1)', false],
   ]);
   expect(told[2]?.lines).toMatchObject([{ day: TODAY, kind: 'offered', animal: 'A1', bin: 'B1', heads: 5 }]);

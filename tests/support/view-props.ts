@@ -53,6 +53,7 @@ export const tonightProps: TonightProps = {
   cautions: new Map([['A3', ['urticating hairs']]]),
   waiting: 4,
   nextDay: TODAY + 2,
+  anybody: true,
 };
 
 export const morningProps: MorningProps = {
@@ -211,6 +212,9 @@ export const settingsProps: SettingsProps = {
   },
   deliveryWeekdays: [false, true, true, true, true, false, false],
   leadTimeDays: 3,
+  latest: [
+    { id: '9', day: TODAY, sentence: 'Round of Tue 24 Nov: 9 fed, 1 not.', undone: false, canUndo: true },
+  ],
   rooms: [{ code: 'R1', name: 'Spare room', dayTempC: 26, nightTempC: 22 }],
   changes: [
     {

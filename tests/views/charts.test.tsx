@@ -27,7 +27,7 @@ describe('the ruler', () => {
 describe('the size spectrum', () => {
   it('says what is missing as its title', () => {
     expect(spectrumFinding(spectrum, 'mm')).toBe(
-      'Prey of 3.5–8 mm is missing: about 45 wanted and not there',
+      'Prey of 3.5–8 mm is missing: about 45 more wanted than there',
     );
     const enough = { ...spectrum, missing: spectrum.missing.map(() => 0) };
     expect(spectrumFinding(enough, 'mm')).toBe('There is prey at every length that is wanted');

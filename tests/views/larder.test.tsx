@@ -38,6 +38,16 @@ describe('the larder', () => {
     expect(words(due)).toContain('Overdue since Fri 20 Nov');
     expect(tags(due, 'details').filter((tag) => tag.includes(' open'))).toHaveLength(1);
   });
+  it('tells a bin nobody counted from one that is empty, and a guess from a count', () => {
+    const [first, ...others] = larderProps.answers;
+    const shown = (headsNow: { low: number; mid: number; high: number }, lookedDaysAgo: number | null) =>
+      words(
+        markup(<LarderPage {...larderProps} answers={[{ ...first!, headsNow, lookedDaysAgo }, ...others]} />),
+      );
+    expect(shown({ low: 0, mid: 0, high: 0 }, null)).toContain('not counted yet');
+    expect(shown({ low: 0, mid: 0, high: 0 }, 2)).toContain('none');
+    expect(shown({ low: 28, mid: 190, high: 1264 }, 84)).toContain('30 to 1300');
+  });
   it('says so when it is empty, and asks for a bin before a delivery', () => {
     const empty = words(markup(<LarderPage {...larderProps} bins={[]} answers={[]} deliveries={[]} />));
     expect(empty).toContain('The larder is empty');

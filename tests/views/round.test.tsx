@@ -29,6 +29,20 @@ describe('the round', () => {
     expect(html).toContain('<input type="hidden" name="notFed" value="A1"/>');
   });
 
+  it('shows again what was marked when it is refused', () => {
+    const refused = { form: 'round', values: { moulted: 'A3' }, problems: { 'heads:A2': 'Not a count.' } };
+    const again = markup(<TonightPage {...tonightProps} forms={{ ...forms, refused }} />);
+    const open = tags(again, 'details').filter((tag) => / open/.test(tag));
+    expect(open).toHaveLength(2);
+    expect(checked(again)).toHaveLength(1);
+  });
+
+  it('says what the page is for when nobody lives here', () => {
+    const empty = { ...evening, servings: [], withheld: [] };
+    const html = markup(<TonightPage {...tonightProps} evening={empty} anybody={false} nextDay={null} />);
+    expect(words(html)).toContain('Add an animal or bring in a list');
+  });
+
   it('feeds 60 animals with 5 exceptions in at most 11 taps: two a rare exception, one for the rest', () => {
     const servings = Array.from({ length: 60 }, (_, i) => serving(`N${i}`, 'Shelf A'));
     const big = markup(<TonightPage {...tonightProps} evening={{ ...evening, servings }} />);

@@ -14,7 +14,7 @@ describe('the settings', () => {
   const html = markup(<SettingsPage {...settingsProps} />);
 
   it('open with the feeding days, and tick them', () => {
-    expect(words(html)).toContain('You feed on Tuesdays, Thursdays, Sundays');
+    expect(words(html)).toContain('You feed on Tuesdays, Thursdays and Sundays');
     const ticked = tags(html, 'input').filter(
       (tag) => tag.includes('name="weekday"') && / checked/.test(tag),
     );

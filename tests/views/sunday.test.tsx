@@ -58,7 +58,14 @@ describe('the Sunday page', () => {
     const html = markup(
       <SundayPage {...sundayProps} answer={{ ...answer, groups: [...answer.groups, ...many] }} />,
     );
-    expect(words(html)).toContain('8 more groups last');
+    expect(words(html)).toMatch(/For the other \d+ animals it lasts/);
+    const name = `${answer.groups[4]!.name.charAt(0).toUpperCase()}${answer.groups[4]!.name.slice(1)}`;
+    const rows = insides(html, 'tbody')
+      .flatMap((body) => insides(body, 'tr'))
+      .map(words);
+    const merged = rows.filter((row) => row.startsWith(name));
+    expect(merged).toHaveLength(1);
+    expect(merged[0]).toContain(`${5 * answer.groups[4]!.heads} `);
   });
 
   it('draws groups of one name as one bracket with the worst verdict', () => {
@@ -68,6 +75,24 @@ describe('the Sunday page', () => {
     );
     expect(html.match(/group-bracket is-runs-short/g)).toHaveLength(2);
     expect(html.match(/group-bracket/g)).toHaveLength(2);
+  });
+
+  it('leads to the deliveries when one is to come sooner, though the act names a bin', () => {
+    const act = { ...answer.act!, kind: 'bring delivery forward' as const, bin: 'B1' };
+    const html = markup(<SundayPage {...sundayProps} answer={{ ...answer, act, look: null }} />);
+    expect(words(html)).toContain('To the deliveries');
+  });
+
+  it('says perhaps where less than one is expected', () => {
+    const danger = markup(<SundayPage {...sundayProps} answer={{ ...answer, dangers: 0.3 }} />);
+    expect(words(danger)).toContain('perhaps 1 animal in danger, about 6 missed');
+  });
+
+  it('says that no feeding day comes rather than that nothing is due', () => {
+    const html = markup(
+      <SundayPage {...sundayProps} answer={{ ...answer, mealsDue: 0, missedMeals: 0, lateMeals: 60 }} />,
+    );
+    expect(words(html)).toContain('No meal falls on a feeding day of yours: about 60 late.');
   });
 
   it('leaves out what an act does not change, and leads to where a cup is started', () => {

@@ -99,10 +99,15 @@ interface StockProps {
 
 const Stock = ({ id, shapes, species }: StockProps) => (
   <g class="stock">
-    {shapes.layers.map(({ species: code, path }) => (
+    <defs>
+      {shapes.layers.map(({ path }, i) => (
+        <path id={`${id}-layer-${i}`} d={path} />
+      ))}
+    </defs>
+    {shapes.layers.map(({ species: code }, i) => (
       <>
-        <path d={path} class={`layer ${hueClass(species.get(code)?.form ?? 'cricket')}`} />
-        <path d={path} fill={hatchFill(id, species, code)} class="layer-hatch" />
+        <use href={`#${id}-layer-${i}`} class={`layer ${hueClass(species.get(code)?.form ?? 'cricket')}`} />
+        <use href={`#${id}-layer-${i}`} fill={hatchFill(id, species, code)} class="layer-hatch" />
       </>
     ))}
   </g>

@@ -47,7 +47,8 @@ const outline = area<Slab>()
   .x((slab) => place(slab.x))
   .y0((slab) => place(slab.near))
   .y1((slab) => place(slab.far))
-  .curve(curveMonotoneX);
+  .curve(curveMonotoneX)
+  .digits(1);
 
 const LEAST_PART = 0.22;
 
@@ -109,11 +110,12 @@ function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes
   const { mids, alive, stock, rulerTop, rise, ends } = ground;
   const own = alive[layer]!;
   const below = sum(alive.slice(0, layer), mids.length);
+  const isThere = (i: number): boolean => (own[i] ?? 0) > 0;
   const slabs = mids.map((x, i) => ({
     x,
     near: rulerTop - rise(below[i]!, stock[i]!),
     far: rulerTop - rise(below[i]! + own[i]!, stock[i]!),
-    drawn: true,
+    drawn: isThere(i - 1) || isThere(i) || isThere(i + 1),
   }));
   const top = own.indexOf(Math.max(...own));
   return {
@@ -145,10 +147,15 @@ function demandOf(missing: readonly number[], ground: Ground): { eaten: Slab[]; 
 /** Fewer heads than this in a band are not drawn as missing. */
 const MISSING_FROM = 0.05;
 
-/** An outline that starts and ends on the ruler. */
+/** An outline, drawn only where there is something; at the ends of the ruler it starts and ends on it. */
 function pathOf(slabs: readonly Slab[], base: number, ends: readonly number[]): string {
-  const foot = (x: number): Slab => ({ x, near: base, far: base, drawn: true });
-  return outline([foot(ends[0]!), ...slabs, foot(ends[1]!)]) ?? '';
+  const foot = (x: number, next: Slab | undefined): Slab => ({
+    x,
+    near: base,
+    far: base,
+    drawn: next?.drawn === true,
+  });
+  return outline([foot(ends[0]!, slabs[0]), ...slabs, foot(ends[1]!, slabs.at(-1))]) ?? '';
 }
 
 /** The y of a line through points at a place. */

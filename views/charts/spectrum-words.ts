@@ -34,7 +34,7 @@ export function spectrumFinding(spectrum: Spectrum, unit: LengthUnit): string {
   if (total(spectrum.alive.flatMap(({ heads }) => heads)) === 0) return 'No prey is on the books';
   const [worst] = gaps(spectrum, LEAST_HEADS);
   if (worst === undefined) return 'There is prey at every length that is wanted';
-  return `Prey of ${lengthRange(worst.from, worst.to, unit)} is missing: ${expected(worst.heads)} wanted and not there`;
+  return `Prey of ${lengthRange(worst.from, worst.to, unit)} is missing: ${expected(worst.heads)} more wanted than there`;
 }
 
 export function spectrumDescription(

@@ -3,10 +3,10 @@ import type { Bin } from '../../src/husbandry/larder/index.ts';
 import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
-import { aboutHeads, ago, counted, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
+import { ago, counted, isGuess, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
-import { goes } from '../partials/bin-words.ts';
+import { aliveWords, goes } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { paths } from '../paths.ts';
@@ -54,35 +54,52 @@ const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup' } as const;
 
 function headline({ bin, answer }: BinPageProps): string {
   if (answer === null || bin.role === 'cup') return bin.name;
-  return `${bin.name}: ${answer.headsNow.high < 1 ? 'empty' : `${aboutHeads(answer.headsNow)} alive`}`;
+  const words = aliveWords(answer);
+  if (words === 'none') return `${bin.name}: empty`;
+  return `${bin.name}: ${answer.headsNow.high < 1 ? words : `${words} alive`}`;
 }
+
+const HowSure = (heads: BinAnswer['headsNow']) => (
+  <>
+    {isGuess(heads)
+      ? ' in 9 cases of 10: too long ago to tell; count it'
+      : `, in 9 cases of 10 between ${Math.round(heads.low)} and ${Math.round(heads.high)}`}
+  </>
+);
 
 const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { answer: BinAnswer }) => {
   const { headsNow, lengthsNow } = answer;
   const length = lengthRange(lengthsNow.low, lengthsNow.high, unit);
+  const isThere = headsNow.high >= 1;
   return (
     <section class="facts" aria-label="Now and next">
-      <div class="strip-box">
-        <RulerHead unit={unit} />
-        <PreyStrip
-          id="size"
-          title={`${bin.name}: ${length}`}
-          form={names.species.get(bin.species)?.form ?? 'cricket'}
-          {...lengthsNow}
-        />
-      </div>
+      {isThere ? (
+        <div class="strip-box">
+          <RulerHead unit={unit} />
+          <PreyStrip
+            id="size"
+            title={`${bin.name}: ${length}`}
+            form={names.species.get(bin.species)?.form ?? 'cricket'}
+            {...lengthsNow}
+          />
+        </div>
+      ) : null}
       <dl class="pairs">
         <dt>Alive</dt>
         <dd>
-          {aboutHeads(headsNow)}, in 9 cases of 10 between {Math.round(headsNow.low)} and{' '}
-          {Math.round(headsNow.high)}
+          {aliveWords(answer)}
+          {isThere ? <HowSure {...headsNow} /> : null}
         </dd>
-        <dt>Size now</dt>
-        <dd>{length}</dd>
+        {isThere ? (
+          <>
+            <dt>Size now</dt>
+            <dd>{length}</dd>
+          </>
+        ) : null}
         <dt>Last looked</dt>
         <dd>{answer.lookedDaysAgo === null ? 'never' : ago(answer.lookedDaysAgo)}</dd>
         <dt>Next {counted(horizonDays, 'day')}</dt>
-        <dd>{goes(answer)}</dd>
+        <dd>{goes(answer, bin.role)}</dd>
       </dl>
     </section>
   );

@@ -5,19 +5,10 @@ import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/
 import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
-import {
-  aboutHeads,
-  ago,
-  counted,
-  type LengthUnit,
-  lengthRange,
-  listed,
-  roundly,
-  sentenceCase,
-} from '../format.ts';
+import { ago, counted, type LengthUnit, lengthRange, listed, roundly, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
-import { goes } from '../partials/bin-words.ts';
+import { aliveWords, goes } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { Deliveries } from './larder-deliveries.tsx';
@@ -54,13 +45,20 @@ export const LarderPage = (props: LarderProps) => (
           Deliveries
         </a>
       </p>
-      <p class="caution">{BIN_CAUTION}</p>
+      {props.bins.length === 0 ? <FirstPrey /> : <p class="caution">{BIN_CAUTION}</p>}
     </header>
     {ROLES.map(({ role, title }) => (
       <BinsOfRole {...props} role={role} title={title} />
     ))}
     <Deliveries {...props} />
   </Layout>
+);
+
+const FirstPrey = () => (
+  <p class="lede">
+    Add each box, colony or fly cup you keep, or <a href={paths.import}>bring in a list</a>. A rough count
+    will do; the Sunday check needs one to tell whether it lasts.
+  </p>
 );
 
 /** 'Alive here: about 340 house crickets and 60 dubia roaches', the most first; cups have no heads to tell. */
@@ -125,15 +123,11 @@ const BinRow = (props: BinRowProps) => {
         </small>
       </th>
       <td data-label={bin.role === 'cup' ? 'Looks' : 'Alive'} class="alive">
-        {bin.role === 'cup'
-          ? cupLooks(bin, shell.today)
-          : answer === undefined
-            ? '–'
-            : aboutHeads(answer.headsNow)}
+        {bin.role === 'cup' ? cupLooks(bin, shell.today) : answer === undefined ? '–' : aliveWords(answer)}
       </td>
       <td class="on-ruler">{answer === undefined ? null : <SizeNow {...props} answer={answer} />}</td>
       <td data-label={`Next ${counted(props.horizonDays, 'day')}`}>
-        {answer === undefined ? '–' : goes(answer)}
+        {answer === undefined ? '–' : goes(answer, bin.role)}
       </td>
       <td data-label="Last looked">{answer?.lookedDaysAgo == null ? 'never' : ago(answer.lookedDaysAgo)}</td>
     </tr>

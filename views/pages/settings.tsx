@@ -1,10 +1,11 @@
 /** Settings: when you feed, when prey can come, how warm it is, what you expect to change. */
 import type { FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange, Room } from '../../src/husbandry/snapshot.ts';
-import { type LengthUnit, WEEKDAYS } from '../format.ts';
+import { type LengthUnit, listed, WEEKDAYS } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
+import { History, type HistoryLine } from '../partials/history.tsx';
 import { ThemeForm } from '../partials/theme.tsx';
 import { paths } from '../paths.ts';
 import { Absences } from './settings-absences.tsx';
@@ -30,6 +31,8 @@ export interface SettingsProps {
   readonly kinds: readonly Option[];
   /** Animals by name, for the mother of a sac or one that is sold. */
   readonly animals: readonly Option[];
+  /** What was written down last, newest first. */
+  readonly latest: readonly HistoryLine[];
 }
 
 export const SettingsPage = (props: SettingsProps) => (
@@ -46,6 +49,7 @@ export const SettingsPage = (props: SettingsProps) => (
       <Looks {...props} />
       <OwnRoom {...props} />
     </div>
+    <History title="Written down last" lines={props.latest} formId={props.forms.formId} />
   </Layout>
 );
 
@@ -53,7 +57,7 @@ function headline({ feedingWeekdays }: FeedingCalendar): string {
   const days = WEEKDAYS.filter((_, i) => feedingWeekdays[i]);
   if (days.length === 0) return 'You have no feeding days yet';
   if (days.length === WEEKDAYS.length) return 'You feed every day';
-  return `You feed on ${days.map((day) => `${day}s`).join(', ')}`;
+  return `You feed on ${listed(days.map((day) => `${day}s`))}`;
 }
 
 const DAY_OPTIONS: readonly Option[] = WEEKDAYS.map((day, i) => ({ value: `${i}`, label: day.slice(0, 3) }));

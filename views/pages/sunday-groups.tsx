@@ -17,6 +17,7 @@ import {
 import { type Names, nameOf, preyName } from '../names.ts';
 import { shortfallWords, VerdictWord } from '../partials/verdict.tsx';
 import { paths } from '../paths.ts';
+import { Lasting } from './sunday-lasting.tsx';
 
 interface GroupsProps {
   readonly answer: CoverAnswer;
@@ -39,30 +40,34 @@ export const GroupsTable = (props: GroupsProps) => {
   return (
     <section aria-labelledby="groups">
       <h2 id="groups">Who eats what, and does it last?</h2>
-      {shown.length === 0 ? null : <Groups {...props} groups={shown} id="group" days />}
+      {shown.length === 0 ? null : <Groups {...props} groups={shown} />}
       {folded.length === 0 ? null : (
         <details class="folded">
           <summary>
-            {counted(
-              folded.length,
-              shown.length > 0 ? 'more group lasts' : 'group lasts',
-              shown.length > 0 ? 'more groups last' : 'groups, and all last',
+            {lastingWords(
+              folded.reduce((sum, { heads }) => sum + heads, 0),
+              shown.length > 0,
             )}
           </summary>
-          <Groups {...props} groups={folded} id="lasting" days={false} />
+          <Lasting {...props} groups={folded} />
         </details>
       )}
     </section>
   );
 };
 
-interface Listed extends GroupsProps {
-  readonly id: string;
-  /** Whether each group opens day by day. */
-  readonly days: boolean;
+/** 'For the other 217 animals it lasts', or 'For all 27 animals it lasts'. */
+function lastingWords(animals: number, others: boolean): string {
+  const who = counted(animals, 'animal');
+  if (others) return `For the other ${who} it lasts`;
+  return animals === 1 ? 'For the one animal here it lasts' : `For all ${who} it lasts`;
 }
 
-const Groups = (props: Listed & { groups: readonly GroupAnswer[] }) => (
+interface Listed extends GroupsProps {
+  readonly groups: readonly GroupAnswer[];
+}
+
+const Groups = (props: Listed) => (
   <table class="groups stacks">
     <thead>
       <tr>
@@ -70,18 +75,21 @@ const Groups = (props: Listed & { groups: readonly GroupAnswer[] }) => (
         <th scope="col">Lasts?</th>
         <th scope="col">Runs out</th>
         <th scope="col">Meals</th>
-        <th scope="col">Touched first</th>
+        <th scope="col">Misses out first</th>
       </tr>
     </thead>
     {props.groups.map((group, i) => (
-      <GroupRows {...props} group={group} id={`${props.id}-${i}`} />
+      <tbody>
+        <GroupRow {...props} group={group} />
+        <DayByDay {...props} group={group} id={`group-${i}`} />
+      </tbody>
     ))}
   </table>
 );
 
 /** 'Thu 27 Nov (Tue 25 Nov to Sat 29 Nov)'. */
 function runOutWords({ chance, day }: GroupAnswer['runOut'], first: DayNumber): string {
-  if (day === null || chance < NAMED_FROM) return 'not in this check';
+  if (day === null || chance < NAMED_FROM) return 'it does not';
   const [low, mid, high] = [day.low, day.mid, day.high].map((days) => first + Math.round(days)) as [
     number,
     number,
@@ -90,13 +98,6 @@ function runOutWords({ chance, day }: GroupAnswer['runOut'], first: DayNumber): 
   return low === high ? shortDay(mid) : `${shortDay(mid)} (${shortDay(low)} to ${shortDay(high)})`;
 }
 const NAMED_FROM = 0.05;
-
-const GroupRows = (props: Listed & { group: GroupAnswer }) => (
-  <tbody>
-    <GroupRow {...props} />
-    {props.days ? <DayByDay {...props} /> : null}
-  </tbody>
-);
 
 const GroupRow = ({ group, answer, names, unit }: GroupsProps & { group: GroupAnswer }) => (
   <tr>
@@ -115,13 +116,13 @@ const GroupRow = ({ group, answer, names, unit }: GroupsProps & { group: GroupAn
       {Math.round(group.mealsDue)} due
       <small>{shortfallWords(group)}</small>
     </td>
-    <td data-label="Touched first">
+    <td data-label="Misses out first">
       <Touched group={group} names={names} />
     </td>
   </tr>
 );
 
-const DayByDay = ({ group, id, answer, names }: Listed & { group: GroupAnswer }) => (
+const DayByDay = ({ group, id, answer, names }: GroupsProps & { id: string; group: GroupAnswer }) => (
   <tr class="more">
     <td colspan={5}>
       <details>

@@ -77,15 +77,20 @@ const Verdict = ({ answer, delivery }: SundayProps) => (
 
 const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
   <p class="lede">
-    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}.{' '}
-    {counted(Math.round(answer.mealsDue), 'meal')} due: {shortfallWords(answer)}.
+    Nobody misses a meal in {chanceInFull(answer.nothingMissed)}. {dueWords(Math.round(answer.mealsDue))}:{' '}
+    {shortfallWords(answer)}.
   </p>
 );
+
+const dueWords = (meals: number): string =>
+  meals === 0 ? 'No meal falls on a feeding day of yours' : `${counted(meals, 'meal')} due`;
 
 /** Where the act is done; an act that changes tonight's offers is done in the round. */
 function placeOf({ kind, bin }: Act): { href: string; label: string } {
   if (kind === 'cut prey' || kind === 'stretch adults') return { href: paths.tonight, label: 'To the round' };
   if (kind === 'start a cup') return { href: paths.newBin, label: 'Add the cup' };
+  if (kind === 'bring delivery forward' || kind === 'enlarge delivery')
+    return { href: `${paths.larder}#deliveries`, label: 'To the deliveries' };
   if (bin !== null) return { href: paths.bin(bin), label: 'To the bin' };
   return { href: `${paths.larder}#deliveries`, label: 'To the deliveries' };
 }
@@ -135,9 +140,9 @@ const HowSure = ({ answer, sources }: SundayProps) => (
     <h2 id="how-sure">Where the numbers come from</h2>
     <p>
       {answer.replicates.toLocaleString('en-GB')} weeks like this one were played through, day by day, from{' '}
-      {longDay(answer.day)}. Skipped evenings, heavy hands, late parcels and slow or fast growth differ from
-      one to the next; {percent(answer.nothingMissed.chance)} is the share in which nobody missed a meal.
-      Change {answer.revision} of your records, draw {answer.seed}.
+      {longDay(answer.day)}. Skipped evenings, generous helpings, late parcels and slow or fast growth differ
+      from one to the next; {percent(answer.nothingMissed.chance)} is the share in which nobody missed a meal.
+      The same records give the same answer: change {answer.revision}, random start {answer.seed}.
     </p>
     <Sources sources={sources} />
   </section>

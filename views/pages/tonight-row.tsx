@@ -90,7 +90,9 @@ const OtherwiseDetails = (props: Named) => {
   const { serving, names, forms, name } = props;
   const entry = entryOf(forms, 'round');
   const fields = [`heads:${serving.animal}`, `bin:${serving.animal}`];
-  const open = fields.some((field) => entry.values[field] || entry.problems[field] !== undefined);
+  const open =
+    MARKS.some(({ mark }) => marked(props, mark)) ||
+    fields.some((field) => entry.values[field] || entry.problems[field] !== undefined);
   return (
     <details class="otherwise" open={open}>
       <summary>

@@ -27,6 +27,8 @@ export interface TonightProps {
   readonly waiting: number;
   /** The next evening anybody is due, when nobody is tonight. */
   readonly nextDay: DayNumber | null;
+  /** Whether anybody lives here. */
+  readonly anybody: boolean;
 }
 
 /** Rows by shelf, in the order given. */
@@ -64,12 +66,18 @@ function headline(evening: Evening, fed: number): string {
   return `${counted(fed, 'animal eats', 'animals eat')} tonight${unfed > 0 ? `; ${counted(unfed, 'finds', 'find')} nothing that fits` : ''}`;
 }
 
-const NobodyDue = ({ evening, nextDay }: TonightProps) => (
-  <p class="lede">
-    {evening.feedingDay ? '' : 'Tonight is not one of your feeding days. '}
-    {nextDay === null ? 'Nobody is due in the next two weeks.' : `Next round: ${longDay(nextDay)}.`}
-  </p>
-);
+const NobodyDue = ({ evening, nextDay, anybody }: TonightProps) =>
+  anybody ? (
+    <p class="lede">
+      {evening.feedingDay ? '' : 'Tonight is not one of your feeding days. '}
+      {nextDay === null ? 'Nobody is due in the next two weeks.' : `Next round: ${longDay(nextDay)}.`}
+    </p>
+  ) : (
+    <p class="lede">
+      <a href={paths.newAnimal}>Add an animal</a> or <a href={paths.import}>bring in a list</a>: each evening
+      this page says who eats, what, and out of which bin.
+    </p>
+  );
 
 const RoundForm = (props: TonightProps) => {
   const { evening, forms, cautions, names } = props;

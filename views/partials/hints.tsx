@@ -30,7 +30,8 @@ export const FirstSteps = ({ animals, prey, formId }: FirstStepsProps) =>
             'Done.'
           ) : (
             <>
-              <a href={paths.newBin}>Add a bin, colony or fly cup</a>. A rough count will do.
+              <a href={paths.newBin}>Add a bin, colony or fly cup</a> or{' '}
+              <a href={paths.import}>bring in a list</a>. A rough count will do.
             </>
           )}
         </li>

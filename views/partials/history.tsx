@@ -14,13 +14,14 @@ export interface HistoryLine {
 }
 
 interface HistoryProps {
+  readonly title?: string;
   readonly lines: readonly HistoryLine[];
   readonly formId: string;
 }
 
-export const History = ({ lines, formId }: HistoryProps) => (
+export const History = ({ title = 'What happened', lines, formId }: HistoryProps) => (
   <section aria-labelledby="history">
-    <h2 id="history">What happened</h2>
+    <h2 id="history">{title}</h2>
     {lines.length === 0 ? <p>Nothing is written down yet.</p> : null}
     <ol class="history">
       {lines.map(({ id, day, sentence, undone, canUndo }) => (

@@ -18,12 +18,15 @@ export const chanceInFull = ({ chance, standardError }: Chance): string =>
 export function shortfallWords({ missedMeals, lateMeals, dangers }: Shortfall): string {
   const words = [
     ...(dangers >= SHOWN_FROM
-      ? [`${expected(dangers)} ${roundly(dangers) <= 1 ? 'animal' : 'animals'} in danger`]
+      ? [`${perhaps(dangers)} ${roundly(dangers) <= 1 ? 'animal' : 'animals'} in danger`]
       : []),
-    ...(missedMeals >= SHOWN_FROM ? [`${expected(missedMeals)} missed`] : []),
-    ...(lateMeals >= SHOWN_FROM ? [`${expected(lateMeals)} late`] : []),
+    ...(missedMeals >= SHOWN_FROM ? [`${perhaps(missedMeals)} missed`] : []),
+    ...(lateMeals >= SHOWN_FROM ? [`${perhaps(lateMeals)} late`] : []),
   ];
   return words.length === 0 ? 'none missed' : words.join(', ');
 }
+
+/** An expected number that a sentence counts: less than one is 'perhaps 1'. */
+const perhaps = (n: number): string => (roundly(n) < 1 ? 'perhaps 1' : expected(n));
 /** Rarer than once in twenty checks is not worth a word. */
 const SHOWN_FROM = 0.05;

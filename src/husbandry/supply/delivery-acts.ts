@@ -45,7 +45,7 @@ interface DeliveryAct {
 
 function deliveryAct(snapshot: Snapshot, { delivery, options, kind, change }: DeliveryAct): Candidate {
   const prey = snapshot.facts.species.get(delivery.species)?.commonName ?? delivery.species;
-  const sooner = `Ask for the ${prey} delivery ${dayName(change.day ?? delivery.day, snapshot.today)} instead.`;
+  const sooner = `Ask for the ${prey} delivery to come ${dayName(change.day ?? delivery.day, snapshot.today)} instead.`;
   const larger = `Double the ${prey} delivery to ${delivery.lot.heads * 2}.`;
   return {
     kind,

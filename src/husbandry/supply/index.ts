@@ -16,3 +16,4 @@ export { eveningOf } from './evening.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';
+export { spokenDay } from './wording.ts';

@@ -1,6 +1,7 @@
 /** The verdict in about ten words, as a person would say it. */
 import { civilDate, type DayNumber, weekday } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
+import { capital } from '../words.ts';
 import type { GroupAnswer, Verdict } from './answer.ts';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
@@ -48,9 +49,20 @@ export function headlineOf(spoken: Spoken): string {
   const when = dayName(spoken.today + (worst.runOut.day?.mid ?? 0), spoken.today);
   const more = short.filter(({ verdict }) => verdict !== 'lasts').length - 1;
   const rest = more > 0 ? `; ${others(more)}` : '; the rest lasts';
-  if (worst.verdict === 'runs short') return `${capital(worst.name)} run short ${when}${rest}.`;
-  if (worst.verdict === 'tight') return `${state}: ${worst.name} could run short ${when}${rest}.`;
-  return `${state}: ${worst.name} could go hungry too long${rest}.`;
+  const who = whoOf(worst, spoken.groups);
+  if (worst.verdict === 'runs short') return `${capital(who)} run short ${when}${rest}.`;
+  if (worst.verdict === 'tight') return `${state}: ${who} could run short ${when}${rest}.`;
+  return `${state}: ${who} could go hungry too long${rest}.`;
+}
+
+/** A group's name; where others of that name last, which of them it is by the length of its prey. */
+function whoOf({ name, window, key }: GroupAnswer, groups: readonly GroupAnswer[]): string {
+  const lasting = groups.filter(
+    (other) => other.key !== key && other.name === name && other.heads > 0 && other.verdict === 'lasts',
+  );
+  if (lasting.length === 0) return name;
+  if (lasting.every((other) => other.window.maxMm > window.maxMm)) return `the smallest ${name}`;
+  return lasting.every((other) => other.window.maxMm < window.maxMm) ? `the largest ${name}` : `some ${name}`;
 }
 
 function lasting(spoken: Spoken): string {
@@ -67,5 +79,3 @@ function lastsUntil({ today, days, untilDelivery }: Spoken): string {
 }
 
 const others = (n: number): string => (n === 1 ? 'so does one more group' : `so do ${n} more groups`);
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,7 @@
 /** Reads one row of stock: the prey, how many, how long, and when they came. */
 import type { Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
+import { capital, plural } from '../../husbandry/words.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readCount } from '../cells/count.ts';
 import type { DateCell } from '../cells/date-column.ts';
@@ -31,10 +32,14 @@ interface StockWorld {
   readonly match: NameMatch<PreySpecies>;
 }
 
+/** A length written with the prey, such as "crickets 1/4 in". */
+const LENGTH_WITHIN = /\d[\d./ ]*\s?(?:mm|cm|inch(?:es)?|in\b|")/i;
+
 /** Lengths of the prey; null while their unit is not known. */
 function bandOf({ cell }: SheetRow<StockColumn>, world: StockWorld, notes: Note[]): BandRead | null {
   const species = world.match.item;
-  const read = readTradeSize(cell('size'), species, readUnit(cell('unit')) ?? world.fileUnit);
+  const written = isBlank(cell('size')) ? (LENGTH_WITHIN.exec(cell('prey'))?.[0] ?? '') : cell('size');
+  const read = readTradeSize(written, species, readUnit(cell('unit')) ?? world.fileUnit);
   if (!read.ok && read.problem.code === 'size-without-unit') return null;
   if (!read.ok) notes.push(trouble(read.problem));
   const band = read.ok ? read.value : assumedBand(species);
@@ -54,6 +59,12 @@ function headsOf(text: string, notes: Note[]): number | null {
 const lotOf = (heads: number | null, { fromMm, toMm }: BandRead): Lot | null =>
   heads === null ? null : { heads, fromMm, toMm };
 
+const WORD = /\p{L}{3}/u;
+
+/** A bin without a name is called by its label, if that is a word, else by its prey. */
+const nameFrom = (label: string, { commonName }: PreySpecies): string =>
+  WORD.test(label) ? label : capital(plural(commonName));
+
 export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): StockRead {
   const { cell } = row;
   const { item: species, how, said: preySaid } = world.match;
@@ -63,9 +74,10 @@ export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): Stock
   const band = bandOf(row, world, notes);
   if (!band || came.open) return { kind: 'waits', notes, forUnit: !band };
   const bin = readText(cell('bin'), 'name', notes);
+  const label = readText(cell('label'), 'label', notes);
   const entry: StockEntry = {
-    label: readText(cell('label'), 'label', notes) || null,
-    bin: bin || species.commonName,
+    label: label || null,
+    bin: bin || nameFrom(label, species),
     species: species.code,
     lot: lotOf(heads, band),
     sizeAssumed: band.assumed,

@@ -3,7 +3,7 @@ import type { Context, Hono } from 'hono';
 import { paths } from '../../../views/paths.ts';
 import { emptyDemo, firstRoom, undo } from '../../actions/index.ts';
 import type { Result } from '../../husbandry/result.ts';
-import { demoIsHere } from '../../store/index.ts';
+import { demoIsHere, rowNamed } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { safePath } from '../safe-path.ts';
 import { sayNext } from './cookies.ts';
@@ -39,10 +39,19 @@ async function moveOut({ context }: House, c: Context): Promise<Response> {
   return onwards(c, room, paths.sunday);
 }
 
-async function undoOne({ context }: House, c: Context): Promise<Response> {
+async function undoOne(house: House, c: Context): Promise<Response> {
+  const { context } = house;
   const done = await undo(context, { act: c.req.param('act') ?? '', formId: await formIdOf(c) });
   const room = done.ok ? await firstRoom(context) : done;
-  return onwards(c, room, cameFrom(c));
+  return onwards(c, room, await stillThere(house, cameFrom(c)));
+}
+
+/** The page, or the list it belonged to when its animal or bin is gone with the act. */
+async function stillThere({ context }: House, path: string): Promise<string> {
+  const [list, code] = /^(\/(?:animals|larder))\/([A-Z]\d+)/.exec(path)?.slice(1) ?? [];
+  if (list === undefined || code === undefined) return path;
+  const here = await context.store.ask(rowNamed(list === paths.animals ? 'animal' : 'bin', code));
+  return here === null ? list : path;
 }
 
 /** The page the form stood on. */

@@ -3,7 +3,7 @@ import { type LengthUnit, lengthRange, lengthText, sentenceCase } from '../../..
 import { type Names, nameOf, preyName } from '../../../views/names.ts';
 import type { HistoryLine } from '../../../views/partials/history.tsx';
 import { MG_PER_GRAM } from '../../husbandry/units.ts';
-import type { ActAbout, EntryLine } from '../../store/index.ts';
+import type { Act, ActAbout, EntryLine } from '../../store/index.ts';
 import { inNames } from './names.ts';
 
 interface Telling {
@@ -24,6 +24,16 @@ export const historyLines = (acts: readonly ActAbout[], telling: Telling): reado
     sentence: sentenceOf(act, telling),
     undone: act.undone,
     canUndo: !act.undone && !OF_MANY.includes(act.verb),
+  }));
+
+/** The latest acts of any kind, each with its undo: also those of many, which no record undoes. */
+export const latestLines = (acts: readonly Act[], names: Names): readonly HistoryLine[] =>
+  acts.map(({ id, day, summary, voidedAt, verb }) => ({
+    id: String(id),
+    day,
+    sentence: `${inNames(summary, names)}.`,
+    undone: voidedAt !== null,
+    canUndo: voidedAt === null && verb !== 'first-room',
   }));
 
 function sentenceOf({ lines, summary }: ActAbout, telling: Telling): string {

@@ -31,6 +31,8 @@ export async function sentList(c: Context): Promise<Result<SentList, Refused>> {
   if (what !== 'animals' && what !== 'stock')
     return err(refused('what', 'Say what the list is of: animals or prey.'));
   const bytes = file === null ? new TextEncoder().encode(text) : new Uint8Array(await file.arrayBuffer());
+  if (text.trim() === '' && form.file instanceof File && form.file.name !== '' && file === null)
+    return err(refused('file', `The file "${form.file.name}" is empty. Choose another or paste the cells.`));
   if (text.trim() === '' && file === null)
     return err(refused('text', 'Choose a file or paste the cells of a list.'));
   const tooLarge = sizeProblem(bytes.length);

@@ -6,10 +6,12 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { leadDays } from '../../actions/fields.ts';
 import { editSettings } from '../../actions/index.ts';
+import { latestActs } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { safePath } from '../safe-path.ts';
 import { kindOptions } from './choices.ts';
 import { keepTheme } from './cookies.ts';
+import { latestLines } from './history.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
@@ -27,9 +29,12 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     changes,
     kinds: kindOptions(facts),
     animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
+    latest: latestLines(await house.context.store.ask(latestActs(LATEST_SHOWN)), here.names),
   };
   return page(c, SettingsPage(props), refused === null ? 200 : 422);
 }
+
+const LATEST_SHOWN = 12;
 
 const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
 const weekday = z.array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' })).default([]);

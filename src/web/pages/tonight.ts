@@ -32,6 +32,7 @@ async function showTonight(house: House, c: Context, refused: Refused | null = n
     evening,
     cautions: cautionsOf(here.snapshot, evening),
     waiting: await waitingSince(house.context.store, day - 1),
+    anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
   };
   return page(c, TonightPage(props), refused === null ? OK : REFUSED);

@@ -47,6 +47,21 @@ describe('the headline', () => {
     expect(said({ ...short, groups: two })).toBe('Frogs run short on Thursday; so does one more group.');
   });
 
+  it('says which of a name runs short when the others of that name last', () => {
+    const sized = (key: string, maxMm: number, verdict: 'lasts' | 'runs short') =>
+      group({ key, verdict, heads: 3, window: { minMm: 1, idealMm: 2, killFirstAboveMm: null, maxMm } });
+    const [small, middle, large] = [3, 6, 12] as const;
+    const room = (short: number) => ({
+      verdict: 'runs short' as const,
+      groups: [small, middle, large].map((mm) => sized(`${mm}`, mm, mm === short ? 'runs short' : 'lasts')),
+    });
+    expect(said(room(small))).toBe(
+      'The smallest tarantula spiderlings run short on Thursday; the rest lasts.',
+    );
+    expect(said(room(large))).toMatch(/^The largest tarantula spiderlings run short/);
+    expect(said(room(middle))).toMatch(/^Some tarantula spiderlings run short/);
+  });
+
   it('puts danger before missed meals', () => {
     const groups = [group({ missedMeals: 9 }), group({ name: 'mantid nymphs', dangers: 1, missedMeals: 1 })];
     expect(said({ verdict: 'runs short', groups })).toMatch(/^Mantid nymphs/);

@@ -1,6 +1,6 @@
 /** The demo room: it moves in once, says that it is one, and leaves a room of one's own behind. */
 import { expect, test } from 'vitest';
-import { addAnimal, loadSnapshot } from '../../../src/actions/index.ts';
+import { addAnimal, addBin, loadSnapshot, recordEvening } from '../../../src/actions/index.ts';
 import { emptyHome } from '../../support/house.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -24,4 +24,18 @@ test('it leaves, what is the keeper’s own stays, and there is a room', async (
   expect(rooms).toHaveLength(1);
   expect(await see('/')).not.toContain(BANNER);
   expect(await see('/')).toContain('class="banner undo"');
+});
+
+test('nobody asks what became of the meals of those who left with it', async () => {
+  const { room, see, send } = await emptyHome();
+  await send('/demo/start', {});
+  const lot = { heads: 50, fromMm: 8, toMm: 12 };
+  good(await addBin(room, { species: 'acheta-domesticus', room: 'R1', name: 'Box', lot }));
+  const offer = { animal: 'A1', outcome: 'offered', bin: 'B1', heads: 2, fromMm: 8, toMm: 12 } as const;
+  good(await recordEvening(room, { rows: [offer] }));
+  room.pass(1);
+  expect(await see('/tonight')).toContain('Say what became of 1 meal');
+  await send('/demo/remove', {});
+  expect(await see('/tonight')).not.toContain('Say what became of');
+  expect(await see('/morning')).toContain('Every meal is accounted for');
 });

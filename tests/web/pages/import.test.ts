@@ -50,6 +50,21 @@ test('the same list again changes nothing and says so', async () => {
   );
 });
 
+test('a file with nothing in it is called empty by its name', async () => {
+  const home = await emptyHome();
+  const body = new FormData();
+  body.set('what', 'animals');
+  body.set('text', '');
+  body.set('file', new File([], 'spiders.csv'));
+  const answer = await home.app.request('/import', {
+    method: 'POST',
+    headers: { origin: 'http://localhost' },
+    body,
+  });
+  expect(answer.status).toBe(422);
+  expect(await answer.text()).toContain('The file &quot;spiders.csv&quot; is empty.');
+});
+
 test('a list that still has a question is not written', async () => {
   const home = await emptyHome();
   const draft = draftIn(await sent(home, LIST));
