@@ -34,7 +34,7 @@ export const unitOf = ({ units }: Settings): LengthUnit => (units === 'inch' ? '
 export async function visit(house: House, c: Context, { refused = null, day }: Asked = {}): Promise<Visit> {
   const { context } = house;
   const snapshot = await loadSnapshot(context, day);
-  const found = await context.store.askAll({ settings, acts: latestActs(1), demo: demoIsHere });
+  const found = await context.store.askAll({ settings, acts: latestActs(2), demo: demoIsHere });
   const names = namesOf(snapshot);
   const formId = randomUUID();
   const { today, smallHours = false } = context.clock();
@@ -43,7 +43,10 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
     smallHours,
     theme: themeOf(c),
     demo: found.demo,
-    undo: undoOf(found.acts[0], { names, today }),
+    undo: undoOf(
+      found.acts.find(({ verb }) => verb !== 'first-room'),
+      { names, today },
+    ),
     flash: wordsLeft(c),
     formId,
     path: c.req.method === 'GET' ? c.req.path : '/',
@@ -54,8 +57,7 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
 
 /** The last act is offered for undoing on its day and the day after; its record offers it longer. */
 function undoOf(act: Act | undefined, { names, today }: { names: Names; today: DayNumber }): Shell['undo'] {
-  if (act === undefined || act.voidedAt !== null || act.verb === 'first-room' || act.day < today - 1)
-    return null;
+  if (act === undefined || act.voidedAt !== null || act.day < today - 1) return null;
   return { id: String(act.id), label: inNames(act.summary, names) };
 }
 
