@@ -12,6 +12,8 @@ export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
 /** What every page is given, whatever it shows. */
 export interface Shell {
   readonly today: DayNumber;
+  /** It is after midnight and still counts as that day. */
+  readonly smallHours?: boolean;
   readonly theme: ThemeChoice;
   /** The demo room is what is shown. */
   readonly demo: boolean;
@@ -51,7 +53,10 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
         Preylarder
       </a>
       <Navigation here={here} />
-      <span class="today">{longDay(shell.today)}</span>
+      <span class="today">
+        {longDay(shell.today)}
+        {shell.smallHours ? ', until 04:00' : ''}
+      </span>
     </header>
     <Banners shell={shell} />
     <main id="main" tabindex={-1}>

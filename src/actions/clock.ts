@@ -19,5 +19,6 @@ export function nowIn(timezone: string, instant: Date): Now {
   const day = parseCivilDate(`${part('year')}-${part('month')}-${part('day')}`);
   if (!day.ok) throw new Error(`No civil day for ${instant.toISOString()} in ${timezone}`);
   const night = Number(part('hour')) < DAY_ENDS_AT_HOUR;
-  return { today: night ? day.value - 1 : day.value, moment: instant.toISOString() };
+  const moment = instant.toISOString();
+  return night ? { today: day.value - 1, moment, smallHours: true } : { today: day.value, moment };
 }

@@ -6,6 +6,8 @@ import type { Store } from '../store/index.ts';
 export interface Now {
   /** The civil day where the keeper lives; before 04:00 still yesterday. */
   readonly today: DayNumber;
+  /** After midnight, while it is still yesterday here: the calendar is a day ahead. */
+  readonly smallHours?: boolean;
   /** The moment, ISO 8601 in UTC. */
   readonly moment: string;
 }

@@ -19,8 +19,16 @@ function problemOf(issue: z.core.$ZodIssue): Problem {
 /** Refuses a day that has not come yet; null when it has. */
 export const afterToday = (day: DayNumber, today: DayNumber, field: string): Problem | null =>
   day > today
-    ? problem('after-today', `"${civilDate(day)}" is after today (${civilDate(today)}).`, field)
+    ? problem(
+        'after-today',
+        `"${civilDate(day)}" is after today (${civilDate(today)}).${lateNight(day, today)}`,
+        field,
+      )
     : null;
+
+/** Said of tomorrow: a keeper up after midnight may well mean it. */
+const lateNight = (day: DayNumber, today: DayNumber): string =>
+  day === today + 1 ? ' Until 04:00 it is still the evening before.' : '';
 
 /** Refuses a range whose ends are swapped; null when they are in order. */
 export const swapped = (from: number | null, to: number | null, field: string): Problem | null =>

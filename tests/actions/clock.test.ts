@@ -19,3 +19,8 @@ test('the night the clocks change is one evening', () => {
   expect(dayIn('Europe/Berlin', '2026-03-29T00:59:00Z')).toBe('2026-03-28');
   expect(dayIn('Europe/Berlin', '2026-03-29T01:01:00Z')).toBe('2026-03-28');
 });
+
+test('after midnight it is told that the calendar is a day ahead', () => {
+  expect(nowIn('Europe/Berlin', new Date('2026-01-09T23:30:00Z')).smallHours).toBe(true);
+  expect(nowIn('Europe/Berlin', new Date('2026-01-09T22:30:00Z')).smallHours).toBeUndefined();
+});

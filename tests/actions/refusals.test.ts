@@ -73,6 +73,15 @@ const cases: readonly Case[] = [
     { code: 'unknown-room', field: 'room', sentence: 'There is no room "Attic" here.' },
   ],
   [
+    'a moult of tomorrow, as the calendar has it after midnight',
+    (room) => recordMoult(room, { animal: 'A1', found: room.date(1) }),
+    {
+      code: 'after-today',
+      field: 'found',
+      sentence: '"2024-10-05" is after today (2024-10-04). Until 04:00 it is still the evening before.',
+    },
+  ],
+  [
     'a moult in 2062',
     (room) => recordMoult(room, { animal: 'A1', found: '2062-03-01' }),
     { code: 'after-today', field: 'found', sentence: '"2062-03-01" is after today (2024-10-04).' },

@@ -68,13 +68,20 @@ describe('the Sunday page', () => {
     expect(merged[0]).toContain(`${5 * answer.groups[4]!.heads} `);
   });
 
-  it('draws groups of one name as one bracket with the worst verdict', () => {
+  it('draws groups of one name as one bracket with the worst verdict, apart from those that last', () => {
     const twin = { ...answer.groups[0]!, key: 'twin', verdict: 'runs short' as const };
     const html = markup(
-      <SundayPage {...sundayProps} answer={{ ...answer, groups: [answer.groups[0]!, twin] }} />,
+      <SundayPage
+        {...sundayProps}
+        answer={{ ...answer, groups: [{ ...twin, key: 'tight', verdict: 'tight' }, twin] }}
+      />,
     );
     expect(html.match(/group-bracket is-runs-short/g)).toHaveLength(2);
     expect(html.match(/group-bracket/g)).toHaveLength(2);
+    const lasting = { ...twin, key: 'lasting', verdict: 'lasts' as const };
+    const both = markup(<SundayPage {...sundayProps} answer={{ ...answer, groups: [twin, lasting] }} />);
+    expect(both.match(/group-bracket is-runs-short/g)).toHaveLength(2);
+    expect(both.match(/group-bracket is-lasts/g)).toHaveLength(2);
   });
 
   it('leads to the deliveries when one is to come sooner, though the act names a bin', () => {

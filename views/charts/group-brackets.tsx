@@ -41,12 +41,13 @@ const NEED: Readonly<Record<GroupAnswer['verdict'], number>> = {
   empty: 3,
 };
 
-/** Groups of one name as one stretch, with the worst verdict among them. */
+/** Groups of one name as one stretch; those that run short apart from those that last, with the worst verdict among them. */
 function byName(groups: readonly GroupAnswer[]): NamedWindow[] {
   const named = new Map<string, NamedWindow>();
   for (const { name, verdict, heads, window } of groups) {
-    const so = named.get(name) ?? { name, verdict, heads: 0, minMm: window.minMm, maxMm: window.maxMm };
-    named.set(name, {
+    const key = `${name} ${verdict === 'lasts'}`;
+    const so = named.get(key) ?? { name, verdict, heads: 0, minMm: window.minMm, maxMm: window.maxMm };
+    named.set(key, {
       name,
       verdict: NEED[verdict] < NEED[so.verdict] ? verdict : so.verdict,
       heads: so.heads + heads,

@@ -26,7 +26,7 @@ export const ServingRow = (props: ServingRowProps) => {
           {name} <DueMark serving={serving} />
         </strong>
         {serving.offer === null ? (
-          <span class="offer">Nothing that fits is in the larder.</span>
+          <span class="offer">Nothing that fits is left in the larder.</span>
         ) : (
           <OfferWords offer={serving.offer} names={names} unit={unit} />
         )}

@@ -37,9 +37,10 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
   const found = await context.store.askAll({ settings, acts: latestActs(2), demo: demoIsHere });
   const names = namesOf(snapshot);
   const formId = randomUUID();
-  const { today } = context.clock();
+  const { today, smallHours = false } = context.clock();
   const shell: Shell = {
     today: snapshot.today,
+    smallHours,
     theme: themeOf(c),
     demo: found.demo,
     undo: undoOf(found.acts.find(byKeeper), { names, today }),

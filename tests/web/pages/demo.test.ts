@@ -22,8 +22,12 @@ test('it leaves, what is the keeper’s own stays, and there is a room', async (
   const { animals, rooms } = await loadSnapshot(room);
   expect(animals.map(({ name }) => name)).toEqual(['Own']);
   expect(rooms).toHaveLength(1);
-  expect(await see('/')).not.toContain(BANNER);
-  expect(await see('/')).toContain('class="banner undo"');
+  const home = await see('/');
+  expect(home).not.toContain(BANNER);
+  const act = /action="\/undo\/(\d+)" class="banner undo"/.exec(home)?.[1];
+  expect(home).toContain('Emptied the demo room');
+  await send(`/undo/${act}`, {});
+  expect((await loadSnapshot(room)).animals).toHaveLength(2);
 });
 
 test('nobody asks what became of the meals of those who left with it', async () => {
