@@ -31,6 +31,15 @@ async function bringIn(page: Page, what: 'Animals' | 'Prey in the larder', list:
   await page.getByRole('button', { name: 'Write it down' }).click();
 }
 
+/** Whatever day of the week the test runs on, it is a feeding day. */
+async function feedEveryDay(page: Page): Promise<void> {
+  await page.goto('/settings');
+  const days = page.getByRole('group', { name: 'You feed on' }).getByRole('checkbox');
+  for (const day of await days.all()) await day.check();
+  await page.getByRole('region', { name: 'Feeding days' }).getByRole('button', { name: 'Save' }).click();
+  expect(await headline(page)).toBe('You feed every day');
+}
+
 const headline = (page: Page) => page.getByRole('heading', { level: 1 }).textContent();
 
 /** What Sunday says first: the verdict and how sure it is. */
@@ -60,6 +69,7 @@ describe.skipIf(!isBuilt())('a first evening (the program must have been built)'
 
         await bringIn(page, 'Animals', ANIMALS);
         await bringIn(page, 'Prey in the larder', PREY);
+        await feedEveryDay(page);
         const before = await sunday(page);
         expect(before).toMatch(/meals due/);
 
