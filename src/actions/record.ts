@@ -13,6 +13,7 @@ export type Fed = Pick<
   | 'intervalsOnRecord'
   | 'offersOnRecord'
   | 'takenOnRecord'
+  | 'refusalsInRow'
 >;
 
 export interface Reading {
@@ -48,7 +49,16 @@ export function fedFrom(record: AnimalRecord, { today, waitAfterMoultDays }: Rea
       .reverse(),
     offersOnRecord: telling.length,
     takenOnRecord: telling.filter(accepted).length,
+    refusalsInRow: refusalsInRow(offers, moult?.[1] ?? null),
   };
+}
+
+/** Evenings refused since prey was last taken or a moult was found; what waits for an outcome is passed over. */
+function refusalsInRow(offers: readonly Offer[], moultFound: DayNumber | null): number {
+  const since = offers.filter(({ day, outcome }) => outcome !== 'offered' && day > (moultFound ?? -Infinity));
+  const end = since.findIndex(accepted);
+  const refused = end < 0 ? since : since.slice(0, end);
+  return new Set(refused.map(({ day }) => day)).size;
 }
 
 /** If nobody says, prey offered on an earlier day was taken. */

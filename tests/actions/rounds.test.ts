@@ -136,3 +136,29 @@ test('a moult ends premoult; a measure made later is not overruled by a moult wr
   good(await recordMoult(room, { animal: 'A1', found: room.date(-2) }));
   expect((await animal(room, 'A1')).gaugeMm).toBe(47);
 });
+
+test('refusals in a row are counted by evening, until prey is taken or a moult is found', async () => {
+  const room = await furnished();
+  const refuse = async () => {
+    good(await recordEvening(room, { rows: [offering('A1'), offering('A2')] }));
+    room.pass(1);
+    good(
+      await recordMorning(room, {
+        exceptions: [
+          { animal: 'A1', outcome: 'refused' },
+          { animal: 'A2', outcome: 'refused' },
+        ],
+      }),
+    );
+    room.pass(6);
+  };
+  await refuse();
+  await refuse();
+  expect((await animal(room, 'A1')).refusalsInRow).toBe(2);
+  good(await recordMoult(room, { animal: 'A1' }));
+  good(await recordEvening(room, { rows: [offering('A2')] }));
+  expect((await animal(room, 'A2')).refusalsInRow).toBe(2);
+  room.pass(1);
+  expect((await animal(room, 'A1')).refusalsInRow).toBe(0);
+  expect((await animal(room, 'A2')).refusalsInRow).toBe(0);
+});

@@ -55,6 +55,7 @@ export function animalWith(over: Partial<Animal> & Pick<Animal, 'code' | 'kind' 
     intervalsOnRecord: [],
     offersOnRecord: 0,
     takenOnRecord: 0,
+    refusalsInRow: 0,
     stageOverride: null,
     ...over,
   };

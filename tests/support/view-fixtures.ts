@@ -283,6 +283,7 @@ export const animal: Animal = {
   intervalsOnRecord: [9, 10, 8],
   offersOnRecord: 11,
   takenOnRecord: 9,
+  refusalsInRow: 0,
   stageOverride: null,
 };
 

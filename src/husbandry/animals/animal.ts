@@ -39,5 +39,7 @@ export interface Animal {
   /** Offers and acceptances outside premoult and wait, for learning. */
   readonly offersOnRecord: number;
   readonly takenOnRecord: number;
+  /** Evenings refused since it last took prey or moulted; 0 when the last was taken. */
+  readonly refusalsInRow: number;
   readonly stageOverride: LifeStage | null;
 }

@@ -45,6 +45,7 @@ const arrivalOf = (change: PlannedChange): Animal => ({
   intervalsOnRecord: [],
   offersOnRecord: 0,
   takenOnRecord: 0,
+  refusalsInRow: 0,
   stageOverride: null,
 });
 
