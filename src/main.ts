@@ -14,7 +14,7 @@ import type { Result } from './husbandry/result.ts';
 import { openStore, revision } from './store/index.ts';
 import { createApp, type DoorPages, listen, logToStderr, ownNames, setPassword } from './web/index.ts';
 import { mountPages } from './web/pages/index.ts';
-import { sundayPool } from './workers/sunday-pool.ts';
+import { answerPool } from './workers/pool.ts';
 
 const BAD_CONFIGURATION = 2;
 const CANNOT_START = 1;
@@ -43,7 +43,7 @@ async function start(config: Config): Promise<void> {
   if (config.password !== null) need(await setPassword(store, config.password), CANNOT_START);
   const context: Context = { store, facts: { kinds: kindsByCode, species: speciesByCode, policy }, clock };
   need(await moveIn(context), CANNOT_START);
-  const pool = sundayPool();
+  const pool = answerPool();
   const { answering } = pool;
   const canLogOut = config.password !== null;
   const app = createApp(context, {

@@ -18,6 +18,10 @@ export type SettingsAct =
 
 export const paths = {
   sunday: '/',
+  /** The picture of a coming week, alone. */
+  weeks: '/weeks',
+  /** The act that helps most, alone. */
+  act: '/act',
   tonight: '/tonight',
   morning: '/morning',
   animals: '/animals',

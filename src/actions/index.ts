@@ -2,7 +2,8 @@
 export { addAnimal } from './add-animal.ts';
 export { addBin } from './add-bin.ts';
 export { addRoom } from './add-room.ts';
-export { type Answering, answerHere, askSunday, type SundayQuestion } from './ask-sunday.ts';
+export { askCover, askSunday, type Cover } from './ask-sunday.ts';
+export { askWeeks } from './ask-weeks.ts';
 export { cancelChange } from './cancel-change.ts';
 export { cancelDelivery } from './cancel-delivery.ts';
 export { nowIn } from './clock.ts';
@@ -26,6 +27,14 @@ export { lookBin } from './look-bin.ts';
 export { move } from './move.ts';
 export type { Done } from './perform.ts';
 export { planChange } from './plan-change.ts';
+export {
+  type Answering,
+  type Answers,
+  answerHere,
+  answerTo,
+  type Question,
+  type Subject,
+} from './questions.ts';
 export { recordDied } from './record-died.ts';
 export { recordEvening } from './record-evening.ts';
 export { recordMatured } from './record-matured.ts';

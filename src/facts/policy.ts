@@ -54,6 +54,8 @@ export const policy: Policy = {
   rulerFromMm: memory(1, 'mm', CHOICE),
   rulerToMm: memory(60, 'mm', CHOICE),
   rulerBands: memory(48, 'bands', CHOICE),
+  weeksAhead: memory(5, 'weeks', CHOICE),
+  aheadReplicates: memory(60, 'replicates', CHOICE),
   stockReplicates: memory(60, 'replicates', CHOICE),
   actReplicates: memory(60, 'replicates', CHOICE),
   actGroups: memory(3, 'groups', CHOICE),

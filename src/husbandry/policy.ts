@@ -60,6 +60,9 @@ export interface Policy {
   readonly rulerFromMm: Sourced;
   readonly rulerToMm: Sourced;
   readonly rulerBands: Sourced;
+  /** Weeks shown after this one, and replicates they are played through. */
+  readonly weeksAhead: Sourced;
+  readonly aheadReplicates: Sourced;
   /** Replicates whose stock by day is kept for a cover line. */
   readonly stockReplicates: Sourced;
   /** Replicates in which each possible act is tried before the best is judged in full. */

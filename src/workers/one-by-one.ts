@@ -1,52 +1,54 @@
-/** One question under way and one waiting: the same question joins, a newer one takes the place of the waiting. */
+/** One question under way, the others in a queue: the same question joins, a newer one takes the place of the waiting. */
 
-import type { Answering, SundayQuestion } from '../actions/index.ts';
+import type { Answering, Answers, Question, Subject } from '../actions/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, type Result } from '../husbandry/result.ts';
-import type { CoverAnswer } from '../husbandry/supply/index.ts';
 
-type Answer = Result<CoverAnswer>;
+type Answer = Result<Answers[Subject]>;
 
 interface Job {
-  question: SundayQuestion;
+  question: Question;
   readonly answer: Promise<Answer>;
   readonly settle: (answer: Answer | Promise<Answer>) => void;
 }
 
-const BUSY = problem('busy', 'Two checks are under way already. Ask again in a moment.');
+/** Questions that may wait; one more is told to come again. */
+const MOST_WAITING = 4;
+const BUSY = problem('busy', 'Several checks are under way already. Ask again in a moment.');
 
 /** The same answering, never more than one at a time. */
 export function oneByOne(answering: Answering): Answering {
   let running: Job | null = null;
-  let waiting: Job | null = null;
+  const waiting: Job[] = [];
   const run = (job: Job): void => {
     running = job;
     const answer = answering(job.question);
     job.settle(answer);
     const next = (): void => {
       running = null;
-      if (waiting === null) return;
-      const following = waiting;
-      waiting = null;
-      run(following);
+      const following = waiting.shift();
+      if (following !== undefined) run(following);
     };
     answer.then(next, next);
   };
-  return (question) => {
-    if (running === null) {
-      const job = jobOf(question);
-      run(job);
-      return job.answer;
+  const answerOf = (question: Question): Promise<Answer> => {
+    if (running !== null && isSame(running.question, question)) return running.answer;
+    const before = waiting.find((job) => job.question.name === question.name);
+    if (before !== undefined) {
+      if (isNewer(question, before.question)) before.question = question;
+      return before.answer;
     }
-    if (isSame(running.question, question)) return running.answer;
-    if (waiting !== null && waiting.question.name !== question.name) return Promise.resolve(err(BUSY));
-    if (waiting === null) waiting = jobOf(question);
-    else if (isNewer(question, waiting.question)) waiting.question = question;
-    return waiting.answer;
+    if (waiting.length >= MOST_WAITING) return Promise.resolve(err(BUSY));
+    const job = jobOf(question);
+    if (running === null) run(job);
+    else waiting.push(job);
+    return job.answer;
   };
+  // A name tells the subject: who asks of one subject is answered of it.
+  return answerOf as Answering;
 }
 
-function jobOf(question: SundayQuestion): Job {
+function jobOf(question: Question): Job {
   const { promise, resolve } = deferred();
   return { question, answer: promise, settle: resolve };
 }
@@ -59,7 +61,7 @@ function deferred() {
   return { promise, resolve };
 }
 
-const isSame = (a: SundayQuestion, b: SundayQuestion): boolean =>
+const isSame = (a: Question, b: Question): boolean =>
   a.name === b.name && a.snapshot.revision === b.snapshot.revision && a.snapshot.today === b.snapshot.today;
 
-const isNewer = (a: SundayQuestion, b: SundayQuestion): boolean => a.snapshot.revision > b.snapshot.revision;
+const isNewer = (a: Question, b: Question): boolean => a.snapshot.revision > b.snapshot.revision;

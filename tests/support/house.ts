@@ -4,7 +4,7 @@ import { addAnimal, addBin, expectDelivery, firstRoom, startCup } from '../../sr
 import { revision } from '../../src/store/index.ts';
 import { createApp, type DoorEnv } from '../../src/web/index.ts';
 import { mountPages } from '../../src/web/pages/index.ts';
-import { sundayPool } from '../../src/workers/sunday-pool.ts';
+import { answerPool } from '../../src/workers/pool.ts';
 import { OWN } from './door.ts';
 import { facts, policyWith } from './room.ts';
 import { freshContext, good, type Room } from './store-at.ts';
@@ -37,7 +37,7 @@ export async function emptyHome(): Promise<Home> {
     mount: (behind) =>
       mountPages(behind, {
         context: room,
-        answering: sundayPool().answering,
+        answering: answerPool().answering,
         furnish: async () =>
           addAnimal(room, { name: 'Demo', kind: 'brachypelma-hamorii', gaugeMm: 40, room: 'R1', demo: true }),
         canLogOut: false,

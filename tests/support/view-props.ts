@@ -40,6 +40,9 @@ export const sundayProps: SundayProps = {
   answer,
   names,
   unit,
+  actSought: true,
+  ahead: null,
+  lastWeek: 5,
   delivery: { label: 'the crickets come', day: TODAY + 7 },
   sources,
 };

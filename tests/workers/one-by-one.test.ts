@@ -1,12 +1,12 @@
-/** Questions one by one: the same joins, a newer takes the place of the waiting, a third of another name is told. */
+/** Questions one by one: the same joins, a newer takes the place of the waiting, others wait their turn. */
 import { expect, test } from 'vitest';
-import type { Answering, SundayQuestion } from '../../src/actions/index.ts';
+import type { Answering, Question } from '../../src/actions/index.ts';
 import { ok } from '../../src/husbandry/result.ts';
-import type { CoverAnswer } from '../../src/husbandry/supply/answer.ts';
 import { oneByOne } from '../../src/workers/one-by-one.ts';
 import { snapshotWith } from '../support/room.ts';
 
-const asked = (revision: number, name = 'week'): SundayQuestion => ({
+const asked = (revision: number, name = 'week'): Question<'sunday'> => ({
+  subject: 'sunday',
   name,
   snapshot: snapshotWith({ revision }),
   options: {},
@@ -19,7 +19,7 @@ function held() {
   const answering: Answering = async ({ snapshot: { revision } }) => {
     begun.push(revision);
     await new Promise<void>((open) => gates.push(open));
-    return ok({ revision } as CoverAnswer);
+    return ok({ revision } as never);
   };
   const letGo = async () => {
     gates.shift()?.();
@@ -47,13 +47,13 @@ test('of several that wait only the newest is computed, and all get it', async (
   expect(begun).toEqual([1, 4]);
 });
 
-test('a third question of another kind is told to come again', async () => {
-  const { letGo, ask } = held();
-  const kept = [ask(asked(1)), ask(asked(1, 'fortnight'))];
-  expect(await ask(asked(1, 'month'))).toMatchObject({ ok: false, problem: { code: 'busy' } });
-  await letGo();
-  await letGo();
+test('questions of other kinds wait their turn; when too many wait, the next is told to come again', async () => {
+  const { begun, letGo, ask } = held();
+  const kept = ['week', 'fortnight', 'month', 'quarter', 'year'].map((name, at) => ask(asked(at + 1, name)));
+  expect(await ask(asked(1, 'decade'))).toMatchObject({ ok: false, problem: { code: 'busy' } });
+  for (const _ of kept) await letGo();
   expect((await Promise.all(kept)).every((answer) => answer.ok)).toBe(true);
+  expect(begun).toEqual([1, 2, 3, 4, 5]);
 });
 
 test('an answer that fails makes way for the next', async () => {
@@ -61,7 +61,7 @@ test('an answer that fails makes way for the next', async () => {
   const ask = oneByOne(async ({ snapshot: { revision } }) => {
     tries += 1;
     if (tries === 1) throw new Error('broken');
-    return ok({ revision } as CoverAnswer);
+    return ok({ revision } as never);
   });
   await expect(ask(asked(1))).rejects.toThrow('broken');
   expect(await ask(asked(1))).toMatchObject({ value: { revision: 1 } });

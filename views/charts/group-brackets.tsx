@@ -41,8 +41,13 @@ const NEED: Readonly<Record<GroupAnswer['verdict'], number>> = {
   empty: 3,
 };
 
+/** What is drawn of a group; `heads` decides who is drawn where there is no room for all. */
+export type DrawnGroup = Pick<GroupAnswer, 'name' | 'verdict' | 'heads'> & {
+  readonly window: Pick<GroupAnswer['window'], 'minMm' | 'maxMm'>;
+};
+
 /** Groups of one name as one stretch; those that run short apart from those that last, with the worst verdict among them. */
-function byName(groups: readonly GroupAnswer[]): NamedWindow[] {
+function byName(groups: readonly DrawnGroup[]): NamedWindow[] {
   const named = new Map<string, NamedWindow>();
   for (const { name, verdict, heads, window } of groups) {
     const key = `${name} ${verdict === 'lasts'}`;
@@ -59,7 +64,7 @@ function byName(groups: readonly GroupAnswer[]): NamedWindow[] {
 }
 
 /** The windows drawn, those in need first when there is no room for all; left to right. */
-export function placeWindows(groups: readonly GroupAnswer[], size: SpectrumSize): PlacedWindow[] {
+export function placeWindows(groups: readonly DrawnGroup[], size: SpectrumSize): PlacedWindow[] {
   const x = rulerScale(MARGIN, size.width - MARGIN);
   const bounds = { left: 2, right: size.width - 2 };
   const drawn = byName(groups)

@@ -30,7 +30,14 @@ const overlaps = (a: Label, b: Label): boolean =>
 
 /** A label over a skyline: where its subject is, and how high the skyline stands between two places. */
 interface Wish extends Label {
-  readonly subject: { readonly x: number; readonly y: number };
+  readonly subject: Point;
+  /** Other places at which it may stand for the same. */
+  readonly places?: readonly Point[];
+}
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
 }
 
 /** Shifts tried, in widths of the label. */
@@ -58,9 +65,11 @@ const CLEAR = 7;
 export function placeAbove<W extends Wish>(wishes: readonly W[], sky: Sky): W[] {
   const placed: W[] = [];
   for (const wish of wishes.toSorted((a, b) => b.subject.y - a.subject.y)) {
-    const tries = SHIFTS.map((shift) => {
-      const x = within(wish.subject.x + shift * wish.width, wish.width, sky);
-      const at = lifted({ ...wish, x }, placed, sky);
+    const subjects = [wish.subject, ...(wish.places ?? [])];
+    const starts = subjects.flatMap((subject) => SHIFTS.map((shift) => ({ subject, shift })));
+    const tries = starts.map(({ subject, shift }) => {
+      const x = within(subject.x + shift * wish.width, wish.width, sky);
+      const at = lifted({ ...wish, subject, x }, placed, sky);
       const crossings = placed.filter((other) => crosses(at, other) || crosses(other, at)).length;
       const cost = at.subject.y - at.y + Math.abs(x - at.subject.x) / 4 + CROSSING * crossings;
       return { at, cost };

@@ -1,9 +1,9 @@
 /** The size spectrum, our signature: one ruler, what is alive above it, what will be eaten below. */
-import type { GroupAnswer, Spectrum } from '../../src/husbandry/supply/index.ts';
+import type { Spectrum } from '../../src/husbandry/supply/index.ts';
 import type { LengthUnit } from '../format.ts';
 import type { PreyName } from '../names.ts';
 import { Drawing, Numbers } from './figure.tsx';
-import { GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
+import { type DrawnGroup, GroupBracket, MARGIN, placeWindows, type SpectrumSize } from './group-brackets.tsx';
 import { Hatches, hatchFill, hueClass, missingFill } from './hatches.tsx';
 
 import { Ruler, rulerScale } from './ruler.tsx';
@@ -13,7 +13,11 @@ import { spectrumDescription, spectrumFinding, spectrumTable } from './spectrum-
 
 interface SizeSpectrumProps {
   readonly spectrum: Spectrum;
-  readonly groups: readonly GroupAnswer[];
+  readonly groups: readonly DrawnGroup[];
+  /** Said before the finding, such as the week it is about. */
+  readonly when?: string;
+  /** Spectra that share its scale. */
+  readonly companions?: readonly Spectrum[];
   readonly species: ReadonlyMap<string, PreyName>;
   readonly unit: LengthUnit;
 }
@@ -28,7 +32,7 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
   return (
     <figure class="spectrum">
       <figcaption>
-        <strong>{spectrumFinding(spectrum, unit)}</strong>
+        <strong>{findingOf(props)}</strong>
         <span class="how"> Above the ruler: alive. Below: will be eaten. Red hatch: wanted, not there.</span>
       </figcaption>
       {SIZES.map((size) => (
@@ -39,16 +43,18 @@ export const SizeSpectrum = (props: SizeSpectrumProps) => {
   );
 };
 
+const findingOf = ({ spectrum, unit, when }: SizeSpectrumProps): string =>
+  when === undefined
+    ? spectrumFinding(spectrum, unit)
+    : `${when}: ${uncapped(spectrumFinding(spectrum, unit))}`;
+
+const uncapped = (sentence: string): string => `${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+
 const RULER_HEIGHT = 26;
 const LANE = 32;
 
-const SpectrumDrawing = ({
-  spectrum,
-  groups,
-  species,
-  unit,
-  size,
-}: SizeSpectrumProps & { size: SpectrumSize }) => {
+const SpectrumDrawing = ({ size, ...props }: SizeSpectrumProps & { size: SpectrumSize }) => {
+  const { spectrum, groups, species, unit, companions } = props;
   const id = `spectrum-${size.name}`;
   const frame = {
     left: MARGIN,
@@ -57,7 +63,7 @@ const SpectrumDrawing = ({
     height: size.height,
     ruler: RULER_HEIGHT,
   };
-  const shapes = spectrumShapes(spectrum, frame);
+  const shapes = spectrumShapes(spectrum, frame, companions);
   const labels = placeNames(shapes, species, size);
   const windows = placeWindows(groups, size);
   const bracketTop = shapes.bottom + 12;
@@ -66,7 +72,7 @@ const SpectrumDrawing = ({
     <Drawing
       id={id}
       class={size.name}
-      title={spectrumFinding(spectrum, unit)}
+      title={findingOf(props)}
       description={spectrumDescription(spectrum, species)}
       width={size.width}
       top={Math.min(0, ...labels.map(({ y }) => y - size.fontSize))}

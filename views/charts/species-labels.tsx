@@ -28,10 +28,10 @@ export function placeNames(
     .filter(({ thickness }) => thickness >= NAMED_FROM)
     .toSorted((a, b) => b.thickness - a.thickness)
     .slice(0, size.named);
-  const wishes = named.map(({ species: code, peak }) => {
+  const wishes = named.map(({ species: code, peak, places }) => {
     const text = preyName(species, code);
     const hue = hueClass(species.get(code)?.form ?? 'cricket');
-    return { text, hue, subject: peak, width: textWidth(text, size.fontSize), ...peak };
+    return { text, hue, subject: peak, places, width: textWidth(text, size.fontSize), ...peak };
   });
   return placeAbove(wishes, { left: 2, right: size.width - 2, skyline });
 }

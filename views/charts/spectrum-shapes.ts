@@ -20,6 +20,8 @@ export interface SpectrumShapes {
     readonly species: string;
     readonly path: string;
     readonly peak: Point;
+    /** Places on its outline where it is nearly as thick as anywhere. */
+    readonly places: readonly Point[];
     readonly thickness: number;
   }[];
   readonly eaten: string;
@@ -59,13 +61,11 @@ function upperShare(stockPeak: number, demandPeak: number): number {
 }
 
 /** What both halves are drawn from: places of the bands, densities, and the one scale of heights. */
-interface Ground {
+interface Ground extends Amounts {
   readonly mids: readonly number[];
   readonly ends: readonly number[];
-  readonly alive: readonly (readonly number[])[];
-  readonly stock: readonly number[];
-  readonly eaten: readonly number[];
-  readonly wanted: readonly number[];
+  /** Outlines run along the whole ruler, so that one week's can become the next. */
+  readonly whole: boolean;
   readonly rulerTop: number;
   readonly lower: number;
   /** Height of `part` of `total`: [part/total] x [root of total] x scale. */
@@ -78,36 +78,62 @@ const peak = (values: readonly number[]): number => Math.sqrt(Math.max(0, ...val
 const scaleOf = (parts: readonly (readonly [number, number])[]): number =>
   Math.min(...parts.map(([height, most]) => (most === 0 ? Number.POSITIVE_INFINITY : height / most)));
 
-function groundOf(spectrum: Spectrum, frame: SpectrumFrame): Ground {
+/** Densities of one spectrum, stacked and mirrored. */
+interface Amounts {
+  readonly alive: readonly (readonly number[])[];
+  readonly stock: readonly number[];
+  readonly eaten: readonly number[];
+  readonly wanted: readonly number[];
+}
+
+function amountsOf(spectrum: Spectrum): Amounts {
+  const { edgesMm: edges } = spectrum;
+  const bands = edges.length - 1;
+  const alive = spectrum.alive.map(({ heads }) => densities(edges, heads));
+  const eaten = densities(edges, spectrum.eaten);
+  return {
+    alive,
+    stock: sum(alive, bands),
+    eaten,
+    wanted: sum([eaten, densities(edges, spectrum.missing)], bands),
+  };
+}
+
+const highestOf = (all: readonly Amounts[], of: 'stock' | 'wanted'): number =>
+  Math.max(...all.map((amounts) => peak(amounts[of])));
+
+/** Ground of one spectrum, at the scale at which it and its companions fit the frame. */
+function groundOf(spectrum: Spectrum, frame: SpectrumFrame, companions: readonly Spectrum[]): Ground {
   const { edgesMm: edges } = spectrum;
   const bands = edges.length - 1;
   const x = rulerScale(frame.left, frame.right);
-  const alive = spectrum.alive.map(({ heads }) => densities(edges, heads));
-  const stock = sum(alive, bands);
-  const eaten = densities(edges, spectrum.eaten);
-  const wanted = sum([eaten, densities(edges, spectrum.missing)], bands);
-  const share = upperShare(peak(stock), peak(wanted));
+  const amounts = amountsOf(spectrum);
+  const all = [amounts, ...companions.map(amountsOf)];
+  const [stockPeak, wantedPeak] = [highestOf(all, 'stock'), highestOf(all, 'wanted')];
+  const share = upperShare(stockPeak, wantedPeak);
   const rulerTop = place(frame.top + frame.height * share);
   const scale = scaleOf([
-    [frame.height * share, peak(stock)],
-    [frame.height * (1 - share), peak(wanted)],
+    [frame.height * share, stockPeak],
+    [frame.height * (1 - share), wantedPeak],
   ]);
   return {
     mids: Array.from({ length: bands }, (_, i) => x(Math.sqrt(edges[i]! * edges[i + 1]!))),
     ends: x.range(),
-    alive,
-    stock,
-    eaten,
-    wanted,
+    whole: companions.length > 0,
+    ...amounts,
     rulerTop,
     lower: rulerTop + frame.ruler,
     rise: (part, total) => (total === 0 ? 0 : (part / total) * Math.sqrt(total) * scale),
   };
 }
 
+const thicknessOf = ({ near, far }: Slab): number => near - far;
+/** Share of the thickest place at which a layer can still be named. */
+const NEARLY = 0.6;
+
 /** One species' layer, standing on those before it. */
 function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes['layers'][number] {
-  const { mids, alive, stock, rulerTop, rise, ends } = ground;
+  const { mids, alive, stock, rulerTop, rise, ends, whole } = ground;
   const own = alive[layer]!;
   const below = sum(alive.slice(0, layer), mids.length);
   const isThere = (i: number): boolean => (own[i] ?? 0) > 0;
@@ -115,14 +141,17 @@ function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes
     x,
     near: rulerTop - rise(below[i]!, stock[i]!),
     far: rulerTop - rise(below[i]! + own[i]!, stock[i]!),
-    drawn: isThere(i - 1) || isThere(i) || isThere(i + 1),
+    drawn: whole || isThere(i - 1) || isThere(i) || isThere(i + 1),
   }));
   const top = own.indexOf(Math.max(...own));
+  const thickest = Math.max(...slabs.map(thicknessOf));
+  const thick = slabs.filter((slab) => thicknessOf(slab) >= NEARLY * thickest);
   return {
     species,
     path: pathOf(slabs, rulerTop, ends),
     peak: { x: mids[top]!, y: slabs[top]!.far },
-    thickness: slabs[top]!.near - slabs[top]!.far,
+    places: thick.map(({ x, far }) => ({ x, y: far })),
+    thickness: thickest,
   };
 }
 
@@ -176,10 +205,15 @@ const highest = (points: readonly Point[], from: number, to: number): number =>
 
 /**
  * Heights go with the square root of the density, the same above and below, so that twenty large prey stay
- * visible beside a thousand flies; within a height the species share it in proportion.
+ * visible beside a thousand flies; within a height the species share it in proportion. Companions, such as other
+ * weeks, share the scale.
  */
-export function spectrumShapes(spectrum: Spectrum, frame: SpectrumFrame): SpectrumShapes {
-  const ground = groundOf(spectrum, frame);
+export function spectrumShapes(
+  spectrum: Spectrum,
+  frame: SpectrumFrame,
+  companions: readonly Spectrum[] = [],
+): SpectrumShapes {
+  const ground = groundOf(spectrum, frame, companions);
   const { mids, stock, rulerTop, lower, rise, ends } = ground;
   const { eaten, lacking } = demandOf(spectrum.missing, ground);
   const tops = mids.map((x, i) => ({ x, y: rulerTop - rise(stock[i]!, stock[i]!) }));

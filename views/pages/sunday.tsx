@@ -1,9 +1,10 @@
 /** Sunday: will the feeders last until the next delivery, what runs out when, and what helps. */
 
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { Act, CoverAnswer } from '../../src/husbandry/supply/index.ts';
+import type { CoverAnswer, WeekAhead } from '../../src/husbandry/supply/index.ts';
 import { SizeSpectrum } from '../charts/size-spectrum.tsx';
-import { counted, expected, type LengthUnit, longDay, percent, shortDay, weeksIn } from '../format.ts';
+import { SpectrumAhead, WeekSlider } from '../charts/week-slider.tsx';
+import { counted, type LengthUnit, longDay, percent, shortDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import type { Names } from '../names.ts';
 import { FirstSteps } from '../partials/hints.tsx';
@@ -11,6 +12,7 @@ import { VerdictMark } from '../partials/icons.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { chanceInFull, shortfallWords } from '../partials/verdict.tsx';
 import { paths } from '../paths.ts';
+import { ActHere } from './sunday-act.tsx';
 import { GroupsTable } from './sunday-groups.tsx';
 import { Leftovers } from './sunday-leftovers.tsx';
 
@@ -21,12 +23,18 @@ export interface SundayProps {
   readonly unit: LengthUnit;
   /** The delivery that ends the check: what comes, and on which day; null when none is expected. */
   readonly delivery: { readonly label: string; readonly day: DayNumber } | null;
+  /** Whether the act that helps most has been looked for; otherwise the page asks for it once it is shown. */
+  readonly actSought: boolean;
+  /** A coming week in place of today's picture. */
+  readonly ahead: { readonly shown: WeekAhead; readonly weeks: readonly WeekAhead[] } | null;
+  /** Weeks the picture can be moved ahead. */
+  readonly lastWeek: number;
   /** The defaults that weigh most on this answer. */
   readonly sources: readonly SourceLine[];
 }
 
 export const SundayPage = (props: SundayProps) => {
-  const { shell, answer, names, unit } = props;
+  const { shell, answer } = props;
   const prey = answer.bins.length > 0;
   return (
     <Layout shell={shell} title={answer.headline} here="sunday">
@@ -36,7 +44,7 @@ export const SundayPage = (props: SundayProps) => {
           {answer.verdict === 'empty' || !prey ? (
             <FirstSteps animals={answer.verdict !== 'empty'} prey={prey} formId={shell.formId} />
           ) : (
-            <ActHere act={answer.act} />
+            <ActHere act={answer.act} sought={props.actSought} settled={answer.verdict === 'lasts'} />
           )}
           {answer.look === null ? null : (
             <p class="look">
@@ -45,14 +53,7 @@ export const SundayPage = (props: SundayProps) => {
             </p>
           )}
         </div>
-        {answer.verdict === 'empty' && !prey ? null : (
-          <SizeSpectrum
-            spectrum={answer.spectrum}
-            groups={answer.groups}
-            species={names.species}
-            unit={unit}
-          />
-        )}
+        {answer.verdict === 'empty' && !prey ? null : <Picture {...props} />}
       </div>
       {answer.groups.length === 0 ? null : <GroupsTable {...props} />}
       <Leftovers bins={answer.bins} days={answer.horizonDays} />
@@ -85,55 +86,20 @@ const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
 const dueWords = (meals: number): string =>
   meals === 0 ? 'No meal falls on a feeding day of yours' : `${counted(meals, 'meal')} due`;
 
-/** Where the act is done; an act that changes tonight's offers is done in the round. */
-function placeOf({ kind, bin }: Act): { href: string; label: string } {
-  if (kind === 'cut prey' || kind === 'stretch adults') return { href: paths.tonight, label: 'To the round' };
-  if (kind === 'start a cup') return { href: paths.newBin, label: 'Add the cup' };
-  if (kind === 'bring delivery forward' || kind === 'enlarge delivery')
-    return { href: `${paths.larder}#deliveries`, label: 'To the deliveries' };
-  if (bin !== null) return { href: paths.bin(bin), label: 'To the bin' };
-  return { href: `${paths.larder}#deliveries`, label: 'To the deliveries' };
-}
-
-const ActHere = ({ act }: { act: Act | null }) => {
-  if (act === null) return null;
-  const { href, label } = placeOf(act);
-  return (
-    <section class="act" aria-labelledby="act">
-      <h2 id="act">Do this</h2>
-      <p>{act.sentence}</p>
-      <dl class="before-after">
-        <Changed
-          what="Nobody misses"
-          before={weeksIn(act.before.nothingMissed)}
-          after={weeksIn(act.after.nothingMissed)}
-        />
-        <Changed what="In danger" before={expected(act.before.dangers)} after={expected(act.after.dangers)} />
-        <Changed
-          what="Meals missed"
-          before={expected(act.before.missedMeals)}
-          after={expected(act.after.missedMeals)}
-        />
-      </dl>
-      <a class="button act-here" href={href}>
-        {label}
-      </a>
-    </section>
-  );
-};
-
-/** What an act changes; what stays the same in words is left out. */
-const Changed = ({ what, before, after }: { what: string; before: string; after: string }) =>
-  before === after ? null : (
-    <div>
-      <dt>{what}</dt>
-      <dd>
-        <span class="unseen">now </span>
-        {before} <span aria-hidden="true">→</span>
-        <span class="unseen">, then </span> <b>{after}</b>
-      </dd>
+/** Today's picture, or that of a coming week, with the slider that leads from one to the other. */
+const Picture = ({ answer, ahead, lastWeek, names, unit }: SundayProps) => (
+  <div class="picture">
+    <WeekSlider week={ahead?.shown.week ?? 0} last={lastWeek} />
+    <div id="ahead">
+      {ahead === null ? (
+        <SizeSpectrum spectrum={answer.spectrum} groups={answer.groups} species={names.species} unit={unit} />
+      ) : (
+        <SpectrumAhead {...ahead} species={names.species} unit={unit} />
+      )}
     </div>
-  );
+    <p class="note">Weeks ahead are played on as if nothing more were ordered than what is on its way.</p>
+  </div>
+);
 
 const HowSure = ({ answer, sources }: SundayProps) => (
   <section aria-labelledby="how-sure">

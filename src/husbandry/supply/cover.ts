@@ -8,6 +8,7 @@ import { runReplicates } from './run.ts';
 import { rulerEdges } from './spectrum.ts';
 import { type Stock, stockOf } from './stock.ts';
 import { type Tally, tallyFor } from './tally.ts';
+import { weekTally } from './week-tally.ts';
 import type { Run } from './working.ts';
 
 export interface CoverOptions {
@@ -20,6 +21,10 @@ export interface CoverOptions {
   readonly stretchRobust?: boolean;
   /** Whether the stock by day is noted for the cover lines; default: it is. */
   readonly notesStock?: boolean;
+  /** Whether the act that helps most is looked for; default: it is. */
+  readonly seeksAct?: boolean;
+  /** Whether what is alive and eaten is noted week by week; default: it is not. */
+  readonly notesWeeks?: boolean;
   /** What a run on the same animals, day and horizon has laid out already. */
   readonly kept?: Kept;
 }
@@ -67,13 +72,17 @@ export function judge(snapshot: Snapshot, options: CoverOptions = {}): Judged {
   const longest = roster.intervalMax.reduce((most, n) => Math.max(most, n), 1);
   const feeding = feedingDaysFrom(snapshot.calendar, snapshot.today, days + longest + 1);
   const replicates = options.replicates ?? policy.replicates.value;
+  const edgesMm = rulerEdges(policy);
   const tally = tallyFor({
     groups: roster.groups.length,
     animals: roster.animals,
     days,
     replicates,
     stockReplicates: options.notesStock === false ? 0 : Math.min(replicates, policy.stockReplicates.value),
-    edgesMm: rulerEdges(policy),
+    edgesMm,
+    weekly: options.notesWeeks
+      ? weekTally({ days, bands: edgesMm.length - 1, species: stock.species.length })
+      : null,
   });
   const run: Run = { roster, feeding, policy, menu, larder, days, seed: snapshot.seed };
   runReplicates(run, tally, { from: 0, to: replicates });

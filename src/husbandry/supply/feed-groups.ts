@@ -25,7 +25,7 @@ function serveGroup(run: Working, group: number, day: number): void {
   pick(larder, menu, { group, day, items, meals }, picks);
   const enough = picks.total >= items - ROUNDING * (1 + items);
   const used = enough ? items : serveInOrder(run, { group, day, meals, found: picks.total });
-  settle(larder, picks, used, (lengthMm, heads) => countEaten(tally, lengthMm, heads));
+  settle(larder, picks, used, (lengthMm, heads) => countEaten(tally, day, { lengthMm, heads }));
   if (enough) serveWhole(run, group, day);
 }
 

@@ -16,4 +16,5 @@ export { eveningOf } from './evening.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';
+export { type WeekAhead, type WeekGroup, type WeeksAnswer, weeksAhead } from './weeks-ahead.ts';
 export { spokenDay } from './wording.ts';

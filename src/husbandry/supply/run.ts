@@ -14,6 +14,7 @@ import { closeLarder, type Larder, larderOnDay } from './larder.ts';
 import { edibleHeads, picksFor } from './picks.ts';
 import { groupOf, noteOverdue } from './serve.ts';
 import { closeReplicate, countDue, openReplicate, type Tally } from './tally.ts';
+import { noteAlive } from './week-tally.ts';
 import type { Run, Working } from './working.ts';
 
 const FOR = purposes('generosity', 'warmth', 'skipped');
@@ -78,6 +79,7 @@ function playTogether(
     larderOnDay(larder, day);
     gather(run, day);
     if (replicate < run.tally.stockReplicates) noteStock(run, day, replicate);
+    if (run.tally.weekly) noteAlive(run.tally.weekly, larder, { day, edgesMm: run.tally.edgesMm });
     if (run.open[day]) serveAll(run, day);
     countWaiting(run, day);
   }

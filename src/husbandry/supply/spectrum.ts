@@ -2,10 +2,12 @@
 
 import type { Policy } from '../policy.ts';
 import { suitability } from '../prey/index.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import type { Spectrum } from './answer.ts';
 import type { Menu } from './menu.ts';
 import type { Stock } from './stock.ts';
 import type { Tally } from './tally.ts';
+import type { WeekTally } from './week-tally.ts';
 
 /** Edges of the ruler's bands, equal in the logarithm of length. */
 export function rulerEdges(policy: Policy): Float64Array {
@@ -26,8 +28,50 @@ export function spectrumOf(tally: Tally, menu: Menu, stock: Stock): Spectrum {
     edgesMm: Array.from(edges),
     alive: alive.filter(({ heads }) => heads.some((n) => n > 0)),
     eaten: Array.from(tally.eatenByBand, (heads) => heads / tally.replicates),
-    missing: missingByBand(tally, menu),
+    missing: missingByBand(tally, menu, { from: 0, to: tally.days }),
   };
+}
+
+/**
+ * The same of one week: alive on its first day before anybody is fed, eaten and missing within it. Every species that is
+ * alive in any week has its layer in each.
+ */
+export function spectrumOfWeek(tally: Tally, weekly: WeekTally, { menu, week }: WeekOf): Spectrum {
+  const { bands, species } = weekly;
+  const mean = (sums: Float64Array, row: number) =>
+    Array.from(sums.subarray(row * bands, (row + 1) * bands), (heads) => heads / tally.replicates);
+  const alive = menu.species.map(({ code }, s) => ({
+    species: code,
+    heads: mean(weekly.alive, week * species + s),
+    ever: isEverAlive(weekly, s),
+  }));
+  return {
+    edgesMm: Array.from(tally.edgesMm),
+    alive: alive.flatMap(({ ever, ...layer }) => (ever ? layer : [])),
+    eaten: mean(weekly.eaten, week),
+    missing: missingByBand(tally, menu, daysOfWeek(tally, week)),
+  };
+}
+
+const isEverAlive = ({ weeks, species, bands, alive }: WeekTally, s: number): boolean =>
+  Array.from({ length: weeks }, (_, week) => (week * species + s) * bands).some((row) =>
+    alive.subarray(row, row + bands).some((heads) => heads > 0),
+  );
+
+interface WeekOf {
+  readonly menu: Menu;
+  readonly week: number;
+}
+
+/** First day of a week of the run, and the day after its last. */
+export const daysOfWeek = ({ days }: Tally, week: number): DaySpan => ({
+  from: week * DAYS_PER_WEEK,
+  to: Math.min(days, (week + 1) * DAYS_PER_WEEK),
+});
+
+export interface DaySpan {
+  readonly from: number;
+  readonly to: number;
 }
 
 function aliveByBand(stock: Stock, species: number, edges: Float64Array): number[] {
@@ -45,11 +89,11 @@ function aliveByBand(stock: Stock, species: number, edges: Float64Array): number
 }
 
 /** Items not found, spread over each group's window by how well a length suits. */
-function missingByBand(tally: Tally, menu: Menu): number[] {
+function missingByBand(tally: Tally, menu: Menu, { from, to }: DaySpan): number[] {
   const missing = new Array<number>(tally.edgesMm.length - 1).fill(0);
   menu.groups.forEach((group, g) => {
     const unmet =
-      tally.unmet.subarray(g * tally.days, (g + 1) * tally.days).reduce((a, b) => a + b, 0) /
+      tally.unmet.subarray(g * tally.days + from, g * tally.days + to).reduce((a, b) => a + b, 0) /
       tally.replicates;
     const window = widest([...group.windows.values()]);
     if (unmet <= 0 || !window) return;

@@ -52,11 +52,14 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     unfed: unfedOf(judged),
     groups,
     bins,
-    act: verdict === 'lasts' || verdict === 'empty' ? null : bestAct(snapshot, judged, options),
+    act: isSettled(verdict) || options.seeksAct === false ? null : bestAct(snapshot, judged, options),
     look: binToLookAt(judged, snapshot),
     spectrum: spectrumOf(judged.tally, judged.menu, judged.stock),
   };
 }
+
+/** Nothing needs to be done. */
+const isSettled = (verdict: Verdict): boolean => verdict === 'lasts' || verdict === 'empty';
 
 /** Danger outranks everything: where it is likelier than a tight week allows, the room runs short. */
 function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {

@@ -1,5 +1,6 @@
 /** What is counted over replicates: meals, shortages, run-out days, prey eaten by length. */
 import { COUNTED } from '../appetite/index.ts';
+import { bandOf, type WeekTally } from './week-tally.ts';
 
 export interface Tally {
   readonly groups: number;
@@ -31,6 +32,8 @@ export interface Tally {
   /** Heads eaten by band of prey length, summed over replicates, and the bands' edges. */
   readonly eatenByBand: Float64Array;
   readonly edgesMm: Float64Array;
+  /** What is alive and eaten by week; null unless asked for. */
+  readonly weekly: WeekTally | null;
   /** Heads a group could eat at [(replicate * groups + group) * days + day], of the first few replicates. */
   readonly stockOf: Float32Array;
   readonly stockReplicates: number;
@@ -52,6 +55,7 @@ export interface TallySize {
   readonly edgesMm: Float64Array;
   /** Whether the items of every day of every replicate are kept. */
   readonly keepDays?: boolean;
+  readonly weekly?: WeekTally | null;
 }
 
 /** An empty tally. */
@@ -80,6 +84,7 @@ export function tallyFor(size: TallySize): Tally {
     unfedDangersOf: floats(replicates),
     eatenByBand: floats(Math.max(0, edgesMm.length - 1)),
     edgesMm,
+    weekly: size.weekly ?? null,
     stockOf: new Float32Array(stockReplicates * groups * days),
     stockReplicates,
     now: {
@@ -166,18 +171,18 @@ export function countOverdue(
   }
 }
 
-/** Prey of this length was eaten. */
-export function countEaten(tally: Tally, lengthMm: number, heads: number): void {
-  const { edgesMm, eatenByBand } = tally;
-  let low = 0;
-  let high = edgesMm.length - 1;
-  if (high < 1) return;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((edgesMm[middle] as number) <= lengthMm) low = middle;
-    else high = middle;
-  }
-  add(eatenByBand, low, heads);
+/** Prey of this length was eaten on a day. */
+export function countEaten(tally: Tally, day: number, { lengthMm, heads }: Eaten): void {
+  const { edgesMm, eatenByBand, weekly } = tally;
+  if (edgesMm.length < 2) return;
+  const band = bandOf(edgesMm, lengthMm);
+  add(eatenByBand, band, heads);
+  if (weekly) add(weekly.eaten, (weekly.weekOf[day] as number) * weekly.bands + band, heads);
+}
+
+interface Eaten {
+  readonly lengthMm: number;
+  readonly heads: number;
 }
 
 /** Ends a replicate. */

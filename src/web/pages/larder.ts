@@ -5,7 +5,7 @@ import { BinPage } from '../../../views/pages/bin.tsx';
 import { LarderPage } from '../../../views/pages/larder.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { askSunday } from '../../actions/index.ts';
+import { askCover } from '../../actions/index.ts';
 import { type CoverAnswer, horizonOf } from '../../husbandry/supply/index.ts';
 import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -25,8 +25,8 @@ async function answerFor(
   { context, answering }: House,
   { snapshot }: Visit,
 ): Promise<Pick<CoverAnswer, 'bins' | 'horizonDays'>> {
-  const answer = await askSunday(context, { snapshot, answering });
-  return answer.ok ? answer.value : { bins: [], horizonDays: horizonOf(snapshot).days };
+  const cover = await askCover(context, { snapshot, answering });
+  return cover.ok ? cover.value.answer : { bins: [], horizonDays: horizonOf(snapshot).days };
 }
 
 export async function showLarder(

@@ -23,6 +23,8 @@ const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', 
 /** What each route does: a new one fails here until it is put in its place. */
 const READS = [
   '/',
+  '/act',
+  '/weeks',
   '/api/check.json',
   '/tonight',
   '/morning',

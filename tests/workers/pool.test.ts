@@ -3,23 +3,23 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
-import type * as Pool from '../../src/workers/sunday-pool.ts';
+import type * as Pool from '../../src/workers/pool.ts';
 import { mixedAnimals, mixedBins, snapshotWith } from '../support/room.ts';
 import { good } from '../support/store-at.ts';
 
-const BUILT = fileURLToPath(new URL('../../dist/src/workers/sunday-pool.js', import.meta.url));
+const BUILT = fileURLToPath(new URL('../../dist/src/workers/pool.js', import.meta.url));
 
 test.runIf(existsSync(BUILT))(
   'a thread gives the same answer, and the loop turns while it works',
   async () => {
-    const { sundayPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
-    const pool = sundayPool();
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
     const snapshot = snapshotWith({ animals: mixedAnimals(40), bins: mixedBins(40) });
     let turns = 0;
     const turning = setInterval(() => {
       turns += 1;
     }, 5);
-    const answer = good(await pool.answering({ name: 'week', snapshot, options: {} }));
+    const answer = good(await pool.answering({ subject: 'sunday', name: 'week', snapshot, options: {} }));
     clearInterval(turning);
     await pool.close();
     expect(turns).toBeGreaterThan(5);

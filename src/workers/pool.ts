@@ -1,22 +1,21 @@
-/** A pool of one thread for the Sunday check; run from source, where threads cannot load it, it answers in place. */
+/** A pool of one thread for what takes long; run from source, where threads cannot load it, it answers in place. */
 
 import { once } from 'node:events';
 import { setImmediate as breathe, setTimeout as pause } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
-import { type Answering, answerHere } from '../actions/index.ts';
+import { type Answering, type Answers, answerHere, type Question, type Subject } from '../actions/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import type { CoverAnswer } from '../husbandry/supply/index.ts';
 import { oneByOne } from './one-by-one.ts';
 
 const LONGEST_MS = 60_000;
 
-export interface SundayPool {
+export interface AnswerPool {
   readonly answering: Answering;
   readonly close: () => Promise<void>;
 }
 
-export function sundayPool(): SundayPool {
+export function answerPool(): AnswerPool {
   if (!import.meta.url.endsWith('.js')) return { answering: oneByOne(inPlace), close: async () => undefined };
   let worker: Worker | null = null;
   const dismiss = async (): Promise<void> => {
@@ -24,10 +23,10 @@ export function sundayPool(): SundayPool {
     worker = null;
     await last?.terminate();
   };
-  const answering: Answering = async (question) => {
+  const answering: Answering = async <S extends Subject>(question: Question<S>) => {
     worker ??= newWorker();
     worker.postMessage(question);
-    const answer = await firstOf(worker).catch(async (error: unknown) => {
+    const answer = await firstOf<Answers[S]>(worker).catch(async (error: unknown) => {
       await dismiss();
       throw error;
     });
@@ -39,20 +38,20 @@ export function sundayPool(): SundayPool {
 
 /** A thread that does not keep the program alive. */
 function newWorker(): Worker {
-  const worker = new Worker(new URL('./sunday-worker.js', import.meta.url));
+  const worker = new Worker(new URL('./worker.js', import.meta.url));
   worker.unref();
   return worker;
 }
 
 /** Its next message; an error there is thrown here, and too long a wait is a Problem. */
-async function firstOf(worker: Worker): Promise<Result<CoverAnswer>> {
+async function firstOf<T>(worker: Worker): Promise<Result<T>> {
   const patience = new AbortController();
   const message = once(worker, 'message', { signal: patience.signal });
   message.catch(() => undefined);
   const late = pause(LONGEST_MS, null, { signal: patience.signal, ref: false }).catch(() => null);
   try {
     const found = await Promise.race([message, late]);
-    return found === null ? err(TOO_LONG) : ok(found[0] as CoverAnswer);
+    return found === null ? err(TOO_LONG) : ok(found[0] as T);
   } finally {
     patience.abort();
   }

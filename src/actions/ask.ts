@@ -1,0 +1,92 @@
+/** Asks a question of the room: the answer kept for this revision and day, else computed and kept. */
+
+import { createHash } from 'node:crypto';
+import { ok, type Result } from '../husbandry/result.ts';
+import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
+import type { CoverOptions } from '../husbandry/supply/index.ts';
+import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
+import type { Context } from './context.ts';
+import { loadSnapshot } from './load-snapshot.ts';
+import { type Answering, type Answers, answerHere, type Subject } from './questions.ts';
+
+/** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
+const ENGINE = '2';
+
+export interface Asking {
+  readonly options?: CoverOptions;
+  /** The room asked about; by default as it is today. */
+  readonly snapshot?: Snapshot;
+  readonly answering?: Answering;
+}
+
+export async function ask<S extends Subject>(
+  context: Context,
+  subject: S,
+  { options = {}, snapshot: given, answering = answerHere }: Asking = {},
+): Promise<Result<Answers[S]>> {
+  const kept = await askKept(context, subject, { options, ...(given ? { snapshot: given } : {}) });
+  if (kept !== null) return ok(kept);
+  const snapshot = given ?? (await loadSnapshot(context));
+  const keeping = keepingOf(snapshot, subject, options);
+  const answer = await answering({ subject, name: keeping.key, snapshot, options });
+  if (!answer.ok) return answer;
+  const body = JSON.stringify(answer.value);
+  const written = await keepAnswer(context.store, { ...keeping, revision: answer.value.revision }, body);
+  return written.ok ? ok(JSON.parse(body) as Answers[S]) : answer;
+}
+
+/** The answer already kept, or null. */
+export async function askKept<S extends Subject>(
+  context: Context,
+  subject: S,
+  { options = {}, snapshot }: Pick<Asking, 'options' | 'snapshot'>,
+): Promise<Answers[S] | null> {
+  const asked = snapshot ?? (await presentOf(context));
+  const kept = await context.store.ask(keptAnswer(keepingOf(asked, subject, options)));
+  return kept === null ? null : (JSON.parse(kept) as Answers[S]);
+}
+
+type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
+
+/** What tells one room from another: enough to find a kept answer, without reading the room. */
+const presentOf = async ({ store, facts, clock }: Context): Promise<Present> => ({
+  facts,
+  today: clock().today,
+  revision: await store.ask(revision),
+});
+
+const nameOf = (subject: Subject, options: CoverOptions): string => {
+  const { days, replicates, cut, stretchRobust = false, seeksAct = true } = options;
+  return JSON.stringify([
+    subject,
+    days ?? null,
+    replicates ?? null,
+    [...(cut ?? [])].sort(),
+    stretchRobust,
+    seeksAct,
+  ]);
+};
+
+/** One answer is kept a question: of the latest day, made by this engine from these facts. */
+const keepingOf = (
+  { facts, today, revision: at }: Present,
+  subject: Subject,
+  options: CoverOptions,
+): Keeping => ({
+  key: nameOf(subject, options),
+  revision: at,
+  engine: `${ENGINE} ${markOf(facts)} ${today}`,
+});
+
+const marks = new WeakMap<Facts, string>();
+const MARK_LENGTH = 12;
+
+/** A short name of everything the facts say. */
+function markOf(facts: Facts): string {
+  const known = marks.get(facts);
+  if (known !== undefined) return known;
+  const said = JSON.stringify([[...facts.kinds], [...facts.species], facts.policy]);
+  const mark = createHash('sha256').update(said).digest('hex').slice(0, MARK_LENGTH);
+  marks.set(facts, mark);
+  return mark;
+}

@@ -1,0 +1,6 @@
+/** Answers questions in a thread of its own, so that pages stay quick. */
+
+import { parentPort } from 'node:worker_threads';
+import { answerTo, type Question } from '../actions/index.ts';
+
+parentPort?.on('message', (question: Question) => parentPort?.postMessage(answerTo(question)));

@@ -1,0 +1,62 @@
+/** Sunday comes at once: the act that helps most follows, and the picture moves through the coming weeks. */
+import { expect, test } from 'vitest';
+import { addAnimal } from '../../../src/actions/index.ts';
+import { filledHome, type Home } from '../../support/house.ts';
+import { words } from '../../support/markup-words.ts';
+import { good } from '../../support/store-at.ts';
+
+/** A room with more spiderlings than there are crickets for. */
+async function shortHome(gaugeMm = 20): Promise<Home> {
+  const home = await filledHome();
+  const spiderlings = { kind: 'brachypelma-hamorii', room: 'R1', count: 200, gaugeMm };
+  good(await addAnimal(home.room, { ...spiderlings, name: 'Sac', lastTaken: home.room.date(-9) }));
+  return home;
+}
+
+test('the page does not wait for the act: it asks for it, and shows it once it is known', async () => {
+  const home = await shortHome();
+  const first = await home.see('/');
+  expect(words(first)).toContain('Trying what would help most');
+  expect(first).toContain('data-hx-get="/act"');
+  const act = await home.see('/act');
+  expect(words(act)).toMatch(/^Do this /);
+  const then = await home.see('/');
+  expect(then).not.toContain('Trying what would help most');
+  expect(words(then)).toContain(words(act));
+});
+
+test('without script the act can be waited for', async () => {
+  const home = await shortHome();
+  expect(await home.see('/')).toContain('href="/?act=1"');
+  const waited = await home.see('/?act=1');
+  expect(waited).not.toContain('Trying what would help most');
+  expect(words(waited)).toContain('Do this');
+});
+
+test('where no act helps it says so', async () => {
+  const home = await shortHome(5);
+  expect(words(await home.see('/act'))).toContain('No single act tried here helps.');
+});
+
+test('a room that lasts has no act to wait for', async () => {
+  const home = await filledHome();
+  const page = await home.see('/');
+  expect(page).not.toContain('Trying what would help most');
+});
+
+test('the picture moves to a coming week, by the page and alone', async () => {
+  const home = await filledHome();
+  expect(words(await home.see('/'))).not.toContain('In 2 weeks');
+  const page = words(await home.see('/?week=2'));
+  expect(page).toMatch(/In 2 weeks, from \w{3} \d+ \w{3}: /);
+  const alone = await home.see('/weeks?week=2');
+  expect(words(alone)).toMatch(/In 2 weeks, from/);
+  expect(alone).not.toContain('<html');
+});
+
+test('a week that is none shows this one; one too far shows the last', async () => {
+  const home = await filledHome();
+  expect(words(await home.see('/?week=soon'))).not.toMatch(/In \d+ weeks/);
+  expect(words(await home.see('/?week=99'))).toContain('In 5 weeks, from');
+  expect(words(await home.see('/weeks?week=-1'))).toContain('This week, from');
+});
