@@ -116,7 +116,7 @@ const Banners = ({ shell }: { shell: Shell }) => (
     {shell.demo ? (
       <div class="banner demo">
         <span>Demo room: try anything.</span>
-        <a href={`${paths.settings}#demo`}>Start your own</a>
+        <a href={paths.start}>Start your own</a>
       </div>
     ) : null}
     <div role="status">

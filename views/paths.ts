@@ -22,6 +22,12 @@ export const paths = {
   weeks: '/weeks',
   /** The act that helps most, alone. */
   act: '/act',
+  /** A room of one's own in three steps. */
+  start: '/start',
+  startAnimal: '/start/animal',
+  startRoom: '/start/room',
+  startFeeding: '/start/feeding',
+  startBin: '/start/bin',
   tonight: '/tonight',
   morning: '/morning',
   animals: '/animals',

@@ -17,7 +17,7 @@ export { editRoom } from './edit-room.ts';
 export { editSettings } from './edit-settings.ts';
 export { emptyDemo } from './empty-demo.ts';
 export { expectDelivery } from './expect-delivery.ts';
-export { firstRoom } from './first-room.ts';
+export { FIRST_ROOM, firstRoom } from './first-room.ts';
 export { importAnimals } from './import-animals.ts';
 export type { Imported, ListGiven } from './import-list.ts';
 export { importRows } from './import-rows.ts';

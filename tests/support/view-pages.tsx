@@ -12,6 +12,7 @@ import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
+import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
@@ -26,6 +27,7 @@ import {
   larderProps,
   morningProps,
   settingsProps,
+  startProps,
   sundayProps,
   tonightProps,
 } from './view-props.ts';
@@ -67,6 +69,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
       <SundayPage {...sundayProps} answer={emptyAnswer} names={names} delivery={null} shell={own} />,
     ),
     'sunday-lasts': markup(<SundayPage {...sundayProps} answer={lastingAnswer} shell={own} />),
+    start: markup(<StartPage {...startProps} shell={own} />),
+    'start-demo': markup(<StartPage {...startProps} shell={{ ...themed, demo: true }} />),
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),

@@ -8,6 +8,7 @@ import type { ImportProps } from '../../views/pages/import.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
+import type { StartProps } from '../../views/pages/start.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
@@ -203,6 +204,21 @@ export const binFormProps: BinFormProps = {
   species: [...names.species.values()].map(({ code, commonName }) => ({ value: code, label: commonName })),
   rooms,
   sizes: sizes.map((size) => ({ ...size, group: 'Banded crickets' })),
+};
+
+export const startProps: StartProps = {
+  shell,
+  forms,
+  heads: 12,
+  bins: 0,
+  warmthSaid: true,
+  rooms: [{ code: 'R1', name: 'Spare room', dayTempC: 26, nightTempC: 22 }],
+  calendar: { feedingWeekdays: [false, true, false, false, true, false, true], absences: [] },
+  guesses: ['5 sizes taken from the stage: measure when you can.'],
+  kinds: [{ value: 'k', label: 'Mexican redknee', group: 'Tarantulas' }],
+  stages: [{ value: 'juvenile', label: 'a juvenile' }],
+  species: [{ value: 'acheta-domesticus', label: 'House crickets' }],
+  sizes: [{ value: 'acheta-domesticus|pinhead', label: 'pinhead', group: 'House crickets' }],
 };
 
 export const settingsProps: SettingsProps = {

@@ -12,7 +12,9 @@ interface FirstStepsProps {
 export const FirstSteps = ({ animals, prey, formId }: FirstStepsProps) =>
   animals && prey ? null : (
     <section class="first-steps">
-      <h2>Three steps to the first answer</h2>
+      <h2>
+        <a href={paths.start}>Three steps to the first answer</a>
+      </h2>
       <ol>
         <li class={animals ? 'is-done' : ''}>
           <strong>Who eats.</strong>{' '}

@@ -36,7 +36,7 @@ async function moveIn({ context, furnish }: House, c: Context): Promise<Response
 async function moveOut({ context }: House, c: Context): Promise<Response> {
   const done = await emptyDemo(context, { formId: await formIdOf(c) });
   const room = done.ok ? await firstRoom(context) : done;
-  return onwards(c, room, paths.sunday);
+  return onwards(c, room, paths.start);
 }
 
 async function undoOne(house: House, c: Context): Promise<Response> {

@@ -14,6 +14,7 @@ import { larderRoutes } from './larder.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
+import { startRoutes } from './start.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
 
@@ -22,6 +23,7 @@ export type { House } from './house.ts';
 /** Adds every page behind the door; a form's own address comes before that of any code. */
 export function mountPages(app: Hono<DoorEnv>, house: House): void {
   sundayRoutes(app, house);
+  startRoutes(app, house);
   tonightRoutes(app, house);
   morningRoutes(app, house);
   animalFormRoutes(app, house);

@@ -18,7 +18,7 @@ test('it leaves, what is the keeper’s own stays, and there is a room', async (
   const { room, see, send } = await emptyHome();
   await send('/demo/start', {});
   good(await addAnimal(room, { name: 'Own', kind: 'brachypelma-hamorii', gaugeMm: 30, room: 'R1' }));
-  expect((await send('/demo/remove', {})).headers.get('location')).toBe('/');
+  expect((await send('/demo/remove', {})).headers.get('location')).toBe('/start');
   const { animals, rooms } = await loadSnapshot(room);
   expect(animals.map(({ name }) => name)).toEqual(['Own']);
   expect(rooms).toHaveLength(1);

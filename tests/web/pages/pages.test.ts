@@ -9,6 +9,7 @@ import { attributes, insides, tags } from '../../support/markup-words.ts';
 
 const PAGES = [
   '/',
+  '/start',
   '/tonight',
   '/morning',
   '/animals',
@@ -23,6 +24,7 @@ const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', 
 /** What each route does: a new one fails here until it is put in its place. */
 const READS = [
   '/',
+  '/start',
   '/act',
   '/weeks',
   '/api/check.json',
@@ -40,6 +42,7 @@ const READS = [
   '/import',
 ];
 const WRITES = [
+  ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
   '/tonight',
   '/morning',
   '/animals/new',
