@@ -112,7 +112,7 @@ const Navigation = ({ here }: Pick<LayoutProps, 'here'>) => (
 );
 
 const Banners = ({ shell }: { shell: Shell }) => (
-  <div class="banners">
+  <aside class="banners" aria-label="Notices">
     {shell.demo ? (
       <div class="banner demo">
         <span>Demo room: try anything.</span>
@@ -133,7 +133,7 @@ const Banners = ({ shell }: { shell: Shell }) => (
         </button>
       </form>
     )}
-  </div>
+  </aside>
 );
 
 const LogOut = ({ formId }: { formId: string }) => (

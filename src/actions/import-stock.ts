@@ -25,7 +25,7 @@ export async function importStock(context: Context, given: ListGiven): Promise<R
     existing: await larderOf(context, new Map(rooms.map(({ code, name }) => [code, name]))),
   });
   const reading = withoutChangesOf(inRooms(read, rooms), (row, field) => isLost(facts, row, field));
-  return writeReading(context, given, { reading, rowsFrom: (ready) => rowsFrom(facts, ready) });
+  return writeReading(context, given, { reading, rowsFrom });
 }
 
 /**
@@ -59,6 +59,7 @@ const existing = (bin: BinRow, room: string, brought: LotBrought | undefined): E
   label: null,
   bin: bin.name,
   species: bin.species,
+  role: bin.role,
   lot: brought === undefined ? null : { heads: brought.heads, fromMm: brought.fromMm, toMm: brought.toMm },
   sizeAssumed: false,
   came: brought?.came ?? null,
@@ -68,19 +69,18 @@ const existing = (bin: BinRow, room: string, brought: LotBrought | undefined): E
 
 type Lots = NonNullable<Parameters<typeof importRows>[1]['lots']>;
 
-const rowsFrom = (facts: Facts, { rows }: Reading<StockEntry>) => ({
+const rowsFrom = ({ rows }: Reading<StockEntry>) => ({
   lots: rows.flatMap((row): Lots => {
     if (row.becomes === null) return [];
-    if (row.verdict === 'new') return [added(facts, row.becomes)];
+    if (row.verdict === 'new') return [added(row.becomes)];
     return row.verdict === 'changed' ? changed(row, row.becomes) : [];
   }),
 });
 
 const dated = ({ came }: StockEntry): string | null => (came === null ? null : civilDate(came));
 
-function added(facts: Facts, entry: StockEntry) {
-  const { bin, species, room, notes, lot } = entry;
-  const role = isCup(facts, entry) ? ('cup' as const) : ('holding' as const);
+function added(entry: StockEntry) {
+  const { bin, species, role, room, notes, lot } = entry;
   return { newBin: { name: bin, species, room, notes, role }, lot, came: dated(entry) };
 }
 

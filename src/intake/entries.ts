@@ -1,7 +1,7 @@
 /** What a row of a file will be once written: an animal of the collection, or prey in a bin. */
 import type { LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { Lot } from '../husbandry/larder/index.ts';
+import type { BinRole, Lot } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 
 export interface AnimalEntry {
@@ -30,6 +30,7 @@ export interface StockEntry {
   readonly bin: string;
   /** Code of the prey species. */
   readonly species: string;
+  readonly role: BinRole;
   /** What came; null when nobody counted. */
   readonly lot: Lot | null;
   readonly sizeAssumed: boolean;

@@ -9,9 +9,9 @@ export const ANIMALS_TEMPLATE = [
 ].join('\r\n');
 
 export const STOCK_TEMPLATE = [
-  'bin,prey,size,count,came,room',
-  'Cricket box,house cricket,medium,500,2026-03-16,',
-  'Small crickets,house cricket,3-4 mm,250,2026-03-16,',
-  'Roach tub,dubia roach,1/2 in,120,2026-03-02,',
+  'bin,prey,role,size,count,came,room',
+  'Cricket box,house cricket,bin,medium,500,2026-03-16,',
+  'Small crickets,house cricket,bin,3-4 mm,250,2026-03-16,',
+  'Roach tub,dubia roach,colony,,120,2026-03-02,',
   '',
 ].join('\r\n');

@@ -30,7 +30,7 @@ describe('the same file twice', () => {
   });
 
   test('changes nothing in stock', () => {
-    const file = `${STOCK_TEMPLATE}A,crickets,1/4 in,~50,,\r\nA,crickets,1/4 in,~60,,\r\n,dubia,,,,\r\n`;
+    const file = `${STOCK_TEMPLATE}A,crickets,,1/4 in,~50,,\r\nA,crickets,,1/4 in,~60,,\r\n,dubia,,,,,\r\n`;
     const first = stockIn(file);
     const second = stockIn(file, { existing: stockWritten(first) });
     expect(first.tally.new).toBe(6);

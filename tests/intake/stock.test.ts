@@ -69,6 +69,34 @@ describe('a trade size', () => {
   });
 });
 
+describe('what a box is kept for', () => {
+  const roleOf = (row: string) => stockIn(`bin,prey,role,count\n${row}\n`).rows[0]!;
+
+  test.each([
+    ['Tub,dubia,colony,50', 'colony'],
+    ['Tub,dubia,Breeding,50', 'colony'],
+    ['Tub,dubia,yes,50', 'colony'],
+    ['Tub,dubia,bin,50', 'holding'],
+    ['Tub,dubia,,50', 'holding'],
+    ['Dubia colony,dubia,,50', 'colony'],
+  ])('%s is a %s', (row, role) => {
+    expect(roleOf(row).becomes?.role).toBe(role);
+  });
+
+  test('a colony without a size holds all sizes, and its name alone is said to have told', () => {
+    const { becomes, notes } = roleOf('Dubia colony,dubia,,50');
+    expect(becomes).toMatchObject({ lot: { heads: 50, fromMm: 6, toMm: 45 }, sizeAssumed: true });
+    expect(notes.map(({ sentence }) => sentence)).toEqual([
+      'Taken as a breeding colony, by its name.',
+      'A colony holds all sizes: 6 mm to 45 mm.',
+    ]);
+  });
+
+  test('a word that is none is quoted with those that are', () => {
+    expect(roleOf('Tub,dubia,zoo,50').notes[0]?.sentence).toBe('"zoo" is not one of: bin, colony, cup.');
+  });
+});
+
 describe('a row of stock', () => {
   test('carries what is needed to fill a bin', () => {
     const [row] = stockIn('bin,prey,size,count,came,room\nBox,crickets,small,~250,14.3.26,den\n').rows;
@@ -76,6 +104,7 @@ describe('a row of stock', () => {
       label: null,
       bin: 'Box',
       species: 'house-cricket',
+      role: 'holding',
       lot: { heads: 250, fromMm: 4, toMm: 7 },
       sizeAssumed: false,
       came: 20_526,

@@ -94,7 +94,7 @@ const Steps = (props: StartProps) => {
         ))}
         <QuickDays {...props} />
         <p>
-          <a href={paths.settings}>More rooms, delivery days and units</a>
+          More rooms, delivery days and units are in the <a href={paths.settings}>settings</a>.
         </p>
       </Step>
       <Step title="What there is to eat" done={bins > 0 ? `${counted(bins, 'bin')} so far` : null}>

@@ -33,6 +33,7 @@ export const STOCK_COLUMNS = [
   'unit',
   'count',
   'came',
+  'role',
   'room',
   'label',
   'notes',
@@ -127,6 +128,11 @@ export const STOCK_WORDS: readonly ColumnWords<StockColumn>[] = [
     words: words(
       'arrived|date arrived|received|delivered|delivery date|delivery|bought|purchased|date|geliefert|lieferung|ankunft|gekauft|datum|recu|arrive|arrivee|livre|date d arrivee|llegada|recibido|comprado|fecha',
     ),
+  },
+  {
+    column: 'role',
+    own: ['role'],
+    words: words('kept as|use|purpose|bin or colony|breeding|zweck|usage|uso'),
   },
   { column: 'room', own: ['room'], words: ROOM },
   { column: 'label', own: ['label', 'id'], words: LABEL },

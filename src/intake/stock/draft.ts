@@ -1,11 +1,13 @@
 /** Reads one row of stock: the prey, how many, how long, and when they came. */
-import type { Lot } from '../../husbandry/larder/index.ts';
+import type { BinRole, Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
+import { ok } from '../../husbandry/result.ts';
 import { capital, plural } from '../../husbandry/words.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readCount } from '../cells/count.ts';
 import type { DateCell } from '../cells/date-column.ts';
 import { type LengthUnit, readUnit } from '../cells/length.ts';
+import { readRole, soundsLikeColony } from '../cells/role.ts';
 import type { StockColumn } from '../columns/words.ts';
 import { dayWritten } from '../date-cells.ts';
 import type { StockEntry } from '../entries.ts';
@@ -13,7 +15,7 @@ import type { SheetRow } from '../file/sheet.ts';
 import type { NameMatch } from '../names/name-book.ts';
 import { type Note, said, trouble } from '../reading.ts';
 import { readText } from '../text.ts';
-import { assumedBand, type BandRead, readTradeSize } from './trade-size.ts';
+import { assumedBand, type BandRead, colonyBand, readTradeSize } from './trade-size.ts';
 
 export interface StockDraft {
   readonly entry: StockEntry;
@@ -36,10 +38,16 @@ interface StockWorld {
 const LENGTH_WITHIN = /\d[\d./ ]*\s?(?:mm|cm|inch(?:es)?|in\b|")/i;
 
 /** Lengths of the prey; null while their unit is not known. */
-function bandOf({ cell }: SheetRow<StockColumn>, world: StockWorld, notes: Note[]): BandRead | null {
+function bandOf(
+  { cell }: SheetRow<StockColumn>,
+  { role, notes, ...world }: StockWorld & { role: BinRole; notes: Note[] },
+): BandRead | null {
   const species = world.match.item;
   const written = isBlank(cell('size')) ? (LENGTH_WITHIN.exec(cell('prey'))?.[0] ?? '') : cell('size');
-  const read = readTradeSize(written, species, readUnit(cell('unit')) ?? world.fileUnit);
+  const colony = written === '' && role === 'colony' ? colonyBand(species) : null;
+  const read = colony
+    ? ok(colony)
+    : readTradeSize(written, species, readUnit(cell('unit')) ?? world.fileUnit);
   if (!read.ok && read.problem.code === 'size-without-unit') return null;
   if (!read.ok) notes.push(trouble(read.problem));
   const band = read.ok ? read.value : assumedBand(species);
@@ -59,6 +67,17 @@ function headsOf(text: string, notes: Note[]): number | null {
 const lotOf = (heads: number | null, { fromMm, toMm }: BandRead): Lot | null =>
   heads === null ? null : { heads, fromMm, toMm };
 
+/** As the cell says, else as the name sounds; flies live in cups whatever is written, and nothing else does. */
+function roleOf({ cell }: SheetRow<StockColumn>, species: PreySpecies, notes: Note[]): BinRole {
+  if (species.cup !== null) return 'cup';
+  const read = isBlank(cell('role')) ? null : readRole(cell('role'));
+  if (read?.ok) return read.value === 'cup' ? 'colony' : read.value;
+  if (read) notes.push(trouble(read.problem));
+  if (!soundsLikeColony(cell('bin'))) return 'holding';
+  notes.push(said('role-by-name', 'Taken as a breeding colony, by its name.'));
+  return 'colony';
+}
+
 const WORD = /\p{L}{3}/u;
 
 /** A bin without a name is called by its label, if that is a word, else by its prey. */
@@ -70,8 +89,9 @@ export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): Stock
   const { item: species, how, said: preySaid } = world.match;
   const notes: Note[] = preySaid ? [said(`prey-by-${how}`, preySaid)] : [];
   const heads = headsOf(cell('count'), notes);
+  const role = roleOf(row, species, notes);
   const came = dayWritten(world.came, cell('came'), notes);
-  const band = bandOf(row, world, notes);
+  const band = bandOf(row, { ...world, role, notes });
   if (!band || came.open) return { kind: 'waits', notes, forUnit: !band };
   const bin = readText(cell('bin'), 'name', notes);
   const label = readText(cell('label'), 'label', notes);
@@ -79,6 +99,7 @@ export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): Stock
     label: label || null,
     bin: bin || nameFrom(label, species),
     species: species.code,
+    role,
     lot: lotOf(heads, band),
     sizeAssumed: band.assumed,
     came: came.day,

@@ -23,6 +23,7 @@ export function mergedStock(
     label: entry.label ?? before.label,
     bin: binGiven ? entry.bin : before.bin,
     species: entry.species,
+    role: before.role,
     lot,
     sizeAssumed,
     came,

@@ -71,13 +71,23 @@ function adultBand(text: string, species: PreySpecies): BandRead {
 
 const MIXED = new Set(['mixed', 'mix', 'mixed size', 'assorted', 'all size', 'gemischt', 'mixte', 'mixto']);
 
-/** All the trade's classes together, for "mixed". */
+/** All the trade's classes together, for "mixed"; null where the trade names none. */
 function mixedBand(text: string, species: PreySpecies): BandRead | null {
-  const classes = species.sizeClasses.value;
-  if (!MIXED.has(plainSize(text)) || classes.length === 0) return null;
+  const all = MIXED.has(plainSize(text)) ? allSizes(species) : null;
+  return all && bandOf(all, asBand(text, { ...all, name: 'all sizes' }), true);
+}
+
+/** A colony of which no size is given holds all; null where the trade names none. */
+export function colonyBand(species: PreySpecies): BandRead | null {
+  const all = allSizes(species);
+  return all && bandOf(all, `A colony holds all sizes: ${inMm(all.fromMm)} to ${inMm(all.toMm)}.`, true);
+}
+
+function allSizes({ sizeClasses: { value: classes } }: PreySpecies): SizeClass | null {
+  if (classes.length === 0) return null;
   const fromMm = Math.min(...classes.map((one) => one.fromMm));
   const toMm = Math.max(...classes.map((one) => one.toMm));
-  return bandOf({ name: '', fromMm, toMm }, asBand(text, { name: 'all sizes', fromMm, toMm }), true);
+  return { name: '', fromMm, toMm };
 }
 
 /** The class whose name or other word is the text, or the one class whose name the text holds. */

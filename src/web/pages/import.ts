@@ -59,6 +59,7 @@ const COLUMN_WORDS: Readonly<Record<string, string>> = {
   moulted: 'Last moult',
   count: 'How many',
   came: 'Came on',
+  role: 'Bin, colony or cup',
   label: 'Label or id',
 };
 
