@@ -7,7 +7,7 @@ import { Icon, type IconName } from './partials/icons.tsx';
 import { type ThemeChoice, ThemeForm } from './partials/theme.tsx';
 import { paths } from './paths.ts';
 
-export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'settings';
+export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'more' | 'settings';
 
 /** What every page is given, whatever it shows. */
 export interface Shell {
@@ -40,7 +40,7 @@ const NAVIGATION: readonly { place: Place; label: string; href: string; icon: Ic
   { place: 'tonight', label: 'Tonight', href: paths.tonight, icon: 'moon' },
   { place: 'animals', label: 'Animals', href: paths.animals, icon: 'spider' },
   { place: 'larder', label: 'Larder', href: paths.larder, icon: 'jar' },
-  { place: 'settings', label: 'Settings', href: paths.settings, icon: 'dial' },
+  { place: 'more', label: 'More', href: paths.more, icon: 'doors' },
 ];
 
 export const Layout = ({ shell, title, here, children }: LayoutProps) => (
@@ -103,13 +103,21 @@ export const Document = ({ title, theme, children }: DocumentProps) => (
 const Navigation = ({ here }: Pick<LayoutProps, 'here'>) => (
   <nav class="nav" aria-label="Pages">
     {NAVIGATION.map(({ place, label, href, icon }) => (
-      <a href={href} {...(place === here ? { 'aria-current': 'page' as const } : {})}>
+      <a href={href} {...currentOf(place, here)}>
         <Icon name={icon} />
         <span>{label}</span>
       </a>
     ))}
   </nav>
 );
+
+/** Pages behind "More" count as being there. */
+const currentOf = (place: Place, here: Place | null) =>
+  place === here
+    ? { 'aria-current': 'page' as const }
+    : place === 'more' && here === 'settings'
+      ? { 'aria-current': true as const }
+      : {};
 
 const Banners = ({ shell }: { shell: Shell }) => (
   <aside class="banners" aria-label="Notices">

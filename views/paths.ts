@@ -43,6 +43,7 @@ export const paths = {
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
+  more: '/more',
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',

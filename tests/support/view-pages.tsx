@@ -10,6 +10,7 @@ import { ErrorPage } from '../../views/pages/error.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
+import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
@@ -71,6 +72,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'sunday-lasts': markup(<SundayPage {...sundayProps} answer={lastingAnswer} shell={own} />),
     start: markup(<StartPage {...startProps} shell={own} />),
     'start-demo': markup(<StartPage {...startProps} shell={{ ...themed, demo: true }} />),
+    more: markup(<MorePage shell={own} />),
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),

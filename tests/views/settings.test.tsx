@@ -100,7 +100,7 @@ describe('the frame', () => {
   );
 
   it('marks where the keeper is and lets the keyboard skip to the page', () => {
-    expect(insides(frame, 'nav').map(words)).toEqual(['Sunday Tonight Animals Larder Settings']);
+    expect(insides(frame, 'nav').map(words)).toEqual(['Sunday Tonight Animals Larder More']);
     expect(tags(frame, 'a').filter((tag) => tag.includes('aria-current="page"'))[0]).toContain('/animals');
     expect(tags(frame, 'a')[0]).toContain('href="#main"');
   });

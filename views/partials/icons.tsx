@@ -1,7 +1,7 @@
-/** Our own few signs, always beside a word: a ruler, a moon, a spider, a jar, a dial, and how full the larder is. */
+/** Our own few signs, always beside a word: a ruler, a moon, a spider, a jar, four doors, and how full the larder is. */
 import type { Verdict } from '../../src/husbandry/supply/index.ts';
 
-export type IconName = 'ruler' | 'moon' | 'spider' | 'jar' | 'dial';
+export type IconName = 'ruler' | 'moon' | 'spider' | 'jar' | 'doors';
 
 const DRAWINGS: Readonly<Record<IconName, string>> = {
   ruler: 'M2 8h20v8H2zM6 8v4M10 8v3M14 8v4M18 8v3',
@@ -9,7 +9,7 @@ const DRAWINGS: Readonly<Record<IconName, string>> = {
   spider:
     'M12 9a3 3 0 1 0 0 6a3 3 0 1 0 0-6M9.200 10.500L4 8V4M9 12H2.500M9.200 13.500L4 16v4M14.800 10.500L20 8V4M15 12h6.500M14.800 13.500L20 16v4',
   jar: 'M7 3h10v3H7zM7 6c-2 1-2.500 2-2.500 4v9q0 2 2 2h11q2 0 2-2v-9c0-2-.5-3-2.500-4M4.500 13h15',
-  dial: 'M12 4a8 8 0 1 0 0 16a8 8 0 1 0 0-16M12 12l4-4M12 4v2M4 12h2M18 12h2',
+  doors: 'M3 4h7v7H3zM14 4h7v7h-7zM3 14h7v6H3zM14 14h7v6h-7z',
 };
 
 export const Icon = ({ name }: { name: IconName }) => (

@@ -11,6 +11,7 @@ import { demoRoutes } from './demo.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { larderRoutes } from './larder.ts';
+import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
@@ -34,6 +35,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   larderRoutes(app, house);
   deliveryRoutes(app, house);
   settingsRoutes(app, house);
+  moreRoutes(app, house);
   planRoutes(app, house);
   importRoutes(app, house);
   demoRoutes(app, house);
