@@ -10,7 +10,7 @@ import {
   recordPremoult,
 } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { showAnimal } from './animals.ts';
+import { showAnimal } from './animal.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { route } from './route.ts';
