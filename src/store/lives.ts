@@ -17,7 +17,7 @@ export interface MealRow {
   readonly outcome: MealOutcome | null;
 }
 
-export interface SizeRow {
+interface SizeRow {
   readonly day: DayNumber;
   readonly gaugeMm: Mm;
 }
