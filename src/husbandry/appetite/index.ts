@@ -2,6 +2,7 @@
 export { type ExactDistribution, exactItems, exactMeans, exactSum } from './exact.ts';
 export { type FeedingDays, feedingDaysFrom, offeredOn } from './feeding-days.ts';
 export type { DemandGroup } from './groups.ts';
+export { expectedGrowth, type GrowthPoint } from './growth.ts';
 export { type Intake, intakeOf, type MealOnRecord, type MealShare, mealShares } from './intake.ts';
 export { type GrowthRecord, instarLadder, type Rung, type SizeSeen } from './ladder.ts';
 export { learnedInterval } from './learned.ts';

@@ -4,7 +4,7 @@ import { BAND } from '../../maths/quantile.ts';
 import { type Animal, eaterOf, type Kind, type Outcome, ruleOf } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
-import { DAYS_PER_WEEK, LENGTH_TO_MASS, type Mg, type Mm } from '../units.ts';
+import { DAYS_PER_WEEK, type Mg, type Mm } from '../units.ts';
 import type { Rung } from './ladder.ts';
 
 /** One offer on record and what became of it. */
@@ -85,8 +85,7 @@ function ownMassOn(
   const kind = facts.kinds.get(animal.kind) as Kind;
   const had = ladder.filter(({ place }) => place !== 'ahead');
   const then = had.findLast(({ since }) => since === null || since <= day) ?? had[0];
-  if (then === undefined || then.place === 'now') return eaterOf(kind, animal).massMg;
-  return kind.massPerCubicMm.value * then.referenceMm ** LENGTH_TO_MASS;
+  return (then ?? eaterOf(kind, animal)).massMg;
 }
 
 /**

@@ -1,5 +1,5 @@
 /** The instar ladder of one animal: the sizes behind it, the size now, and those ahead with their days in doubt. */
-import { type Animal, eaterOf, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
+import { type Animal, type Eater, eaterOf, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import { type LengthWindow, widestWindow } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -7,13 +7,12 @@ import type { Mm } from '../units.ts';
 import { type DayBand, moultsAhead } from './next-moult.ts';
 import { rowOf } from './rows.ts';
 
-export interface Rung {
+export interface Rung extends Eater {
   readonly place: 'behind' | 'now' | 'ahead';
   readonly rule: StageRule;
   readonly gaugeMm: Mm;
   /** The gauge was measured, not reckoned by the factor of growth or taken from the stage. */
   readonly measured: boolean;
-  readonly referenceMm: Mm;
   /** Prey it takes at this size. */
   readonly window: LengthWindow;
   /** Day the moult that led to this size was found; null before the first on record, and ahead. */
@@ -110,7 +109,7 @@ function rungOf(
     rule,
     gaugeMm: animal.gaugeMm,
     measured,
-    referenceMm: eater.referenceMm,
+    ...eater,
     window: widestWindow(rule, eater, facts.species.values()),
     since,
     expected,
