@@ -33,7 +33,8 @@ const MONTHS = [
   'December',
 ];
 
-function parts(day: DayNumber): { name: string; date: number; month: string; year: number } {
+/** The day's name, date, month and year. */
+export function parts(day: DayNumber): { name: string; date: number; month: string; year: number } {
   const moment = new Date(day * MS_PER_DAY);
   return {
     name: WEEKDAYS[weekday(day)] ?? '',

@@ -1,9 +1,10 @@
 /** Records a moult that was found. */
 import { z } from 'zod';
-import { ok } from '../husbandry/result.ts';
-import { civilDay, formId, gaugeMm, someText } from './fields.ts';
+import { err, ok } from '../husbandry/result.ts';
+import { civilDay, flag, formId, gaugeMm, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
 import { moulted } from './life-events.ts';
+import { moultOutOfTurn, recordOf, smallerThanBefore } from './moult-sense.ts';
 import { action } from './perform.ts';
 
 export const recordMoult = action({
@@ -13,13 +14,24 @@ export const recordMoult = action({
     found: civilDay.optional(),
     earliest: civilDay.optional(),
     gaugeMm: gaugeMm.optional(),
+    /** A size smaller than the one before the moult is meant. */
+    smaller: flag.default(false),
     formId,
   }),
   pastDays: ['found', 'earliest'],
   body: async (scene, given) => {
     const animal = await findAnimal(scene.tx, given.animal);
     if (!animal.ok) return animal;
-    const event = await moulted(scene, animal.value, { ...given, found: given.found ?? scene.now.today });
+    const { earliest, smaller } = given;
+    const moult = { earliest, gaugeMm: given.gaugeMm, found: given.found ?? scene.now.today };
+    const record = await recordOf(scene, given.animal);
+    const wrong =
+      moultOutOfTurn(record, moult) ??
+      (moult.gaugeMm === undefined
+        ? null
+        : smallerThanBefore(record, { gaugeMm: moult.gaugeMm, moulted: moult.found, smaller }));
+    if (wrong !== null) return err(wrong);
+    const event = await moulted(scene, animal.value, moult);
     if (!event.ok) return event;
     const { row, entries } = event.value;
     return ok({

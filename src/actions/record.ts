@@ -62,7 +62,8 @@ function refusalsInRow(offers: readonly Offer[], moultFound: DayNumber | null): 
 }
 
 /** If nobody says, prey offered on an earlier day was taken. */
-const unsaid = (day: DayNumber, today: DayNumber): Outcome => (day < today ? 'taken (assumed)' : 'offered');
+export const unsaid = (day: DayNumber, today: DayNumber): Outcome =>
+  day < today ? 'taken (assumed)' : 'offered';
 
 const accepted = ({ outcome }: Offer): boolean =>
   outcome === 'taken' || outcome === 'part-taken' || outcome === 'taken (assumed)';

@@ -24,6 +24,15 @@ export interface Policy {
   readonly acceptancePhases: Sourced;
   /** Moults followed ahead in one forecast. */
   readonly moultsAhead: Sourced;
+  /** Equally likely points that tell the distribution of a moult's day. */
+  readonly moultPoints: Sourced;
+  /** Share of a meal eaten when it was taken in part. */
+  readonly partTakenShare: Sourced;
+  /** Days looked back on when what an animal eats is weighed, and the least meals that say anything. */
+  readonly intakeDays: Sourced;
+  readonly intakeMealsNeeded: Sourced;
+  /** Refusals in a row are unusual when their chance is below this. */
+  readonly refusalsUnusualBelow: Sourced;
   /** Standard deviation of the log of a bin's growth speed. */
   readonly speedLogSd: Sourced;
   /** CV of a bin's hazard multiplier. */

@@ -32,7 +32,11 @@ const LINE = `'day', civil_day, 'kind', kind, 'animal', animal, 'bin', bin, 'hea
   'toMm', to_mm, 'details', json(details)`;
 
 /** The latest acts that touched one animal or bin, newest first; undos are told by what they undid. */
-export const actsAbout = (noun: 'animal' | 'bin', code: string): Query<readonly ActAbout[]> => ({
+export const actsAbout = (
+  noun: 'animal' | 'bin',
+  code: string,
+  most = ACTS_SHOWN,
+): Query<readonly ActAbout[]> => ({
   ...jsonQuery<readonly ActAbout[]>(
     `select json_group_array(json_object('act', id, 'verb', verb, 'summary', summary, 'day', civil_day,
        'writtenAt', written_at, 'undone', json(iif(voided_at is null, 'false', 'true')),
@@ -42,7 +46,7 @@ export const actsAbout = (noun: 'animal' | 'bin', code: string): Query<readonly 
        where undoes is null and id in (
          select act from entry where ${noun} = :code
          union select act from change where noun = '${noun}' and code = :code)
-       order by id desc limit ${ACTS_SHOWN}) a`,
+       order by id desc limit :most) a`,
   ),
-  args: { code },
+  args: { code, most },
 });

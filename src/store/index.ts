@@ -26,6 +26,7 @@ export {
 } from './entries.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
+export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
 export type {
   AnimalRow,
   BinRow,

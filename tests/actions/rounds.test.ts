@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import {
   loadSnapshot,
   recordEvening,
+  recordMeasure,
   recordMorning,
   recordMoult,
   recordPremoult,
@@ -131,10 +132,10 @@ test('a moult ends premoult; a measure made later is not overruled by a moult wr
   const room = await furnished();
   good(await recordPremoult(room, { animal: 'A1' }));
   room.pass(5);
-  good(await recordMoult(room, { animal: 'A1', gaugeMm: 47 }));
-  expect(await animal(room, 'A1')).toMatchObject({ premoultSeen: null, gaugeMm: 47, gaugeAssumed: false });
+  good(await recordMeasure(room, { animal: 'A1', gaugeMm: 47 }));
+  expect((await animal(room, 'A1')).premoultSeen).toBe(TODAY);
   good(await recordMoult(room, { animal: 'A1', found: room.date(-2) }));
-  expect((await animal(room, 'A1')).gaugeMm).toBe(47);
+  expect(await animal(room, 'A1')).toMatchObject({ premoultSeen: null, gaugeMm: 47, gaugeAssumed: false });
 });
 
 test('refusals in a row are counted by evening, until prey is taken or a moult is found', async () => {

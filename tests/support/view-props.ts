@@ -22,8 +22,10 @@ import {
   forms,
   names,
   shell,
+  spectrum,
   TODAY,
 } from './view-fixtures.ts';
+import { growth, intake, meals, nextMoult, refusals, rungs } from './view-life.ts';
 
 const unit = 'mm' as const;
 const sources: readonly SourceLine[] = [
@@ -136,11 +138,35 @@ export const animalProps: AnimalPageProps = {
   next: 'Eats Thursday 26 November: 3 banded crickets of 5–7 mm.',
   cautions: ['urticating hairs'],
   rule: sources,
-  history: [
-    { id: '40', day: TODAY - 8, sentence: 'Took 3 banded crickets.', undone: false, canUndo: true },
-    { id: '31', day: TODAY - 55, sentence: 'Moult found.', undone: false, canUndo: true },
-    { id: '30', day: TODAY - 55, sentence: 'Died.', undone: true, canUndo: true },
-  ],
+  ladder: { rungs, next: nextMoult, larder: spectrum, species: names.species },
+  fits: { now: 'about 50 dubia roaches and 12 banded crickets', after: 'about 60 banded crickets' },
+  appetite: { intake, refusals, meals, from: TODAY - 70 },
+  growth,
+  record: {
+    months: [
+      {
+        title: 'November 2026',
+        lines: [
+          {
+            id: '40',
+            day: TODAY - 8,
+            sentence: 'Offered 3 banded crickets, 5–7 mm, from Cricket box 1: taken.',
+            undone: false,
+            canUndo: false,
+          },
+        ],
+      },
+      {
+        title: 'September 2026',
+        lines: [
+          { id: '31', day: TODAY - 55, sentence: 'Moult found.', undone: false, canUndo: true },
+          { id: '30', day: TODAY - 55, sentence: 'Died.', undone: true, canUndo: true },
+        ],
+      },
+    ],
+    newer: null,
+    older: '/animals/A1?page=2#history',
+  },
 };
 
 const kinds = [

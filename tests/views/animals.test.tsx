@@ -1,12 +1,11 @@
 /** Animals: the list on the ruler, the record, the form that keeps what was typed. */
 import { describe, expect, it } from 'vitest';
-import { AnimalPage } from '../../views/pages/animal.tsx';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
-import { attributes, insides, tags, words } from '../support/markup-words.ts';
+import { insides, tags, words } from '../support/markup-words.ts';
 import { animal } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
-import { animalFormProps, animalProps, animalsProps } from '../support/view-props.ts';
+import { animalFormProps, animalsProps } from '../support/view-props.ts';
 
 describe('the list of animals', () => {
   it('goes by shelf, each row with its next meal and its bracket', () => {
@@ -26,35 +25,6 @@ describe('the list of animals', () => {
 
   it('shows lengths in inches to whoever measures so', () => {
     expect(markup(<AnimalsPage {...animalsProps} unit="in" />)).toContain('Hazel takes prey of 3/16–3/8 in');
-  });
-});
-
-describe('the record of an animal', () => {
-  const html = markup(<AnimalPage {...animalProps} />);
-  const said = words(html);
-
-  it('opens with the next meal', () => {
-    expect(said).toContain('Eats Thursday 26 November: 3 banded crickets of 5–7 mm.');
-  });
-  it('says that a size was assumed, and how reliably it eats', () => {
-    expect(said).toContain('Diagonal leg span 34 mm (assumed from its stage: measure it)');
-    expect(said).toContain('9 of 11 offers');
-  });
-  it('offers every event with its day, a moult between two', () => {
-    for (const act of ['moulted', 'measured', 'premoult', 'matured', 'died'])
-      expect(html).toContain(`action="/animals/A1/${act}"`);
-    expect(attributes(html, 'name')).toEqual(expect.arrayContaining(['found', 'earliest', 'gauge', 'day']));
-    expect(html).toContain('value="2026-11-22"');
-  });
-  it('asks how many died only of a group', () => {
-    expect(said).not.toContain('How many');
-    expect(words(markup(<AnimalPage {...animalProps} animal={{ ...animal, count: 9 }} />))).toContain(
-      'How many',
-    );
-  });
-  it('strikes through what was undone and offers undo for the rest', () => {
-    expect(insides(html, 'del')).toEqual(['Died.']);
-    expect(tags(html, 'form').filter((tag) => tag.includes('/undo/'))).toHaveLength(3);
   });
 });
 

@@ -41,7 +41,7 @@ export const WindowBracket = ({ id, name, window, ownLengthMm, unit }: WindowBra
 );
 
 /** A body with eight legs in the smallest drawing that can be told; an arrow when it is longer than the ruler. */
-const OwnLength = ({ at, beyond }: { at: number; beyond: boolean }) =>
+export const OwnLength = ({ at, beyond }: { at: number; beyond: boolean }) =>
   beyond ? (
     <path d={`M${at + 3} 8l7 6l-7 6z`} class="own-length beyond" />
   ) : (

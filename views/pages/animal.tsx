@@ -1,15 +1,18 @@
-/** One animal: what it eats next, what may be written down about it, what happened. */
+/** One animal: what it eats next, its ladder of sizes, its appetite, what may be written down, what happened. */
 import type { Animal, CautionCode } from '../../src/husbandry/animals/index.ts';
 import type { Mm } from '../../src/husbandry/units.ts';
 import { animalCaution } from '../cautions.ts';
-import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
+import { Growth, type GrowthProps } from '../charts/growth.tsx';
+import { InstarLadder, type InstarLadderProps } from '../charts/instar-ladder.tsx';
+import type { Window } from '../charts/window-bracket.tsx';
 import { ago, type LengthUnit, lengthRange, lengthText, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import type { PageForms } from '../partials/form.tsx';
-import { History, type HistoryLine } from '../partials/history.tsx';
+import { RecordMonths, type RecordPage } from '../partials/record-months.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
 import { AnimalActs } from './animal-acts.tsx';
+import { Appetite, type AppetiteProps } from './animal-appetite.tsx';
 
 export interface AnimalPageProps {
   readonly shell: Shell;
@@ -26,49 +29,79 @@ export interface AnimalPageProps {
   /** The next meal as a sentence: 'Eats Thu 27 Nov: 3 crickets of 6–8 mm.' */
   readonly next: string;
   readonly cautions: readonly CautionCode[];
+  readonly ladder: Pick<InstarLadderProps, 'rungs' | 'next' | 'larder' | 'species'>;
+  /** Prey alive in the larder that it takes now, and after its next moult: 'about 120 house crickets'; '' for none. */
+  readonly fits: { readonly now: string; readonly after: string | null };
+  readonly appetite: Omit<AppetiteProps, 'today' | 'stageWord'>;
+  /** Null with fewer than two sizes on record. */
+  readonly growth: Pick<GrowthProps, 'sizes' | 'expected' | 'moults'> | null;
   /** The rule it lives by, line by line. */
   readonly rule: readonly SourceLine[];
-  readonly history: readonly HistoryLine[];
+  readonly record: RecordPage;
 }
 
 export const AnimalPage = (props: AnimalPageProps) => {
-  const { shell, animal, kindName, stageWord, roomName, next, cautions, rule, history, forms } = props;
+  const { shell, animal, unit, gaugeWord, ladder, appetite, stageWord, growth, record, forms } = props;
   return (
     <Layout shell={shell} title={animal.name} here="animals">
-      <header class="page-head">
-        <p class="eyebrow">
-          <a href={paths.animals}>Animals</a> · {roomName}
-          {animal.shelf === '' ? '' : `, ${animal.shelf}`}
-        </p>
-        <h1>
-          {animal.name}
-          {animal.count > 1 ? ` × ${animal.count}` : ''}
-        </h1>
-        <p class="lede">{next}</p>
-        <p>
-          {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>
-        </p>
-        {cautions.map((code) => (
-          <p class="caution">{animalCaution(code)}</p>
-        ))}
-      </header>
-      <Facts {...props} />
-      <AnimalActs {...props} />
-      <History lines={history} formId={forms.formId} />
-      <section aria-labelledby="rule">
-        <h2 id="rule">The rule it lives by</h2>
-        <Sources sources={rule} />
+      <Head {...props} />
+      <section aria-label="Sizes behind and ahead">
+        <InstarLadder {...ladder} today={shell.today} unit={unit} gaugeWord={gaugeWord} />
+        <Fits {...props} />
       </section>
+      <div class="pair">
+        <Appetite {...appetite} today={shell.today} stageWord={stageWord} />
+        <Facts {...props} />
+        <AnimalActs {...props} />
+        {growth === null ? null : (
+          <section aria-labelledby="growth-head">
+            <h2 id="growth-head">Growth</h2>
+            <Growth {...growth} unit={unit} gaugeWord={gaugeWord} />
+          </section>
+        )}
+      </div>
+      <RecordMonths {...record} formId={forms.formId} />
+      <Rule {...props} />
     </Layout>
   );
 };
 
+const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalPageProps) => (
+  <header class="page-head">
+    <p class="eyebrow">
+      <a href={paths.animals}>Animals</a> · {roomName}
+      {animal.shelf === '' ? '' : `, ${animal.shelf}`}
+    </p>
+    <h1>
+      {animal.name}
+      {animal.count > 1 ? ` × ${animal.count}` : ''}
+    </h1>
+    <p class="lede">{next}</p>
+    <p>
+      {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>
+    </p>
+    {cautions.map((code) => (
+      <p class="caution">{animalCaution(code)}</p>
+    ))}
+    <p class="acts">
+      <a class="button quiet" href="#write-down">
+        Write down a moult or a size
+      </a>
+    </p>
+  </header>
+);
+
+/** What the larder holds for it, now and after the moult. */
+const Fits = ({ fits: { now, after } }: AnimalPageProps) => (
+  <p class="fits">
+    In the larder for it now: {now === '' ? 'nothing that fits' : now}.
+    {after === null ? null : ` At its next size: ${after === '' ? 'nothing that fits' : after}.`}
+  </p>
+);
+
 const Facts = ({ animal, unit, ownLengthMm, window, shell, gaugeWord }: AnimalPageProps) => (
-  <section class="facts" aria-label="Size and prey">
-    <div class="strip-box">
-      <RulerHead unit={unit} />
-      <WindowBracket id="window" name={animal.name} window={window} ownLengthMm={ownLengthMm} unit={unit} />
-    </div>
+  <section aria-labelledby="facts">
+    <h2 id="facts">Size and prey</h2>
     <dl class="pairs">
       <dt>Prey it takes</dt>
       <dd>
@@ -79,6 +112,8 @@ const Facts = ({ animal, unit, ownLengthMm, window, shell, gaugeWord }: AnimalPa
         {lengthText(animal.gaugeMm, unit)}
         {animal.gaugeAssumed ? ' (assumed from its stage: measure it)' : ''}
       </dd>
+      <dt>Own body</dt>
+      <dd>{lengthText(ownLengthMm, unit)}</dd>
       <dt>Last meal taken</dt>
       <dd>{animal.lastTaken === null ? 'not on record' : ago(shell.today - animal.lastTaken)}</dd>
       <dt>Last moult found</dt>
@@ -90,5 +125,18 @@ const Facts = ({ animal, unit, ownLengthMm, window, shell, gaugeWord }: AnimalPa
           : `${animal.takenOnRecord} of ${animal.offersOnRecord} offers`}
       </dd>
     </dl>
+  </section>
+);
+
+const Rule = ({ animal, rule, kindName }: AnimalPageProps) => (
+  <section aria-labelledby="rule">
+    <h2 id="rule">The rule it lives by</h2>
+    <p>
+      All of its kind live by it: <a href={paths.kind(animal.kind)}>see or change the {kindName}</a>.
+    </p>
+    <Sources sources={rule} />
+    <p>
+      <a href={paths.labels}>Print its label</a>
+    </p>
   </section>
 );

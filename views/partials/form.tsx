@@ -41,16 +41,26 @@ interface PostFormProps {
   readonly class?: string;
   /** For files. */
   readonly multipart?: boolean;
+  /** What is sent, in words: with script it is kept on the device until the server has it. */
+  readonly keep?: string | undefined;
   readonly children?: Child;
 }
 
-export const PostForm = ({ entry, action, class: look = 'form', multipart, children }: PostFormProps) => (
+export const PostForm = ({
+  entry,
+  action,
+  class: look = 'form',
+  multipart,
+  keep,
+  children,
+}: PostFormProps) => (
   <form
     method="post"
     action={action}
     class={look}
     id={entry.name}
     {...(multipart ? { enctype: 'multipart/form-data' } : {})}
+    {...(keep === undefined ? {} : { 'data-keep': keep })}
   >
     <input type="hidden" name="formId" value={entry.formId} />
     <ProblemSummary problems={entry.problems} />

@@ -24,26 +24,36 @@ export const History = ({ title = 'What happened', lines, formId }: HistoryProps
     <h2 id="history">{title}</h2>
     {lines.length === 0 ? <p>Nothing is written down yet.</p> : null}
     <ol class="history">
-      {lines.map(({ id, day, sentence, undone, canUndo }) => (
-        <li>
-          <time>{recordDay(day)}</time>
-          {undone ? (
-            <span>
-              <del>{sentence}</del> undone
-            </span>
-          ) : (
-            <span>{sentence}</span>
-          )}
-          {canUndo && !undone ? (
-            <form method="post" action={paths.undo(id)}>
-              <input type="hidden" name="formId" value={`${formId}.undo.${id}`} />
-              <button type="submit" class="quiet small">
-                Undo<span class="unseen">: {sentence}</span>
-              </button>
-            </form>
-          ) : null}
-        </li>
+      {lines.map((line) => (
+        <HistoryItem line={line} formId={formId} />
       ))}
     </ol>
   </section>
+);
+
+interface ItemProps {
+  readonly line: HistoryLine;
+  readonly formId: string;
+}
+
+/** One line: its day, what was done, and its undo. */
+export const HistoryItem = ({ line: { id, day, sentence, undone, canUndo }, formId }: ItemProps) => (
+  <li>
+    <time>{recordDay(day)}</time>
+    {undone ? (
+      <span>
+        <del>{sentence}</del> undone
+      </span>
+    ) : (
+      <span>{sentence}</span>
+    )}
+    {canUndo && !undone ? (
+      <form method="post" action={paths.undo(id)}>
+        <input type="hidden" name="formId" value={`${formId}.undo.${id}`} />
+        <button type="submit" class="quiet small">
+          Undo<span class="unseen">: {sentence}</span>
+        </button>
+      </form>
+    ) : null}
+  </li>
 );

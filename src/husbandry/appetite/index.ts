@@ -2,11 +2,16 @@
 export { type ExactDistribution, exactItems, exactMeans, exactSum } from './exact.ts';
 export { type FeedingDays, feedingDaysFrom, offeredOn } from './feeding-days.ts';
 export type { DemandGroup } from './groups.ts';
+export { expectedGrowth, type GrowthPoint } from './growth.ts';
+export { type Intake, intakeOf, type MealOnRecord, type MealShare, mealShares } from './intake.ts';
+export { type GrowthRecord, instarLadder, type Rung, type SizeSeen } from './ladder.ts';
 export { learnedInterval } from './learned.ts';
 export { logSd } from './log-normal.ts';
 export { startAnimal, startMeals } from './meal-start.ts';
 export { COUNTED, dangerAfter, FOR, type Meals, mealsFor, missedAfter, putOnDay } from './meal-state.ts';
 export { comesDue, itemsOfOne, offered, usualAcceptance } from './meals.ts';
+export { type DayBand, type NextMoult, nextMoult } from './next-moult.ts';
 export { isSteady } from './offers.ts';
+export { type RefusalsSeen, refusalsSeen } from './refusals.ts';
 export { type Roster, rosterOf } from './roster.ts';
 export type { Evening, PreyOffer, Serving } from './serving.ts';

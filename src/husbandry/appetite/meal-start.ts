@@ -68,7 +68,7 @@ function startCycle(meals: Meals, i: number): void {
 }
 
 /** Keeps the quantile finite. */
-const LAST_SHARE = 1 - Math.sqrt(Number.EPSILON);
+export const LAST_SHARE = 1 - Math.sqrt(Number.EPSILON);
 
 /** Premoult seen: that day lies in the last phase in which acceptance is low, anywhere in it. */
 function startInPremoult(meals: Meals, i: number, { cycle, seen }: { cycle: number; seen: number }): void {

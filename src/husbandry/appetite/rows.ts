@@ -56,7 +56,8 @@ interface RowInput {
   readonly leaving: PlannedChange | null;
 }
 
-function rowOf(snapshot: Snapshot, { animal, steps, change, leaving }: RowInput): Row {
+/** One animal's row. */
+export function rowOf(snapshot: Snapshot, { animal, steps, change, leaving }: RowInput): Row {
   const kind = snapshot.facts.kinds.get(animal.kind);
   if (!kind) throw new Error(`animal ${animal.code} has the unknown kind ${animal.kind}`);
   return {

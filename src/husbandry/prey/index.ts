@@ -10,3 +10,4 @@ export type {
   StageKind,
   SurvivalPoint,
 } from './species.ts';
+export { widestWindow } from './widest-window.ts';

@@ -1,4 +1,5 @@
 /** Front door: will the feeders last, what helps, what is offered tonight, what will be wanted. */
+export { type Alive, type Fitting, type LarderNow, larderNow } from './alive-now.ts';
 export type {
   Act,
   BinAnswer,

@@ -1,5 +1,6 @@
 /** What is written down about one animal: moulted, measured, premoult, matured, died. */
 import type { Context, Hono } from 'hono';
+import type { Refused } from '../../../views/partials/form.tsx';
 import { type AnimalAct, paths } from '../../../views/paths.ts';
 import { civilDay, heads } from '../../actions/fields.ts';
 import {
@@ -10,11 +11,11 @@ import {
   recordPremoult,
 } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { showAnimal } from './animals.ts';
+import { showRefused } from './animal-refused.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { route } from './route.ts';
-import { length, maybe, maybeLength, typed } from './typed.ts';
+import { length, maybe, maybeLength, ticked, typed } from './typed.ts';
 
 const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
@@ -25,7 +26,7 @@ const at = (act: AnimalAct): string => route(paths.animalAct(':code', act));
 const about = (house: House, act: AnimalAct) => ({
   form: () => act,
   next: (c: Context) => paths.animal(codeOf(c)),
-  again: (c: Context, refused: Parameters<typeof showAnimal>[2]) => showAnimal(house, c, refused),
+  again: (c: Context, refused: Refused) => showRefused(house, c, refused),
   fields: { gaugeMm: 'gauge' },
 });
 
@@ -40,7 +41,12 @@ function sizeRoutes(app: Hono<DoorEnv>, house: House): void {
     at('moulted'),
     posted(house, {
       ...about(house, 'moulted'),
-      shape: (unit) => ({ found: typed(civilDay), earliest: maybe(civilDay), gauge: maybeLength(unit) }),
+      shape: (unit) => ({
+        found: typed(civilDay),
+        earliest: maybe(civilDay),
+        gauge: maybeLength(unit),
+        smaller: ticked,
+      }),
       act: ({ gauge, ...given }, { c, formId }) =>
         recordMoult(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
     }),
@@ -49,7 +55,7 @@ function sizeRoutes(app: Hono<DoorEnv>, house: House): void {
     at('measured'),
     posted(house, {
       ...about(house, 'measured'),
-      shape: (unit) => ({ gauge: length(unit), ...day() }),
+      shape: (unit) => ({ gauge: length(unit), smaller: ticked, ...day() }),
       act: ({ gauge, ...given }, { c, formId }) =>
         recordMeasure(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
     }),

@@ -1,24 +1,16 @@
-/** Animals: the list in shelf order, one animal with its record, and what may be written down about it. */
+/** Animals: the list in shelf order. */
 
 import type { Context, Hono } from 'hono';
-import { AnimalPage } from '../../../views/pages/animal.tsx';
 import { type AnimalRow, AnimalsPage } from '../../../views/pages/animals.tsx';
-import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
-import { eveningOf } from '../../husbandry/supply/index.ts';
-import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
+import type { Animal } from '../../husbandry/animals/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { historyLines } from './history.ts';
 import type { House } from './house.ts';
-import { eatingOf, nextInShort, nextMeal } from './meals.ts';
-import { route } from './route.ts';
-import { ruleLines } from './sources.ts';
+import { eatingOf, nextInShort } from './meals.ts';
 import { page, type Visit, visit } from './visit.ts';
 
-export function animalRoutes(app: Hono<DoorEnv>, house: House): void {
+export function animalsRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.animals, (c) => showAnimals(house, c));
-  app.get(route(paths.animal(':code')), (c) => showAnimal(house, c));
 }
 
 const LONGEST_QUERY = 200;
@@ -58,45 +50,3 @@ const matches =
       .split(/\s+/)
       .every((word) => text.includes(word));
   };
-
-export async function showAnimal(
-  house: House,
-  c: Context,
-  refused: Refused | null = null,
-): Promise<Response> {
-  const here = await visit(house, c, { refused });
-  const animal = here.snapshot.animals.find(({ code }) => code === c.req.param('code'));
-  if (animal === undefined) return c.notFound();
-  const { kind, ...eating } = eatingOf(animal, here.snapshot.facts);
-  const props = {
-    ...here,
-    ...eating,
-    animal: { ...animal, name: here.names.animals.get(animal.code) ?? animal.code },
-    kindName: kind.commonName,
-    gaugeWord: kind.gauge,
-    roomName: here.names.rooms.get(animal.room) ?? animal.room,
-    next: await nextFor(house, here, animal),
-    cautions: kind.cautions,
-    rule: ruleLines(ruleOf(kind, animal)),
-    history: await historyOf(house, here, animal.code),
-  };
-  return page(c, AnimalPage(props), refused === null ? 200 : 422);
-}
-
-async function nextFor(
-  { context }: House,
-  { snapshot, names, unit }: Visit,
-  animal: Animal,
-): Promise<string> {
-  const done = (await context.store.ask(roundDone(snapshot.today))).includes(animal.code);
-  const { servings } = eveningOf(snapshot);
-  const serving = done ? undefined : servings.find((each) => each.animal === animal.code);
-  return nextMeal(snapshot, animal, { names, unit, offer: serving?.offer ?? null });
-}
-
-async function historyOf({ context }: House, { names, unit }: Visit, code: string) {
-  const { acts, bins } = await context.store.askAll({ acts: actsAbout('animal', code), bins: rowsOf('bin') });
-  const speciesOf = new Map(bins.map((bin) => [bin.code, bin.species]));
-  const allBins = new Map(bins.map((bin) => [bin.code, bin.name]));
-  return historyLines(acts, { about: 'animal', names: { ...names, bins: allBins }, unit, speciesOf });
-}

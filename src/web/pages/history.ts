@@ -6,7 +6,7 @@ import { MG_PER_GRAM } from '../../husbandry/units.ts';
 import type { Act, ActAbout, EntryLine } from '../../store/index.ts';
 import { inNames } from './names.ts';
 
-interface Telling {
+export interface Telling {
   readonly about: 'animal' | 'bin';
   readonly names: Names;
   readonly unit: LengthUnit;

@@ -1,9 +1,10 @@
 /** The keeper's pages: every address and form of the list of paths. */
 import type { Hono } from 'hono';
 import type { DoorEnv } from '../door.ts';
+import { animalRoutes } from './animal.ts';
 import { animalActRoutes } from './animal-acts.ts';
 import { animalFormRoutes } from './animal-form.ts';
-import { animalRoutes } from './animals.ts';
+import { animalsRoutes } from './animals.ts';
 import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { deliveryRoutes } from './deliveries.ts';
@@ -29,6 +30,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   morningRoutes(app, house);
   animalFormRoutes(app, house);
   animalActRoutes(app, house);
+  animalsRoutes(app, house);
   animalRoutes(app, house);
   binFormRoutes(app, house);
   binActRoutes(app, house);

@@ -6,7 +6,7 @@ import { type Names, preyName } from '../../../views/names.ts';
 import { type Animal, eaterOf, type Kind, ruleOf } from '../../husbandry/animals/index.ts';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
-import { windowFor } from '../../husbandry/prey/index.ts';
+import { widestWindow } from '../../husbandry/prey/index.ts';
 import type { Facts, Snapshot } from '../../husbandry/snapshot.ts';
 import { nextMealOf, reasonToWait } from '../../husbandry/supply/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
@@ -18,19 +18,12 @@ export interface Eating {
   readonly stageWord: string;
 }
 
-/** The widest window among the prey it takes: for those that swallow prey whole, slender prey may be longer. */
+/** What it is measured against, and the prey it takes. */
 export function eatingOf(animal: Animal, { kinds, species }: Facts): Eating {
   const kind = kinds.get(animal.kind) as Kind;
   const rule = ruleOf(kind, animal);
   const eater = eaterOf(kind, animal);
-  const { min, ideal, max } = rule.window.value;
-  const ofRule = {
-    minMm: min * eater.referenceMm,
-    idealMm: ideal * eater.referenceMm,
-    maxMm: max * eater.referenceMm,
-  };
-  const windows = [...species.values()].flatMap((prey) => windowFor(rule, eater, prey) ?? []);
-  const [window = ofRule] = windows.toSorted((a, b) => b.maxMm - a.maxMm);
+  const window = widestWindow(rule, eater, species.values());
   return { kind, ownLengthMm: eater.referenceMm, window, stageWord: rule.words[0] ?? rule.stage };
 }
 
