@@ -30,7 +30,7 @@ export function intakeWords(intake: Intake | null, stageWord: string): string {
   const right = `${bare(need[0])} to ${share(need[1])}`;
   const eats = `It eats about ${share(weekly.mid)} of its own mass a week`;
   const points = bare((weekly.high - weekly.low) / 2);
-  const rests = `From ${counted(meals, 'meal')} in ${weeks(days)}, give or take ${points} points.`;
+  const rests = `From ${counted(meals, 'meal')} in ${weeks(days)}, give or take ${points} ${points === '1' ? 'point' : 'points'}.`;
   return `${eats}, ${judgement(intake, right, stageWord)} ${rests}`;
 }
 

@@ -29,7 +29,7 @@ function roundSpan(days: number): string {
 }
 
 /** A day further off than this is given its year. */
-const YEAR_AFTER_DAYS = 300;
+const YEAR_AFTER_DAYS = 200;
 
 /** ' 2027', or nothing when the month alone says which year is meant. */
 const yearOf = (day: DayNumber, today: DayNumber): string =>
@@ -60,13 +60,13 @@ export function moultDay(band: DayBand, today: DayNumber): string {
   return `about ${precise ? dateWords(band.mid, today) : partOfMonth(band.mid, today)}`;
 }
 
-/** For a rung: 'about 12 March, 3 weeks either way'; where there is little room 'about 12 March ± 3 weeks'. */
+/** For a rung: 'about 12 March, 3 weeks either way'; where there is little room '12 March ± 3 weeks'. */
 function moultDayWithDoubt(band: DayBand, today: DayNumber, brief: boolean): string {
   const half = halfWidth(band);
   if (isNear(band, today)) return `any day now, within ${roundSpan(band.high - today)}`;
   const vague = half >= IN_WEEKS_BELOW;
   const day = vague ? partOfMonth(band.mid, today) : dateWords(band.mid, today);
-  return brief ? `about ${day} ± ${roundSpan(half)}` : `about ${day}, ${roundSpan(half)} either way`;
+  return brief ? `${day} ± ${roundSpan(half)}` : `about ${day}, ${roundSpan(half)} either way`;
 }
 
 export interface LadderTold {

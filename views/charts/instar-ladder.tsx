@@ -30,17 +30,18 @@ interface LadderSize {
   readonly rungAt: number;
   readonly fontSize: number;
   readonly marks: 'many' | 'few';
-  readonly named: number;
 }
 
 const SIZES: readonly LadderSize[] = [
-  { name: 'desk', width: 840, left: 276, rowHeight: 46, rungAt: 23, fontSize: 13, marks: 'many', named: 5 },
-  { name: 'phone', width: 358, left: 12, rowHeight: 54, rungAt: 36, fontSize: 13, marks: 'few', named: 3 },
+  { name: 'desk', width: 840, left: 276, rowHeight: 46, rungAt: 23, fontSize: 13, marks: 'many' },
+  { name: 'phone', width: 358, left: 12, rowHeight: 54, rungAt: 36, fontSize: 13, marks: 'few' },
 ];
 const MARGIN = 12;
 const RULER_HEIGHT = 26;
 /** Room over the ruler for the names of the prey. */
-const NAMES = 44;
+const NAMES = 58;
+/** Most prey species named; all are drawn. */
+const MOST_NAMED = 3;
 /** Older sizes are in the table alone. */
 const MOST_BEHIND = 4;
 
@@ -99,7 +100,7 @@ const LadderDrawing = (props: DrawnProps) => {
         top={0}
         foot={foot}
         fontSize={size.fontSize}
-        named={size.named}
+        named={MOST_NAMED}
       />
       <path d={stairs(steps)} class="growth-stairs" />
       {steps.map((step) => (

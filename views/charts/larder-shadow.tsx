@@ -75,6 +75,7 @@ function layersOf({ larder: { edgesMm, alive }, x, top, foot }: LarderShadowProp
   });
 }
 
+/** Names near their peaks; the hue says whose shape it is, so that none needs a leader. */
 function labelsOf({ species, x, foot, fontSize, named }: LarderShadowProps, layers: readonly Layer[]) {
   const [left, right] = x.range() as [number, number];
   const wishes = layers
@@ -87,5 +88,6 @@ function labelsOf({ species, x, foot, fontSize, named }: LarderShadowProps, laye
       const at = { x: peak, y: foot };
       return { text, hue, ...at, width: textWidth(text, fontSize), subject: at };
     });
-  return placeAbove(wishes, { left, right, skyline: () => foot });
+  const placed = placeAbove(wishes, { left, right, skyline: () => foot });
+  return placed.map((label) => ({ ...label, subject: label }));
 }

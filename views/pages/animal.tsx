@@ -49,16 +49,18 @@ export const AnimalPage = (props: AnimalPageProps) => {
         <InstarLadder {...ladder} today={shell.today} unit={unit} gaugeWord={gaugeWord} />
         <Fits {...props} />
       </section>
-      <div class="pair">
-        <Appetite {...appetite} today={shell.today} stageWord={stageWord} />
-        <Facts {...props} />
+      <div class="pair animal-life">
+        <div>
+          <Appetite {...appetite} today={shell.today} stageWord={stageWord} />
+          <Facts {...props} />
+          {growth === null ? null : (
+            <section aria-labelledby="growth-head">
+              <h2 id="growth-head">Growth</h2>
+              <Growth {...growth} unit={unit} gaugeWord={gaugeWord} />
+            </section>
+          )}
+        </div>
         <AnimalActs {...props} />
-        {growth === null ? null : (
-          <section aria-labelledby="growth-head">
-            <h2 id="growth-head">Growth</h2>
-            <Growth {...growth} unit={unit} gaugeWord={gaugeWord} />
-          </section>
-        )}
       </div>
       <RecordMonths {...record} formId={forms.formId} />
       <Rule {...props} />

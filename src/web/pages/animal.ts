@@ -6,7 +6,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type LifeRecord, loadLife } from '../../actions/index.ts';
 import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
-import { eveningOf } from '../../husbandry/supply/index.ts';
+import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
 import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { lifeProps } from './animal-life.ts';
@@ -53,8 +53,9 @@ async function nextFor(
   animal: Animal,
 ): Promise<string> {
   const done = (await context.store.ask(roundDone(snapshot.today))).includes(animal.code);
-  const { servings } = eveningOf(snapshot);
-  const serving = done ? undefined : servings.find((each) => each.animal === animal.code);
+  const due = !done && nextMealOf(snapshot, animal).tonight;
+  const servings = due ? eveningOf(snapshot).servings : [];
+  const serving = servings.find((each) => each.animal === animal.code);
   return nextMeal(snapshot, animal, { names, unit, offer: serving?.offer ?? null });
 }
 
