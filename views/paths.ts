@@ -73,6 +73,7 @@ export const paths = {
     'animal',
     'sunday',
     'round',
+    'evening',
     'phone',
     'print',
   ].map((name) => `/assets/${name}.css`),

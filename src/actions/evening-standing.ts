@@ -13,9 +13,12 @@ export interface Saying {
   readonly heads?: number;
 }
 
+/** A row that was not written; with what was offered, if something was. */
 export interface Against {
   readonly animal: string;
   readonly said: Said;
+  readonly bin?: string;
+  readonly heads?: number;
 }
 
 export interface Standing<R extends Saying> {
@@ -51,9 +54,15 @@ export function standing<R extends Saying>(
     already: judgedAs('already')
       .filter(({ own }) => !own)
       .map(({ row }) => row.animal),
-    against: judgedAs('against').map(({ row }) => ({ animal: row.animal, said: row.outcome })),
+    against: judgedAs('against').map(({ row }) => againstOf(row)),
   };
 }
+
+const againstOf = ({ animal, outcome, bin, heads }: Saying): Against => ({
+  animal,
+  said: outcome,
+  ...(bin === undefined || heads === undefined ? {} : { bin, heads }),
+});
 
 /** Several shelves sent from one page share all of their form's id before the colon. */
 const pageOf = (formId: string | null): string | undefined => formId?.split(':')[0];

@@ -100,7 +100,7 @@ describe('the round', () => {
   it('sets side by side what two people said, with the way to change it', () => {
     const earlier = markup(<TonightPage {...earlierRoundProps} />);
     expect(words(earlier)).toContain(
-      'Hazel: you said premoult; written down is offered 2 banded crickets from Cricket box 1. That stands.',
+      'Hazel: you said “premoult”, the record says “offered 2 banded crickets from Cricket box 1” and stands.',
     );
     expect(words(earlier)).toContain('Round of Thu 19 Nov: 2 fed, 0 not, 12 minutes ago: Biscuit offered 3');
     expect(tags(earlier, 'form').filter((tag) => tag.includes('action="/undo/41"'))).toHaveLength(2);

@@ -62,9 +62,9 @@ export const ToldSection = ({ told: { already, against }, names, forms }: ToldPr
 
 const Contradiction = ({ animal, said, stands, names }: AgainstTold & { readonly names: Names }) => (
   <li>
-    <strong>{nameOf(names.animals, animal)}</strong>: you said {said}; written down is {stands}. That stands.
-    If you are right, <a href={paths.animal(animal)}>say it on its page</a>, or undo the act below and send
-    yours again.
+    <strong>{nameOf(names.animals, animal)}</strong>: you said “{said}”, the record says “{stands}” and
+    stands. If you are right, <a href={paths.animal(animal)}>say it on its page</a>, or undo the act below and
+    send yours again.
   </li>
 );
 

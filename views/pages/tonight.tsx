@@ -99,28 +99,30 @@ function headline({ shell, evening, written }: TonightProps): string {
       : `Nobody ${past ? 'was' : 'is'} due ${when}`;
   const fed = evening.servings.filter(({ offer }) => offer !== null).length;
   const unfed = evening.servings.length - fed;
+  if (fed === 0)
+    return `${counted(unfed, 'animal is due', 'animals are due')} and nothing in the larder fits`;
   const eat = past
     ? counted(fed, 'animal was due', 'animals were due')
     : counted(fed, 'animal eats', 'animals eat');
   return `${eat} ${when}${unfed > 0 ? `; ${counted(unfed, 'finds', 'find')} nothing that fits` : ''}`;
 }
 
-const NobodyDue = ({ shell, evening, nextDay, anybody, written }: TonightProps) =>
-  anybody ? (
-    <p class="lede">
-      {evening.feedingDay || written > 0
-        ? ''
-        : evening.day < shell.today
-          ? 'It was not one of your feeding days. '
-          : 'Tonight is not one of your feeding days. '}
-      {nextDay === null ? 'Nobody is due in the next two weeks.' : `Next round: ${longDay(nextDay)}.`}
-    </p>
+const NobodyDue = (props: TonightProps) =>
+  props.anybody ? (
+    <p class="lede">{nextWords(props)}</p>
   ) : (
     <p class="lede">
       <a href={paths.newAnimal}>Add an animal</a> or <a href={paths.import}>bring in a list</a>: each evening
       this page says who eats, what, and out of which bin.
     </p>
   );
+
+function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string {
+  if (day < shell.today)
+    return feedingDay ? 'That is how the record stood.' : 'It was not one of your feeding days.';
+  const why = feedingDay || written > 0 ? '' : 'Tonight is not one of your feeding days. ';
+  return `${why}${nextDay === null ? 'Nobody is due in the next two weeks.' : `Next round: ${longDay(nextDay)}.`}`;
+}
 
 const RoundForm = (props: TonightProps) => {
   const { shell, evening, forms, names } = props;

@@ -1,6 +1,6 @@
 /** Where a sent round leads, and what the page there tells of rows that were written down by somebody else. */
 
-import { preyName } from '../../../views/names.ts';
+import { nameOf, preyName } from '../../../views/names.ts';
 import type { AgainstTold, AlreadyTold, Told } from '../../../views/pages/tonight-told.tsx';
 import { paths } from '../../../views/paths.ts';
 import type { Against, Said } from '../../actions/evening-standing.ts';
@@ -24,6 +24,7 @@ interface Sent {
 }
 
 const BETWEEN = '.';
+const WITHIN = '-';
 const SAID: readonly Said[] = ['offered', 'not offered', 'premoult', 'moulted', 'died'];
 
 /** The round again: its evening when it is not tonight, what was not written, and the bins chosen for shelves. */
@@ -32,16 +33,16 @@ export function roundAgain(reply: RoundReply, { today, sent }: Sent): string {
   const query = new URLSearchParams();
   if (evening.ok && evening.value !== today) query.set('day', reply.evening);
   if (reply.already.length > 0) query.set('already', reply.already.join(BETWEEN));
-  if (reply.against.length > 0)
-    query.set(
-      'against',
-      reply.against.map(({ animal, said }) => `${animal}-${SAID.indexOf(said)}`).join(BETWEEN),
-    );
+  if (reply.against.length > 0) query.set('against', reply.against.map(markOf).join(BETWEEN));
   for (const [shelf, bin] of sent.shelf === undefined ? [] : chosenBins(sent))
     if (shelf !== sent.shelf) query.set(`from:${shelf}`, bin);
   const text = query.toString();
   return text === '' ? paths.tonight : `${paths.tonight}?${text}`;
 }
+
+/** 'A3-2' for a mark, 'A3-0-B4-2' for two heads from B4. */
+const markOf = ({ animal, said, bin, heads }: Against): string =>
+  [animal, SAID.indexOf(said), ...(bin === undefined ? [] : [bin, heads])].join(WITHIN);
 
 interface Standing {
   readonly query: Readonly<Record<string, string>>;
@@ -53,10 +54,10 @@ interface Standing {
 export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Standing): Told {
   const species = new Map(snapshot.bins.map((bin) => [bin.code, bin.species]));
   const of = (code: string) => lines.filter(({ animal }) => animal === code);
-  const stands = (line: EveningLine): string =>
-    line.kind === 'offered'
-      ? `offered ${line.heads} ${preyName(names.species, species.get(line.bin ?? '') ?? '', line.heads ?? 0)} from ${names.bins.get(line.bin ?? '') ?? 'a bin no longer here'}`
-      : WRITTEN[line.kind];
+  const meal = (heads: number, bin: string): string =>
+    `offered ${heads} ${preyName(names.species, species.get(bin) ?? '', heads)} from ${nameOf(names.bins, bin)}`;
+  const stands = ({ kind, heads, bin }: EveningLine): string =>
+    kind === 'offered' ? meal(heads ?? 0, bin ?? '') : WRITTEN[kind];
   const byWhom = ({ act, summary, writtenAt }: EveningLine) => ({
     act: String(act),
     summary: inNames(summary, names),
@@ -67,16 +68,17 @@ export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Sta
     return last === undefined ? [] : [{ animal, stands: stands(last), ...byWhom(last) }];
   });
   const against = codesIn(query.against).flatMap((mark): AgainstTold[] => {
-    const [animal = '', at] = mark.split('-');
+    const [animal = '', at, bin, heads] = mark.split(WITHIN);
     const said = SAID[Number(at)];
     const last = of(animal).findLast(({ kind }) => kind !== 'died');
-    return said === undefined || last === undefined
-      ? []
-      : [{ animal, said: said === 'not offered' ? 'not fed' : said, stands: stands(last), ...byWhom(last) }];
+    if (said === undefined || last === undefined) return [];
+    const words = bin === undefined ? MARKED[said] : meal(Number(heads), bin);
+    return [{ animal, said: words, stands: stands(last), ...byWhom(last) }];
   });
   return { already, against };
 }
 
 const MS_PER_MINUTE = 60_000;
 const WRITTEN = { skipped: 'not fed', premoult: 'premoult', moulted: 'moulted', died: 'died' } as const;
+const MARKED = { ...WRITTEN, offered: 'fed as shown', 'not offered': 'not fed' } as const;
 const codesIn = (text: string | undefined): readonly string[] => (text ?? '').split(BETWEEN).filter(Boolean);

@@ -85,7 +85,7 @@ test('what two people said of one animal is shown with both values and the way t
   expect(answer.status).toBe(303);
   const page = await home.see(answer.headers.get('location')!);
   expect(words(page)).toMatch(
-    /Ash: you said premoult; written down is offered \d house crickets from Large box\. That stands\./,
+    /Ash: you said “premoult”, the record says “offered \d house crickets from Large box” and stands\./,
   );
   expect(words(page)).toContain('Round of Fri 4 Oct: 1 fed, 0 not, 12 minutes ago');
   expect(page).toContain('href="/animals/A1"');
@@ -93,6 +93,16 @@ test('what two people said of one animal is shown with both values and the way t
   expect(await animalOf(home, 'A1')).toMatchObject({ lastOffered: TODAY, premoultSeen: null });
   expect(await animalOf(home, 'A3')).toMatchObject({ lastOffered: TODAY - 14 });
   expect(await animalOf(home, 'A4')).toMatchObject({ lastOffered: TODAY });
+});
+
+test('two counts of one meal are both shown', async () => {
+  const home = await fiveAtTable();
+  const sheet = sheetIn(await home.see('/tonight'));
+  await home.send('/tonight', { ...sheet, formId: 'his.round' });
+  const answer = await home.send('/tonight', { ...sheet, formId: 'hers.round', 'heads:A1': '1' });
+  expect(words(await home.see(answer.headers.get('location')!))).toMatch(
+    /Ash: you said “offered 1 house cricket from Large box”, the record says “offered [2-9] house crickets/,
+  );
 });
 
 test('a meal for an animal that died meanwhile is told, the other rows stay as marked and go through', async () => {
