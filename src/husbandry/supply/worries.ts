@@ -1,5 +1,6 @@
 /** What the record says is worth a look: prey refused again and again, a premoult that takes too long. */
 import { type Animal, ruleOf } from '../animals/index.ts';
+import { cycleStretch } from '../appetite/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
 import { meanOfDay } from '../prey/index.ts';
@@ -33,9 +34,7 @@ function longestPremoultDays({ facts, rooms }: Snapshot, animal: Animal): DayNum
   const rule = kind && ruleOf(kind, animal);
   const lastPhase = rule?.acceptance.value.at(-1);
   if (!rule?.moult || lastPhase === undefined) return null;
-  const { moultQ10, moultReferenceC, q10StepC } = facts.policy;
-  const tempC = meanOfDay(roomTemp(rooms, animal.room));
-  const slower = moultQ10.value ** ((moultReferenceC.value - tempC) / q10StepC.value);
-  const days = (1 - lastPhase.from) * rule.moult.meanDays.value * slower;
+  const stretch = cycleStretch(meanOfDay(roomTemp(rooms, animal.room)), facts.policy);
+  const days = (1 - lastPhase.from) * rule.moult.meanDays.value * stretch;
   return Math.ceil(days * (1 + 2 * rule.moult.cv.value));
 }

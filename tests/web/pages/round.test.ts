@@ -121,7 +121,7 @@ test('what happened stands in the record of the animal and of the bin', async ()
   await home.send('/tonight', { day: DAY, animal: 'A1', 'heads:A1': '2', 'bin:A1': 'B2' });
   await home.send('/animals/A1/measured', { gauge: '52', day: DAY });
   const page = await home.see('/animals/A1');
-  expect(page).toMatch(/Offered 2 house crickets, \d+–\d+ mm, from Large box\./);
+  expect(page).toMatch(/Offered 2 house crickets, \d+–\d+ mm, from Large box: not said yet\./);
   expect(page).toContain('Measured: 52 mm.');
   expect(await home.see('/larder/B2')).toContain('2 for Ash.');
 });
