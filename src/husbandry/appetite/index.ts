@@ -10,6 +10,7 @@ export { logSd } from './log-normal.ts';
 export { startAnimal, startMeals } from './meal-start.ts';
 export { COUNTED, dangerAfter, FOR, type Meals, mealsFor, missedAfter, putOnDay } from './meal-state.ts';
 export { comesDue, itemsOfOne, offered, usualAcceptance } from './meals.ts';
+export { cycleStretch } from './moult-pace.ts';
 export { type DayBand, type NextMoult, nextMoult } from './next-moult.ts';
 export { isSteady } from './offers.ts';
 export { type RefusalsSeen, refusalsSeen } from './refusals.ts';

@@ -5,6 +5,7 @@ import type { Animal } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { logSd } from './log-normal.ts';
+import { cycleStretch } from './moult-pace.ts';
 import type { Row } from './rows.ts';
 
 /** Premoult counts only when seen after the last moult. */
@@ -38,9 +39,7 @@ export function notBefore({ animal, steps }: Row, today: number): number {
 export function cycleLogMean({ steps, tempC }: Row, step: number, { facts }: Snapshot): number {
   const moult = steps[step]?.rule.moult;
   if (!moult) return Number.NaN;
-  const { moultQ10, moultReferenceC, q10StepC } = facts.policy;
-  const slower = moultQ10.value ** ((moultReferenceC.value - tempC) / q10StepC.value);
-  return Math.log(moult.meanDays.value * slower) - logSd(moult.cv.value) ** 2 / 2;
+  return Math.log(moult.meanDays.value * cycleStretch(tempC, facts.policy)) - logSd(moult.cv.value) ** 2 / 2;
 }
 
 export function cyclePassed(row: Row, snapshot: Snapshot): number {
