@@ -19,6 +19,9 @@ export type SettingsAct =
 export const paths = {
   sunday: '/',
   tonight: '/tonight',
+  /** The round shown again with other prey; nothing is written. */
+  tonightPreview: '/tonight/preview',
+  tonightOf: (day: string): string => `/tonight?day=${encodeURIComponent(day)}`,
   morning: '/morning',
   animals: '/animals',
   newAnimal: '/animals/new',

@@ -54,6 +54,11 @@ export const tonightProps: TonightProps = {
   waiting: 4,
   nextDay: TODAY + 2,
   anybody: true,
+  chosen: new Map(),
+  told: { already: [], against: [] },
+  used: [],
+  written: 0,
+  earliest: TODAY - 60,
 };
 
 export const morningProps: MorningProps = {

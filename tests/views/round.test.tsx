@@ -9,7 +9,9 @@ import { morningProps, tonightProps } from '../support/view-props.ts';
 
 const html = markup(<TonightPage {...tonightProps} />);
 const said = words(html);
-const checked = (page: string) => tags(page, 'input').filter((tag) => / checked/.test(tag));
+const ticked = (page: string) => tags(page, 'input').filter((tag) => / checked/.test(tag));
+/** Marks and choices made; each choice stands at first at what is shown, whose value is ''. */
+const checked = (page: string) => ticked(page).filter((tag) => !tag.includes('value=""'));
 
 describe('the round', () => {
   it('goes by shelf and says what to offer, how many, out of which bin', () => {
@@ -51,8 +53,10 @@ describe('the round', () => {
     expect(boxes.filter((tag) => tag.includes('name="notFed"'))).toHaveLength(60);
     for (const mark of ['premoult', 'moulted', 'died'])
       expect(boxes.filter((tag) => tag.includes(`name="${mark}"`))).toHaveLength(60);
-    expect(tags(round.slice(0, round.indexOf('</form>')), 'button')).toHaveLength(1);
-    expect(words(round)).toContain('Everyone else got theirs');
+    expect(insides(round.slice(0, round.indexOf('</form>')), 'button').map(words)).toEqual([
+      'This shelf is done (Shelf A)',
+      'Everyone else got theirs',
+    ]);
   });
 
   it('names every mark for a screen reader by its animal', () => {
@@ -67,7 +71,7 @@ describe('the round', () => {
       problems: { 'heads:A3': '"-4" is not a count; write 0 or more.' },
     };
     const again = markup(<TonightPage {...tonightProps} forms={{ ...forms, refused }} />);
-    expect(checked(again).flatMap((tag) => attributes(tag, 'value'))).toEqual(['A2', 'A5']);
+    expect(checked(again).flatMap((tag) => attributes(tag, 'value'))).toEqual(['A2', '-4', 'A5']);
     expect(again).toContain('value="-4"');
     expect(again).toContain('aria-describedby="round-heads:A3-problem"');
     expect(words(again)).toContain('"-4" is not a count; write 0 or more.');

@@ -41,15 +41,25 @@ interface PostFormProps {
   readonly class?: string;
   /** For files. */
   readonly multipart?: boolean;
+  /** What it sends, in words, where it is kept until the server has it. */
+  readonly keep?: string;
   readonly children?: Child;
 }
 
-export const PostForm = ({ entry, action, class: look = 'form', multipart, children }: PostFormProps) => (
+export const PostForm = ({
+  entry,
+  action,
+  class: look = 'form',
+  multipart,
+  keep,
+  children,
+}: PostFormProps) => (
   <form
     method="post"
     action={action}
     class={look}
     id={entry.name}
+    {...(keep === undefined ? {} : { 'data-keep': keep })}
     {...(multipart ? { enctype: 'multipart/form-data' } : {})}
   >
     <input type="hidden" name="formId" value={entry.formId} />

@@ -39,6 +39,7 @@ const READS = [
 ];
 const WRITES = [
   '/tonight',
+  '/tonight/preview',
   '/morning',
   '/animals/new',
   '/animals/:code/edit',
