@@ -29,23 +29,27 @@ export interface Standing<R extends Saying> {
 
 type Verdict = 'open' | 'already' | 'against';
 
-/** Sets rows beside the lines of their evening; lines of acts sent from the same page are not told of. */
+/**
+ * Sets rows beside the lines of their evening. What an act from the same page wrote is not told of, and a row that
+ * now says something else is this keeper's later word.
+ */
 export function standing<R extends Saying>(
   rows: readonly R[],
   lines: readonly EveningLine[],
   formId: string | undefined,
 ): Standing<R> {
-  const judged = rows.map((row) => {
-    const own = lines.filter(({ animal }) => animal === row.animal);
-    return { row, own, verdict: verdictOn(row, own) };
-  });
-  const judgedAs = (verdict: Verdict) => judged.filter((each) => each.verdict === verdict);
   const fromHere = ({ formId: other }: EveningLine) =>
     formId !== undefined && pageOf(other) === pageOf(formId);
+  const judged = rows.map((row) => {
+    const written = lines.filter(({ animal }) => animal === row.animal);
+    const own = written.every(fromHere);
+    return { row, own, verdict: verdictOn(own ? { ...row, bulk: false } : row, written) };
+  });
+  const judgedAs = (verdict: Verdict) => judged.filter((each) => each.verdict === verdict);
   return {
     open: judgedAs('open').map(({ row }) => row),
     already: judgedAs('already')
-      .filter(({ own }) => !own.every(fromHere))
+      .filter(({ own }) => !own)
       .map(({ row }) => row.animal),
     against: judgedAs('against').map(({ row }) => ({ animal: row.animal, said: row.outcome })),
   };

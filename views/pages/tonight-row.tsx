@@ -34,8 +34,11 @@ export const ServingRow = (props: ServingRowProps) => {
         <strong class="who">
           {name} <DueMark serving={serving} />
         </strong>
-        {offer === null ? <NothingFits /> : <OfferWords offer={offer} names={names} unit={unit} />}
-        {note === null || offer === null ? null : <p class="caution">{note}</p>}
+        {offer === null ? (
+          <NothingFits note={note} />
+        ) : (
+          <OfferWords offer={offer} names={names} unit={unit} />
+        )}
         {inBrief(cautions) === '' ? null : <p class="caution">{inBrief(cautions)}</p>}
         {look === null ? null : (
           <p class="look-at">
@@ -54,9 +57,9 @@ export const ServingRow = (props: ServingRowProps) => {
 const DueMark = ({ serving: { state, dueTo } }: { serving: Serving }) =>
   state === 'due' ? null : <small class="due is-late">late since {shortDay(dueTo)}</small>;
 
-const NothingFits = () => (
+const NothingFits = ({ note }: Pick<Serving, 'note'>) => (
   <span class="offer">
-    Nothing that fits is left in the larder. <a href={paths.larder}>Count a bin</a> if that is wrong.
+    {note} <a href={paths.larder}>Count a bin</a> if that is wrong.
   </span>
 );
 

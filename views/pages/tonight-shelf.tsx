@@ -20,9 +20,9 @@ type ShelfProps = TonightProps & {
 };
 
 export const Shelf = (props: ShelfProps) => {
-  const { shelf, servings, cautions } = props;
+  const { shelf, servings, at, cautions } = props;
   return (
-    <section class="shelf" data-shelf={shelf} aria-label={shelf}>
+    <section class="shelf" id={`shelf-${at}`} data-shelf={shelf} aria-label={shelf}>
       <h2>{shelf}</h2>
       <FeedFrom {...props} />
       <ul class="rows">
@@ -46,6 +46,9 @@ const binsFor = (servings: readonly Serving[]): readonly string[] => [
   ),
 ];
 
+const fedFrom = (servings: readonly Serving[], bin: string): number =>
+  servings.filter(({ offer }) => offer?.bin === bin).length;
+
 const FeedFrom = ({ shelf, servings, at, chosen, names }: ShelfProps) => {
   const bins = binsFor(servings);
   const now = chosen.get(shelf) ?? '';
@@ -66,12 +69,13 @@ const FeedFrom = ({ shelf, servings, at, chosen, names }: ShelfProps) => {
             </option>
           ))}
         </select>
-        <button type="submit" formaction={paths.tonightPreview}>
+        <button type="submit" formaction={`${paths.tonightPreview}#shelf-${at}`}>
           Show it so<span class="unseen"> ({shelf})</span>
         </button>
       </div>
       <p class="note">
-        Who takes nothing from it keeps theirs. Your marks stay; nothing is written down yet.
+        {now === '' ? '' : `${fedFrom(servings, now)} of ${servings.length} get theirs from it now. `}
+        Who finds no whole meal in it keeps theirs. Your marks stay; nothing is written down yet.
       </p>
     </details>
   );

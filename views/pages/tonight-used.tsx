@@ -9,16 +9,40 @@ interface UsedProps {
   readonly names: Names;
 }
 
+/** Bins out of which more was fed than they were thought to hold. */
+export const Doubted = ({ used, names }: UsedProps) => (
+  <>
+    {used
+      .filter(({ short }) => short)
+      .map(({ bin, fed, before }) => (
+        <p class="doubted">
+          Fed {fed} out of {nameOf(names.bins, bin)}, which was thought to hold{' '}
+          {before < 1 ? 'none' : `about ${roundly(before)}`}. The meals are kept;{' '}
+          <a href={paths.bin(bin)}>count {nameOf(names.bins, bin)}</a>.
+        </p>
+      ))}
+  </>
+);
+
 export const Used = ({ used, names }: UsedProps) =>
   used.length === 0 ? null : (
     <section class="used" aria-labelledby="used">
       <h2 id="used">Used {usedWords(used, names)}</h2>
       <ul>
-        {used.map((bin) => (
-          <li>
-            <BinLeft {...bin} name={nameOf(names.bins, bin.bin)} />
-          </li>
-        ))}
+        {used
+          .filter(({ short }) => !short)
+          .map(({ bin, now, ask }) => (
+            <li>
+              {nameOf(names.bins, bin)} now holds {aboutHeads(now)}
+              {ask ? (
+                <>
+                  : <a href={paths.bin(bin)}>count it?</a>
+                </>
+              ) : (
+                '.'
+              )}
+            </li>
+          ))}
       </ul>
     </section>
   );
@@ -32,27 +56,3 @@ function usedWords(used: readonly UsedBin[], names: Names): string {
   );
   return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
-
-type Left = UsedBin & { readonly name: string };
-
-const BinLeft = ({ bin, name, fed, before, now, short, ask }: Left) => {
-  if (short)
-    return (
-      <>
-        Fed {fed} out of {name}, which was thought to hold {before < 1 ? 'none' : `about ${roundly(before)}`}.
-        The meals are kept; <a href={paths.bin(bin)}>count {name}</a>.
-      </>
-    );
-  return (
-    <>
-      {name} now holds {aboutHeads(now)}
-      {ask ? (
-        <>
-          : <a href={paths.bin(bin)}>count it?</a>
-        </>
-      ) : (
-        '.'
-      )}
-    </>
-  );
-};

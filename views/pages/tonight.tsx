@@ -12,7 +12,7 @@ import { paths } from '../paths.ts';
 import { OtherEvenings } from './tonight-evenings.tsx';
 import { byShelf, Shelf } from './tonight-shelf.tsx';
 import { type Told, ToldSection } from './tonight-told.tsx';
-import { Used } from './tonight-used.tsx';
+import { Doubted, Used } from './tonight-used.tsx';
 
 /**
  * Posts to `paths.tonight`: `day` (YYYY-MM-DD); `animal` once for each row shown, with what it was shown as
@@ -53,7 +53,7 @@ export const TonightPage = (props: TonightProps) => {
     <Layout shell={shell} title="Tonight" here="tonight">
       <div class="round">
         <header class="round-head">
-          <p class="eyebrow">{whichEvening(props)}</p>
+          <p class={evening.day < shell.today ? 'other-evening' : 'eyebrow'}>{whichEvening(props)}</p>
           <h1>{headline(props)}</h1>
           {waiting > 0 ? (
             <p class="look">
@@ -62,8 +62,18 @@ export const TonightPage = (props: TonightProps) => {
           ) : null}
         </header>
         <ToldSection {...props} />
-        <Used {...props} />
-        {evening.servings.length === 0 ? <NobodyDue {...props} /> : <RoundForm {...props} />}
+        <Doubted {...props} />
+        {evening.servings.length === 0 ? (
+          <>
+            <Used {...props} />
+            <NobodyDue {...props} />
+          </>
+        ) : (
+          <>
+            <RoundForm {...props} />
+            <Used {...props} />
+          </>
+        )}
         <Withheld {...props} />
         <OtherEvenings {...props} />
       </div>
@@ -73,7 +83,8 @@ export const TonightPage = (props: TonightProps) => {
 
 /** Said plainly, so that nothing is written on the wrong evening. */
 function whichEvening({ shell, evening: { day } }: TonightProps): string {
-  if (day < shell.today) return `For ${longDay(day)}, ${ago(shell.today - day)}: not for tonight`;
+  if (day < shell.today)
+    return `You are writing down ${longDay(day)}, ${ago(shell.today - day)}, not tonight.`;
   return shell.smallHours
     ? `After midnight: until 04:00 this is still the evening of ${longDay(day)}`
     : longDay(day);
@@ -120,8 +131,9 @@ const RoundForm = (props: TonightProps) => {
       <input type="hidden" name="day" value={civilDate(evening.day)} />
       <p class="caution">{ROUND_CAUTION}</p>
       <p class="note">
-        Out tonight: {[...bins].map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only what
-        went otherwise.
+        {evening.day < shell.today ? 'Out that evening' : 'Out tonight'}:{' '}
+        {[...bins].map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only what went
+        otherwise.
       </p>
       {byShelf(evening.servings).map(([shelf, servings], at) => (
         <Shelf {...props} shelf={shelf} servings={servings} at={at} />

@@ -24,7 +24,7 @@ export interface Serving {
   readonly offer: PreyOffer | null;
   /** What it would get from each other bin that holds something it takes. */
   readonly choices: readonly PreyOffer[];
-  /** Why nothing is offered or what to mind, as a sentence; null when all is plain. */
+  /** Why nothing is offered, as a sentence; null when something is. */
   readonly note: string | null;
   /** What the record says is worth a look at this animal, as sentences; null when nothing is. */
   readonly look: string | null;

@@ -48,12 +48,7 @@ function servingOf(
     state: today > to ? 'late' : 'due',
     offer,
     choices,
-    note: noteOn(offer),
+    note: offer === null ? 'Nothing in the larder fits tonight.' : null,
     look: refusedAgain(animal, facts.policy),
   };
-}
-
-function noteOn(offer: Serving['offer']): string | null {
-  if (offer === null) return 'Nothing in the larder fits tonight.';
-  return offer.killFirst ? 'Kill or crush the prey first.' : null;
 }

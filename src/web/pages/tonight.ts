@@ -47,7 +47,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
   const prefer = preferredBins(here.snapshot, chosenBins(typed?.values ?? c.req.query()));
   const evening = openRound(here.snapshot, lines, eveningOf(here.snapshot, { prefer }));
   const problems = asked.ok ? (typed?.problems ?? {}) : { ...typed?.problems, day: asked.problem.sentence };
-  const said = evening.servings.length === 0 || !asked.ok ? Object.values(problems) : [];
+  const said = evening.servings.length === 0 || !asked.ok ? [...new Set(Object.values(problems))] : [];
   const props: TonightProps = {
     ...here,
     shell: withWords({ ...here.shell, today: now.today }, said),
