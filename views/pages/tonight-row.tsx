@@ -80,8 +80,9 @@ const OfferWords = ({ offer, names, unit }: OfferProps) => (
 );
 
 /** What was wrong with what the row showed when it was sent. */
-const RowProblem = ({ serving, forms }: ServingRowProps) => {
-  const said = entryOf(forms, 'round').problems[`offer:${serving.animal}`];
+const RowProblem = ({ serving: { animal, offer }, forms }: ServingRowProps) => {
+  const { problems } = entryOf(forms, 'round');
+  const said = problems[`offer:${animal}`] ?? (offer === null ? problems[`heads:${animal}`] : undefined);
   return said === undefined ? null : <p class="problem">{said} It is worked out anew here.</p>;
 };
 

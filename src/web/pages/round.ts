@@ -60,7 +60,6 @@ export async function recordRound(
     act: (given, { formId }) => recordSheet(house, given as unknown as Sheet, formId),
     next: (_, reply) => roundAgain(reply, { today: house.context.clock().today, sent: asked }),
     again: (_, refused) => again(refused),
-    fields: { heads: 'animal' },
   });
   return post(c);
 }

@@ -24,43 +24,45 @@ import { page, visit } from './visit.ts';
 
 export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.tonight, (c) => showTonight(house, c));
-  app.post(paths.tonight, (c) =>
-    recordRound(house, c, (refused) => showTonight(house, c, { ...refused, problems: above(refused) })),
-  );
+  app.post(paths.tonight, (c) => recordRound(house, c, (refused) => showTonight(house, c, refused)));
   app.post(paths.tonightPreview, async (c) =>
     showTonight(house, c, { form: 'round', values: await valuesIn(c), problems: {} }),
   );
 }
 
-/** The evening has no field of its own in the form: what is wrong with it is said above. */
-function above({ problems: { day, ...others } }: Refused): Refused['problems'] {
-  return day === undefined ? others : { ...others, '': day };
+/** What is wrong with no row that is shown is said above all of them. */
+function above(problems: Refused['problems'], { servings }: Evening): Refused['problems'] {
+  const shown = new Set(servings.map(({ animal }) => animal));
+  const ofRow = ([field]: [string, string]) => shown.has(field.split(':')[1] ?? '');
+  const others = Object.entries(problems).filter((each) => !ofRow(each));
+  const said = [...new Set(others.map(([, sentence]) => sentence))].join(' ');
+  const ofRows = Object.fromEntries(Object.entries(problems).filter(ofRow));
+  return said === '' ? ofRows : { ...ofRows, '': said };
 }
 
 async function showTonight(house: House, c: Context, typed: Refused | null = null): Promise<Response> {
-  const { store, clock, facts } = house.context;
-  const now = clock();
-  const asked = eveningAsked(typed?.values.day ?? c.req.query('day'), { today: now.today, facts });
+  const now = house.context.clock();
+  const asked = eveningAsked(typed?.values.day ?? c.req.query('day'), { ...house.context, today: now.today });
   const day = asked.ok ? asked.value : now.today;
-  const here = await visit(house, c, { refused: typed, day });
-  const lines = await store.ask(eveningLines(day));
-  const prefer = preferredBins(here.snapshot, chosenBins(typed?.values ?? c.req.query()));
+  const here = await visit(house, c, { day });
+  const lines = await house.context.store.ask(eveningLines(day));
+  const chosen = chosenBins(typed?.values ?? c.req.query());
+  const prefer = preferredBins(here.snapshot, chosen);
   const evening = openRound(here.snapshot, lines, eveningOf(here.snapshot, { prefer }));
-  const problems = asked.ok ? (typed?.problems ?? {}) : { ...typed?.problems, day: asked.problem.sentence };
-  const said = evening.servings.length === 0 || !asked.ok ? [...new Set(Object.values(problems))] : [];
+  const wrong = asked.ok ? {} : { day: asked.problem.sentence };
+  const problems = above({ ...typed?.problems, ...wrong }, evening);
+  const inForm = typed !== null && evening.servings.length > 0;
   const props: TonightProps = {
     ...here,
-    shell: withWords({ ...here.shell, today: now.today }, said),
+    ...(await writtenOf(house, { day, lines })),
+    shell: withWords({ ...here.shell, today: now.today }, inForm ? [] : Object.values(problems)),
+    forms: { ...here.forms, refused: typed === null ? null : { ...typed, problems } },
     evening,
-    chosen: chosenBins(typed?.values ?? c.req.query()),
+    chosen,
     cautions: cautionsOf(here.snapshot, evening),
-    waiting: await waitingSince(store, now.today - 1),
     anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
-    used: await usedOf(house, { day, lines }),
-    written: new Set(lines.filter(isMeal).map(({ animal }) => animal)).size,
-    earliest: now.today - facts.policy.roundBackDays.value,
   };
   return page(c, TonightPage(props), statusOf(problems));
 }
@@ -111,12 +113,21 @@ interface Written {
   readonly lines: readonly EveningLine[];
 }
 
-/** What an evening took out of the bins, as they stand now. */
-async function usedOf({ context }: House, { day, lines }: Written): Promise<TonightProps['used']> {
+/** What is written down: of this evening, and of the one before that waits for a word. */
+async function writtenOf(
+  { context }: House,
+  { day, lines }: Written,
+): Promise<Pick<TonightProps, 'waiting' | 'used' | 'written' | 'earliest'>> {
+  const { today } = context.clock();
   const byBin = new Map<string, number>();
   for (const { bin, heads } of lines)
     if (bin !== null && heads !== null) byBin.set(bin, (byBin.get(bin) ?? 0) + heads);
-  return byBin.size === 0 ? [] : usedBins(await loadSnapshot(context), { day, byBin });
+  return {
+    waiting: await waitingSince(context.store, today - 1),
+    used: byBin.size === 0 ? [] : usedBins(await loadSnapshot(context), { day, byBin }),
+    written: new Set(lines.filter(isMeal).map(({ animal }) => animal)).size,
+    earliest: today - context.facts.policy.roundBackDays.value,
+  };
 }
 
 const DAYS_AHEAD = 14;

@@ -1,39 +1,11 @@
 /** The round: what is marked and the rest become one act; the morning closes it. */
 import { expect, test } from 'vitest';
-import { addAnimal, loadSnapshot } from '../../../src/actions/index.ts';
+import { loadSnapshot } from '../../../src/actions/index.ts';
 import { latestActs } from '../../../src/store/index.ts';
-import { filledHome, type Home } from '../../support/house.ts';
+import { filledHome } from '../../support/house.ts';
 import { words } from '../../support/markup-words.ts';
+import { animalOf, DAY, eventsOf, fiveAtTable, rowsIn } from '../../support/round-home.ts';
 import { sheetIn } from '../../support/round-sheet.ts';
-import { good } from '../../support/store-at.ts';
-
-const DAY = '2024-10-04';
-
-const eventsOf = async ({ room }: Home, code: string) =>
-  (await loadSnapshot(room)).bins
-    .find((bin) => bin.code === code)!
-    .events.filter(({ kind }) => kind === 'offered');
-const animalOf = async ({ room }: Home, code: string) =>
-  (await loadSnapshot(room)).animals.find((animal) => animal.code === code);
-
-/** Codes of the rows shown, in order. */
-const rowsIn = (html: string): string[] =>
-  [...html.matchAll(/name="animal" value="(\w+)"/g)].map(([, code]) => code!);
-
-/** Ash, the group, and three more of Ash's size. */
-async function fiveAtTable(): Promise<Home> {
-  const home = await filledHome();
-  const { room } = home;
-  const like = {
-    kind: 'brachypelma-hamorii',
-    room: 'R1',
-    gaugeMm: 50,
-    lastTaken: room.date(-14),
-    shelf: 'A3',
-  };
-  for (const name of ['Cedar', 'Dill', 'Elm']) good(await addAnimal(room, { ...like, name }));
-  return home;
-}
 
 test('who is not marked was offered what was proposed, and the prey has left the bins', async () => {
   const home = await fiveAtTable();
