@@ -2,6 +2,8 @@
 export { addAnimal } from './add-animal.ts';
 export { addBin } from './add-bin.ts';
 export { addRoom } from './add-room.ts';
+export { arrangeShelf } from './arrange-shelf.ts';
+export { arrangeShelves } from './arrange-shelves.ts';
 export { type Answering, answerHere, askSunday, type SundayQuestion } from './ask-sunday.ts';
 export { cancelChange } from './cancel-change.ts';
 export { cancelDelivery } from './cancel-delivery.ts';

@@ -14,6 +14,8 @@ import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
+import { WalkPage } from '../../views/pages/walk.tsx';
+import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
 import {
@@ -29,6 +31,8 @@ import {
   settingsProps,
   sundayProps,
   tonightProps,
+  walkProps,
+  walkShelfProps,
 } from './view-props.ts';
 
 /** Markup of one page. */
@@ -71,6 +75,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     'tonight-earlier': markup(<TonightPage {...earlierRoundProps} shell={{ ...own, smallHours: true }} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
+    walk: markup(<WalkPage {...walkProps} shell={own} />),
+    'walk-shelf': markup(<WalkShelfPage {...walkShelfProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),

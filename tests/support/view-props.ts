@@ -10,6 +10,8 @@ import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
+import type { WalkProps } from '../../views/pages/walk.tsx';
+import type { WalkShelfProps } from '../../views/pages/walk-shelf.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
 import {
   animal,
@@ -154,6 +156,44 @@ export const morningProps: MorningProps = {
       nearMoult: false,
     },
   ],
+};
+
+const shelf = (name: string, animals: readonly string[]) => ({
+  room: 'R1',
+  shelf: name,
+  key: `R1|${name}`,
+  label: name,
+  animals,
+});
+
+export const walkProps: WalkProps = {
+  shell,
+  forms,
+  shelves: [
+    shelf('Rack by the door', ['Hazel', 'Mr Wick', 'Duchess']),
+    shelf(
+      'Shelf A',
+      Array.from({ length: 14 }, (_, i) => `Sling ${i + 1}`),
+    ),
+    shelf('Shelf B', ['Biscuit']),
+  ],
+  changed: true,
+  revision: '311',
+};
+
+export const walkShelfProps: WalkShelfProps = {
+  shell,
+  forms,
+  at: { room: 'R1', shelf: 'Shelf A' },
+  label: 'Shelf A',
+  animals: [
+    { code: 'A1', name: 'Hazel', kindName: 'Red-legged bird-eater' },
+    { code: 'A2', name: 'Mr Wick', kindName: 'Red-legged bird-eater' },
+    { code: 'A3', name: 'Duchess', kindName: 'Any mantid' },
+  ],
+  changed: false,
+  taken: ['A2'],
+  others: [{ value: 'R1|Shelf B', label: 'Shelf B' }],
 };
 
 const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow => ({

@@ -16,6 +16,8 @@ import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
+import { walkRoutes } from './walk.ts';
+import { walkShelfRoutes } from './walk-shelf.ts';
 
 export type { House } from './house.ts';
 
@@ -34,5 +36,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   settingsRoutes(app, house);
   planRoutes(app, house);
   importRoutes(app, house);
+  walkRoutes(app, house);
+  walkShelfRoutes(app, house);
   demoRoutes(app, house);
 }

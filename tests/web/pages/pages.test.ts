@@ -36,8 +36,11 @@ const READS = [
   '/larder/:code/edit',
   '/settings',
   '/import',
+  '/walk',
+  '/walk/shelf',
 ];
 const WRITES = [
+  ...['', '/moved', '/shelf', '/shelf/moved'].map((act) => `/walk${act}`),
   '/tonight',
   '/tonight/preview',
   '/morning',
