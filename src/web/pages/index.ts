@@ -14,6 +14,7 @@ import { larderRoutes } from './larder.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
+import { sheetRoutes } from './sheet.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
 import { walkRoutes } from './walk.ts';
@@ -36,6 +37,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   settingsRoutes(app, house);
   planRoutes(app, house);
   importRoutes(app, house);
+  sheetRoutes(app, house);
   walkRoutes(app, house);
   walkShelfRoutes(app, house);
   demoRoutes(app, house);

@@ -38,6 +38,7 @@ const READS = [
   '/import',
   '/walk',
   '/walk/shelf',
+  '/tonight/sheet',
 ];
 const WRITES = [
   ...['', '/moved', '/shelf', '/shelf/moved'].map((act) => `/walk${act}`),
