@@ -72,8 +72,9 @@ export const paths = {
     'sunday',
     'round',
     'walk',
+    'key-in',
     'phone',
     'print',
   ].map((name) => `/assets/${name}.css`),
-  scripts: ['/assets/htmx.js', '/assets/app.js'],
+  scripts: ['/assets/htmx.js', '/assets/app.js', '/assets/sheets.js'],
 } as const;

@@ -6,8 +6,11 @@ import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
+import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
+import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
+import { KeyInPage } from '../../views/pages/key-in.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
@@ -25,7 +28,10 @@ import {
   binFormProps,
   binProps,
   earlierRoundProps,
+  blankSheetProps,
+  eveningSheetProps,
   importProps,
+  keyInProps,
   larderProps,
   morningProps,
   settingsProps,
@@ -75,6 +81,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     'tonight-earlier': markup(<TonightPage {...earlierRoundProps} shell={{ ...own, smallHours: true }} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
+    'evening-sheet': markup(<EveningSheetPage {...eveningSheetProps} shell={own} />),
+    'blank-sheet': markup(<BlankSheetPage {...blankSheetProps} shell={own} />),
+    'key-in': markup(<KeyInPage {...keyInProps} shell={own} />),
     walk: markup(<WalkPage {...walkProps} shell={own} />),
     'walk-shelf': markup(<WalkShelfPage {...walkShelfProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),

@@ -4,7 +4,10 @@ import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
 import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
+import type { BlankSheetProps } from '../../views/pages/blank-sheet.tsx';
+import type { EveningSheetProps } from '../../views/pages/evening-sheet.tsx';
 import type { ImportProps } from '../../views/pages/import.tsx';
+import type { KeyInProps } from '../../views/pages/key-in.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
@@ -156,6 +159,119 @@ export const morningProps: MorningProps = {
       nearMoult: false,
     },
   ],
+};
+
+export const eveningSheetProps: EveningSheetProps = {
+  shell,
+  day: TODAY,
+  feedingDay: true,
+  shelves: [
+    {
+      shelf: 'Shelf A',
+      rows: [
+        {
+          kind: 'feed',
+          code: 'A2',
+          name: 'Mr Wick',
+          late: true,
+          heads: 3,
+          prey: 'banded crickets',
+          lengths: '9–12 mm',
+          bin: 'B1',
+          first: '',
+        },
+        {
+          kind: 'feed',
+          code: 'A3',
+          name: 'Duchess',
+          late: false,
+          heads: 1,
+          prey: 'dubia roach',
+          lengths: '30–36 mm',
+          bin: 'B2',
+          first: 'kill, cut into 2',
+        },
+        { kind: 'nothing', code: 'A1', name: 'Hazel' },
+      ],
+    },
+    {
+      shelf: 'Shelf B',
+      rows: [
+        { kind: 'leave', code: 'A6', name: 'Tansy', reason: 'moulted on Friday; wait until 27 November.' },
+      ],
+    },
+  ],
+  picking: [
+    {
+      bin: 'B1',
+      binName: 'Cricket box 1',
+      heads: 212,
+      prey: 'medium banded crickets',
+      lengths: '9–12 mm',
+      killed: 14,
+      cut: 0,
+    },
+    {
+      bin: 'B2',
+      binName: 'Roach tub',
+      heads: 1,
+      prey: 'large dubia roach',
+      lengths: '30–36 mm',
+      killed: 0,
+      cut: 1,
+    },
+  ],
+};
+
+export const blankSheetProps: BlankSheetProps = {
+  shell,
+  day: TODAY,
+  days: 7,
+  onlyDue: false,
+  evenings: [TODAY, TODAY + 2, TODAY + 5],
+  shelves: [
+    {
+      shelf: 'Shelf A',
+      rows: [
+        { code: 'A1', name: 'Hazel', expected: TODAY + 2 },
+        { code: 'A2', name: 'Mr Wick', expected: null },
+      ],
+    },
+  ],
+};
+
+export const keyInProps: KeyInProps = {
+  shell,
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'key-in',
+      values: { 'cell:A2': '3 b9', 'cell:A3': 'x' },
+      problems: {
+        'cell:A2': '"B9" is not a bin in use; there are B1, B2.',
+        'cell:A3': '"x" is not understood: write 0, a number, p, m or d, or a number and a bin such as 4 B2.',
+      },
+    },
+  },
+  day: TODAY - 2,
+  earliest: TODAY - 60,
+  latest: [TODAY, TODAY - 2, TODAY - 5],
+  everybody: false,
+  wrongDay: null,
+  bins: [
+    { code: 'B1', name: 'Cricket box 1' },
+    { code: 'B2', name: 'Roach tub' },
+  ],
+  written: 3,
+  shelves: eveningSheetProps.shelves.map(({ shelf, rows }) => ({
+    shelf,
+    rows: rows.map((printed) => ({
+      code: printed.code,
+      name: printed.name,
+      printed,
+      offer: printed.kind === 'nothing' ? null : undefined,
+    })),
+  })),
 };
 
 const shelf = (name: string, animals: readonly string[]) => ({

@@ -34,12 +34,6 @@
     target.focus();
   });
 
-  // A sheet is printed by its button, which stands there only where it works.
-  for (const button of document.querySelectorAll('[data-print]')) {
-    button.hidden = false;
-    button.addEventListener('click', () => window.print());
-  }
-
   // Marks of the round survive a reload: kept on this device under the form and its day until they are sent.
   const round = document.querySelector('.round-form');
   if (!round) return;

@@ -10,6 +10,7 @@ import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
+import { keyInRoutes } from './key-in.ts';
 import { larderRoutes } from './larder.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
@@ -38,6 +39,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   planRoutes(app, house);
   importRoutes(app, house);
   sheetRoutes(app, house);
+  keyInRoutes(app, house);
   walkRoutes(app, house);
   walkShelfRoutes(app, house);
   demoRoutes(app, house);

@@ -12,7 +12,7 @@ interface SentList {
 }
 
 /** Every value of a field of the form sent. */
-export async function valuesIn(c: Context, field: string): Promise<readonly string[]> {
+export async function fieldValues(c: Context, field: string): Promise<readonly string[]> {
   if (c.req.method !== 'POST') return [];
   const body = await c.req.parseBody({ all: true });
   return [body[field] ?? []].flat().filter((each) => typeof each === 'string');
@@ -20,9 +20,9 @@ export async function valuesIn(c: Context, field: string): Promise<readonly stri
 
 export async function sentList(c: Context, field: string): Promise<SentList> {
   const [names, places, moves] = await Promise.all([
-    valuesIn(c, field),
-    valuesIn(c, 'place'),
-    valuesIn(c, 'move'),
+    fieldValues(c, field),
+    fieldValues(c, 'place'),
+    fieldValues(c, 'move'),
   ]);
   return { names, places, move: moves.at(-1) ?? '' };
 }

@@ -15,7 +15,7 @@ import { anyText, needed } from './typed.ts';
 import { page, type Visit, visit } from './visit.ts';
 import { refusedFor } from './walk.ts';
 import { inTypedPlaces } from './walk-moves.ts';
-import { sentList, shownOrder, valuesIn } from './walk-sent.ts';
+import { fieldValues, sentList, shownOrder } from './walk-sent.ts';
 import { shelfOf, shelvesOf } from './walk-shelves.ts';
 
 const texts = z.array(z.string()).default([]);
@@ -96,7 +96,7 @@ async function showShelf(house: House, c: Context, refused: Refused | null = nul
   const wrong = refused ?? refusedFor('shelf', shown.wrong?.sentence);
   const typed = Object.fromEntries(
     await Promise.all(
-      ['to', 'newShelf'].map(async (field) => [field, (await valuesIn(c, field)).at(-1) ?? '']),
+      ['to', 'newShelf'].map(async (field) => [field, (await fieldValues(c, field)).at(-1) ?? '']),
     ),
   );
   const props = {
@@ -106,7 +106,7 @@ async function showShelf(house: House, c: Context, refused: Refused | null = nul
     label: own.label,
     animals: shown.items,
     changed: shown.changed,
-    taken: await valuesIn(c, 'take'),
+    taken: await fieldValues(c, 'take'),
     others: shelves.filter((shelf) => shelf !== own).map(({ key, label }) => ({ value: key, label })),
     ...(shown.wrong === null ? {} : { places: sent.places }),
   };
@@ -117,7 +117,7 @@ const NOWHERE: ShelfPlace = { room: '', shelf: '' };
 
 /** The shelf asked for; null when none is. */
 async function placeAsked(c: Context): Promise<ShelfPlace | null> {
-  const asked = async (field: string) => (await valuesIn(c, field)).at(-1) ?? c.req.query(field);
+  const asked = async (field: string) => (await fieldValues(c, field)).at(-1) ?? c.req.query(field);
   const room = await asked('room');
   return room === undefined ? null : { room, shelf: (await asked('shelf')) ?? '' };
 }

@@ -13,7 +13,7 @@ import { posted } from './posted.ts';
 import { maybe } from './typed.ts';
 import { page, visit } from './visit.ts';
 import { inTypedPlaces } from './walk-moves.ts';
-import { sentList, shownOrder, valuesIn } from './walk-sent.ts';
+import { fieldValues, sentList, shownOrder } from './walk-sent.ts';
 import { shelfOf, shelvesOf } from './walk-shelves.ts';
 
 const texts = z.array(z.string()).default([]);
@@ -53,7 +53,7 @@ async function showWalk(house: House, c: Context, refused: Refused | null = null
   const here = await visit(house, c, { refused });
   const sent = await sentList(c, 'shelf');
   const shown = shownOrder(shelvesOf(here), sent, ORDERING);
-  const [seen] = await valuesIn(c, 'asOf');
+  const [seen] = await fieldValues(c, 'asOf');
   const wrong = refused ?? refusedFor('walk', shown.wrong?.sentence);
   const props = {
     ...here,

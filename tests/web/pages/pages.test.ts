@@ -39,8 +39,10 @@ const READS = [
   '/walk',
   '/walk/shelf',
   '/tonight/sheet',
+  '/tonight/key-in',
 ];
 const WRITES = [
+  '/tonight/key-in',
   ...['', '/moved', '/shelf', '/shelf/moved'].map((act) => `/walk${act}`),
   '/tonight',
   '/tonight/preview',
