@@ -71,6 +71,7 @@ export const paths = {
     'pages',
     'sunday',
     'round',
+    'morning',
     'walk',
     'key-in',
     'phone',

@@ -33,8 +33,12 @@ async function bigHome(): Promise<Hono<DoorEnv>> {
 }
 
 /** A page that is answered by the program itself, without a port. */
-async function openIn(app: Hono<DoorEnv>, path: string): Promise<Page> {
-  const context = await browser.newContext({ baseURL: 'http://localhost', bypassCSP: true });
+async function openIn(app: Hono<DoorEnv>, path: string, javaScriptEnabled = true): Promise<Page> {
+  const context = await browser.newContext({
+    baseURL: 'http://localhost',
+    bypassCSP: true,
+    javaScriptEnabled,
+  });
   const page = await context.newPage();
   await page.route('**/*', async (route) => {
     const answer = await app.request(route.request().url());
@@ -106,9 +110,11 @@ test.each(FORMATS)(
 
 test('the button that prints stands there only with script, and Enter in a cell goes on to the next', async () => {
   const app = await bigHome();
-  const sheet = await openIn(app, '/tonight/sheet');
-  expect(await sheet.getByRole('button', { name: 'Print' }).isVisible()).toBe(true);
-  await sheet.context().close();
+  for (const script of [true, false]) {
+    const sheet = await openIn(app, '/tonight/sheet', script);
+    expect(await sheet.getByRole('button', { name: 'Print' }).isVisible()).toBe(script);
+    await sheet.context().close();
+  }
   const keyIn = await openIn(app, '/tonight/key-in?day=2024-10-04');
   const cells = keyIn.locator('.key-cell');
   await cells.nth(0).focus();

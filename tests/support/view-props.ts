@@ -142,6 +142,8 @@ export const morningProps: MorningProps = {
   shell,
   forms,
   day: TODAY - 1,
+  remaining: 1,
+  leftoversOutHours: 24,
   rows: [
     {
       animal: 'A2',
@@ -149,14 +151,31 @@ export const morningProps: MorningProps = {
       shelf: 'Shelf A',
       offered: '3 banded crickets, 9–12 mm',
       nearMoult: false,
+      likelyLeft: null,
     },
-    { animal: 'A3', name: 'Duchess', shelf: 'Shelf A', offered: '1 dubia roach, 30–36 mm', nearMoult: true },
+    {
+      animal: 'A3',
+      name: 'Duchess',
+      shelf: 'Shelf A',
+      offered: '1 dubia roach, 30–36 mm',
+      nearMoult: true,
+      likelyLeft: null,
+    },
+    {
+      animal: 'A1',
+      name: 'Hazel',
+      shelf: 'Shelf B',
+      offered: '1 banded cricket, 5–7 mm',
+      nearMoult: false,
+      likelyLeft: null,
+    },
     {
       animal: 'A5',
       name: 'Biscuit',
       shelf: 'Shelf B',
       offered: '2 banded crickets, 9–12 mm',
       nearMoult: false,
+      likelyLeft: 'refused the last 2 times',
     },
   ],
 };

@@ -133,11 +133,34 @@ describe('the morning', () => {
     const text = words(morning);
     expect(text.indexOf('Look here first: may moult')).toBeLessThan(text.indexOf('Mr Wick'));
     expect(text.indexOf('Duchess')).toBeLessThan(text.indexOf('Mr Wick'));
-    expect(text).toContain('Take live prey out now.');
+    expect(text).toContain('Live prey never stays with an animal about to moult. Take it out now.');
+    expect(text).toContain('Prey not taken comes out within 24 hours');
   });
 
-  it('offers three outcomes a meal, none ticked, and one button for the rest', () => {
-    expect(tags(morning, 'input').filter((tag) => tag.includes('name="refused"'))).toHaveLength(3);
+  it('shows next who is likely to have left food and why, and then the walk', () => {
+    const text = words(morning);
+    expect(text).toContain('refused the last 2 times');
+    expect(text.indexOf('Duchess')).toBeLessThan(text.indexOf('Biscuit'));
+    expect(text.indexOf('Biscuit')).toBeLessThan(text.indexOf('Mr Wick'));
+    expect(text.indexOf('Mr Wick')).toBeLessThan(text.indexOf('Hazel'));
+    expect(text).toContain('1 later evening waits after this one.');
+  });
+
+  it('gives each row keys for what became of it, and each part its own button', () => {
+    for (const key of ['1', '2', '3'])
+      expect(tags(morning, 'input').filter((tag) => tag.includes(`data-key="${key}"`))).toHaveLength(4);
+    expect(tags(morning, 'li').filter((tag) => tag.includes('data-row'))).toHaveLength(4);
+    const parts = tags(morning, 'button').filter((tag) => tag.includes('name="shelf"'));
+    expect(parts.flatMap((tag) => attributes(tag, 'value'))).toEqual([
+      '*may moult',
+      '*left food',
+      'Shelf A',
+      'Shelf B',
+    ]);
+  });
+
+  it('offers four outcomes a meal, none ticked, and one button for the rest', () => {
+    expect(tags(morning, 'input').filter((tag) => tag.includes('value="refused"'))).toHaveLength(4);
     expect(checked(morning)).toEqual([]);
     expect(words(morning)).toContain('The rest ate');
   });

@@ -31,8 +31,7 @@ export const KeyInPage = (props: KeyInProps) => {
   return (
     <Layout shell={props.shell} title="Key a sheet in" here="tonight">
       <header class="page-head">
-        <p class="eyebrow">Key a sheet in</p>
-        <h1>{longDay(props.day)}</h1>
+        <h1>Key in the sheet of {longDay(props.day)}</h1>
         {props.written === 0 ? null : (
           <p>{counted(props.written, 'animal')} written down already; the others stand here.</p>
         )}
