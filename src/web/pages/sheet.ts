@@ -20,7 +20,7 @@ export function sheetRoutes(app: Hono<DoorEnv>, house: House): void {
 }
 
 /** The day an address names, or today where it names none that can be read. */
-export function dayAsked(c: Context, today: DayNumber): DayNumber {
+function dayAsked(c: Context, today: DayNumber): DayNumber {
   const read = civilDay.safeParse(c.req.query('day'));
   return read.success ? read.data : today;
 }

@@ -7,7 +7,7 @@ import type { Visit } from './visit.ts';
 const PARTED_BY = '|';
 
 /** A shelf's name in forms: its room's code, which has no bar, and the shelf. */
-export const keyOf = ({ room, shelf }: ShelfPlace): string => `${room}${PARTED_BY}${shelf}`;
+const keyOf = ({ room, shelf }: ShelfPlace): string => `${room}${PARTED_BY}${shelf}`;
 
 export function shelfOf(key: string): ShelfPlace {
   const [room = '', ...shelf] = key.split(PARTED_BY);
