@@ -56,6 +56,9 @@ export function longDay(day: DayNumber): string {
   return `${name} ${date} ${month}`;
 }
 
+/** 2026, of a day that goes on paper. */
+export const yearOf = (day: DayNumber): number => parts(day).year;
+
 /** '27 Nov 2026', for records that may be years old. */
 export function recordDay(day: DayNumber): string {
   const { date, month, year } = parts(day);

@@ -72,11 +72,13 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
 interface DocumentProps {
   readonly title: string;
   readonly theme: ThemeChoice;
+  /** What it is set in; by default as every page. */
+  readonly stylesheets?: readonly string[];
   readonly children?: Child;
 }
 
 /** The document alone, for pages that stand outside the house: login and errors. */
-export const Document = ({ title, theme, children }: DocumentProps) => (
+export const Document = ({ title, theme, stylesheets = paths.stylesheets, children }: DocumentProps) => (
   <>
     {raw('<!doctype html>')}
     <html lang="en-GB" class={`theme-${theme}`}>
@@ -88,7 +90,7 @@ export const Document = ({ title, theme, children }: DocumentProps) => (
           name="color-scheme"
           content={theme === 'light' ? 'light' : theme === 'system' ? 'light dark' : 'dark'}
         />
-        {paths.stylesheets.map((href) => (
+        {stylesheets.map((href) => (
           <link rel="stylesheet" href={href} />
         ))}
         {paths.scripts.map((src) => (

@@ -124,15 +124,19 @@ interface Setting {
   readonly today: DayNumber;
 }
 
-/** A gauge that differs was measured today; who leaves leaves today. */
+/** A gauge that differs was measured today; who moves to another shelf has no place there yet; who leaves leaves today. */
 function changedRow(row: AnimalRow, fields: AnimalChanges, { rooms, today }: Setting): AnimalRow {
   const { room, ...others } = fields;
   const measured = fields.gaugeMm !== undefined && fields.gaugeMm !== row.gaugeMm;
   return {
     ...row,
     ...(measured ? { gaugeDay: today, gaugeAssumed: false } : {}),
+    ...(moves(row, fields, rooms) ? { shelfPosition: 0 } : {}),
     ...said(others),
     ...(room === undefined ? {} : { room: rooms.get(room)! }),
     ...(fields.leftReason === undefined ? {} : { leftDay: today }),
   };
 }
+
+const moves = (row: AnimalRow, { room, shelf }: AnimalChanges, rooms: Setting['rooms']): boolean =>
+  (shelf !== undefined && shelf !== row.shelf) || (room !== undefined && rooms.get(room) !== row.room);

@@ -2,6 +2,8 @@
 export { addAnimal } from './add-animal.ts';
 export { addBin } from './add-bin.ts';
 export { addRoom } from './add-room.ts';
+export { arrangeShelf } from './arrange-shelf.ts';
+export { arrangeShelves } from './arrange-shelves.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { cancelChange } from './cancel-change.ts';

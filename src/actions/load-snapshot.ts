@@ -3,6 +3,7 @@ import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
 import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
+import { inWalkOrder } from '../husbandry/walk.ts';
 import {
   type AnimalRecord,
   type AnimalRow,
@@ -36,12 +37,12 @@ const questions = (day: DayNumber) => ({
 export async function loadSnapshot({ store, facts, clock }: Context, day?: DayNumber): Promise<Snapshot> {
   const today = day ?? clock().today;
   const found = await store.askAll(questions(today));
-  const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays } = found.settings;
+  const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays, walk } = found.settings;
   return {
     today,
     revision: found.revision,
     seed: today,
-    animals: animalsOf(found.animals, found.records, { facts, today }),
+    animals: animalsOf(inWalkOrder(found.animals, walk), found.records, { facts, today }),
     bins: binsOf(found.bins, found.events),
     deliveries: found.deliveries.map(expected),
     changes: found.changes.map(planned),
@@ -58,26 +59,14 @@ interface AsOf {
   readonly today: DayNumber;
 }
 
-const byPlace = new Intl.Collator('en', { numeric: true });
-
-/** The order of the walk: room by room, shelf by shelf (A2 before A10), then as placed on the shelf. */
-const inShelfOrder = (rows: readonly AnimalRow[]): readonly AnimalRow[] =>
-  rows.toSorted(
-    (a, b) =>
-      byPlace.compare(a.room, b.room) ||
-      byPlace.compare(a.shelf, b.shelf) ||
-      a.shelfPosition - b.shelfPosition ||
-      byPlace.compare(a.code, b.code),
-  );
-
-/** Animals of kinds that are in the Book. */
+/** Animals of kinds that are in the Book, in the order given. */
 function animalsOf(
   rows: readonly AnimalRow[],
   records: readonly AnimalRecord[],
   { facts, today }: AsOf,
 ): readonly Animal[] {
   const byCode = new Map(records.map((record) => [record.code, record]));
-  return inShelfOrder(rows).flatMap((row) => {
+  return rows.flatMap((row) => {
     const kind = facts.kinds.get(row.kind);
     const record = byCode.get(row.code);
     if (kind === undefined || record === undefined) return [];

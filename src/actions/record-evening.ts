@@ -22,6 +22,8 @@ const offered = z.strictObject({
   toMm: preyMm,
   preKilled: flag.default(false),
   portions: portions.default(1),
+  /** What became of it, where that is known when it is written down. */
+  became: oneOf(['taken', 'part-taken', 'refused']).optional(),
   bulk: flag.default(false),
 });
 const notOffered = z.strictObject({
@@ -153,8 +155,9 @@ async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<
 }
 
 function offerOf(given: z.output<typeof offered>, day: DayNumber): EntryInput {
-  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk } = given;
-  const details = { preKilled, portions: given.portions, bulk };
+  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk, became } = given;
+  const outcome = became === undefined ? {} : { outcome: became };
+  const details = { preKilled, portions: given.portions, bulk, ...outcome };
   return { day, kind: 'offered', animal, bin, heads: many, fromMm, toMm, details };
 }
 

@@ -72,5 +72,8 @@ export const policy: Policy = {
   roundBackDays: memory(60, 'days', CHOICE),
   askCountCv: memory(0.25, '1', 'our choice: a count this vague leaves the week in doubt'),
   askCountShare: memory(0.3, 'share of the heads', CHOICE),
+  seldomTakesOffers: memory(4, 'offers', CHOICE),
+  seldomTakesShare: memory(0.7, 'share of offers', CHOICE),
+  leftoversOutHours: practice(24, 'hours', 'prey not taken is removed by the next day'),
   touchedNamed: memory(12, 'animals', CHOICE),
 };

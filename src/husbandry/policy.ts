@@ -93,6 +93,11 @@ export interface Policy {
   /** A count is asked for from this doubt (CV) on, and when an evening took this share of a bin. */
   readonly askCountCv: Sourced;
   readonly askCountShare: Sourced;
+  /** Offers on record and the share taken below which an animal is known to leave food. */
+  readonly seldomTakesOffers: Sourced;
+  readonly seldomTakesShare: Sourced;
+  /** Hours within which prey not taken comes out. */
+  readonly leftoversOutHours: Sourced;
   /** Animals named as touched in one group. */
   readonly touchedNamed: Sourced;
 }

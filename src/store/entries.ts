@@ -70,6 +70,8 @@ export interface OfferLine {
   readonly fromMm: Mm | null;
   readonly toMm: Mm | null;
   readonly outcome: MealOutcome | null;
+  /** The outcome was marked by hand, not by the button that closes the rest. */
+  readonly byHand: boolean;
 }
 
 /** Those of an offer's animals that live here still. */
@@ -79,9 +81,12 @@ const OF_THE_LIVING = 'exists (select 1 from animal a where a.code = o.animal an
 export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
   jsonQuery(
     `select json_group_array(json_object('id', id, 'animal', animal, 'bin', bin, 'heads', heads,
-       'fromMm', from_mm, 'toMm', to_mm, 'outcome', outcome)) as body from (
+       'fromMm', from_mm, 'toMm', to_mm, 'outcome', outcome,
+       'byHand', json(iif(outcome is not null and not bulk, 'true', 'false')))) as body from (
        select o.*, coalesce((select kind from entry x where x.about = o.id and x.voided = 0
-         order by x.id desc limit 1), o.details ->> '$.outcome') as outcome
+         order by x.id desc limit 1), o.details ->> '$.outcome') as outcome,
+         coalesce((select x.details ->> '$.bulk' from entry x where x.about = o.id and x.voided = 0
+         order by x.id desc limit 1), 0) as bulk
        from entry o where o.civil_day = ? and o.kind = 'offered' and o.voided = 0 and ${OF_THE_LIVING} order by o.id)`,
     [evening],
   );
@@ -106,6 +111,26 @@ export const openEvening = (upTo: DayNumber): Query<DayNumber | null> =>
   );
 
 const DAYS_AN_OFFER_STAYS_OPEN = 7;
+
+/** Every evening, up to a day, with an offer nobody has closed; the oldest first. */
+export const openEvenings = (upTo: DayNumber): Query<readonly DayNumber[]> =>
+  jsonQuery(
+    `select json_group_array(civil_day) as body from (
+       select distinct civil_day from entry o
+       where o.kind = 'offered' and o.voided = 0 and o.civil_day between ? and ?
+         and o.details ->> '$.outcome' is null and ${OF_THE_LIVING}
+         and not exists (select 1 from entry x where x.about = o.id and x.voided = 0)
+       order by civil_day)`,
+    [upTo - DAYS_AN_OFFER_STAYS_OPEN, upTo],
+  );
+
+/** Animals found moulted on a day or later. */
+export const moultedSince = (day: DayNumber): Query<readonly string[]> =>
+  jsonQuery(
+    `select json_group_array(distinct animal) as body from entry
+     where kind = 'moulted' and voided = 0 and civil_day >= ?`,
+    [day],
+  );
 
 /** The last day, up to one, on which anything was written of an animal that had it in hand; null when none. */
 export const lastSeenUnmoulted = (animal: string, upTo: DayNumber): Query<DayNumber | null> =>

@@ -19,9 +19,11 @@ export {
   type EntryInput,
   lastSeenUnmoulted,
   type MealOutcome,
+  moultedSince,
   type OfferLine,
   offersOf,
   openEvening,
+  openEvenings,
   roundDone,
 } from './entries.ts';
 export { type EveningLine, eveningLines } from './evening.ts';
@@ -39,6 +41,7 @@ export type {
   SettingRow,
 } from './nouns.ts';
 export { nameOf } from './nouns.ts';
+export { outcomesBefore } from './offers-before.ts';
 export { openStore } from './open.ts';
 export type { Query, Tx } from './query.ts';
 export {

@@ -1,5 +1,6 @@
 /** The keeper's settings, with what holds until the keeper says otherwise. */
 import type { DayRange } from '../husbandry/calendar.ts';
+import type { ShelfPlace } from '../husbandry/walk.ts';
 import type { SettingRow } from './nouns.ts';
 import type { Query } from './query.ts';
 import { rowsOf } from './rows.ts';
@@ -12,6 +13,8 @@ export interface Settings {
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
   readonly units: 'mm' | 'inch';
+  /** Shelves in the order they are walked; those not named come after, by name. */
+  readonly walk: readonly ShelfPlace[];
   /** Settings made for the demo room, which go when it is emptied. */
   readonly ofDemo: readonly string[];
 }
@@ -23,6 +26,7 @@ const settingsAtFirst: Settings = {
   deliveryWeekdays: [false, true, true, true, true, false, false],
   leadTimeDays: 3,
   units: 'mm',
+  walk: [],
   ofDemo: [],
 };
 

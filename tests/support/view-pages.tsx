@@ -6,8 +6,11 @@ import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
+import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
+import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
+import { KeyInPage } from '../../views/pages/key-in.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
@@ -16,6 +19,8 @@ import { SettingsPage } from '../../views/pages/settings.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
+import { WalkPage } from '../../views/pages/walk.tsx';
+import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
 import {
@@ -24,14 +29,19 @@ import {
   animalsProps,
   binFormProps,
   binProps,
+  blankSheetProps,
   earlierRoundProps,
+  eveningSheetProps,
   importProps,
+  keyInProps,
   larderProps,
   morningProps,
   settingsProps,
   startProps,
   sundayProps,
   tonightProps,
+  walkProps,
+  walkShelfProps,
 } from './view-props.ts';
 
 /** Markup of one page. */
@@ -77,6 +87,11 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     'tonight-earlier': markup(<TonightPage {...earlierRoundProps} shell={{ ...own, smallHours: true }} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
+    'evening-sheet': markup(<EveningSheetPage {...eveningSheetProps} shell={own} />),
+    'blank-sheet': markup(<BlankSheetPage {...blankSheetProps} shell={own} />),
+    'key-in': markup(<KeyInPage {...keyInProps} shell={own} />),
+    walk: markup(<WalkPage {...walkProps} shell={own} />),
+    'walk-shelf': markup(<WalkShelfPage {...walkShelfProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),

@@ -4,13 +4,18 @@ import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
 import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
+import type { BlankSheetProps } from '../../views/pages/blank-sheet.tsx';
+import type { EveningSheetProps } from '../../views/pages/evening-sheet.tsx';
 import type { ImportProps } from '../../views/pages/import.tsx';
+import type { KeyInProps } from '../../views/pages/key-in.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
 import type { StartProps } from '../../views/pages/start.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
+import type { WalkProps } from '../../views/pages/walk.tsx';
+import type { WalkShelfProps } from '../../views/pages/walk-shelf.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
 import {
   animal,
@@ -143,6 +148,8 @@ export const morningProps: MorningProps = {
   shell,
   forms,
   day: TODAY - 1,
+  remaining: 1,
+  leftoversOutHours: 24,
   rows: [
     {
       animal: 'A2',
@@ -150,16 +157,184 @@ export const morningProps: MorningProps = {
       shelf: 'Shelf A',
       offered: '3 banded crickets, 9–12 mm',
       nearMoult: false,
+      likelyLeft: null,
     },
-    { animal: 'A3', name: 'Duchess', shelf: 'Shelf A', offered: '1 dubia roach, 30–36 mm', nearMoult: true },
+    {
+      animal: 'A3',
+      name: 'Duchess',
+      shelf: 'Shelf A',
+      offered: '1 dubia roach, 30–36 mm',
+      nearMoult: true,
+      likelyLeft: null,
+    },
+    {
+      animal: 'A1',
+      name: 'Hazel',
+      shelf: 'Shelf B',
+      offered: '1 banded cricket, 5–7 mm',
+      nearMoult: false,
+      likelyLeft: null,
+    },
     {
       animal: 'A5',
       name: 'Biscuit',
       shelf: 'Shelf B',
       offered: '2 banded crickets, 9–12 mm',
       nearMoult: false,
+      likelyLeft: 'refused the last 2 times',
     },
   ],
+};
+
+export const eveningSheetProps: EveningSheetProps = {
+  shell,
+  day: TODAY,
+  feedingDay: true,
+  shelves: [
+    {
+      shelf: 'Shelf A',
+      rows: [
+        {
+          kind: 'feed',
+          code: 'A2',
+          name: 'Mr Wick',
+          late: true,
+          heads: 3,
+          prey: 'banded crickets',
+          lengths: '9–12 mm',
+          bin: 'B1',
+          first: '',
+        },
+        {
+          kind: 'feed',
+          code: 'A3',
+          name: 'Duchess',
+          late: false,
+          heads: 1,
+          prey: 'dubia roach',
+          lengths: '30–36 mm',
+          bin: 'B2',
+          first: 'kill, cut into 2',
+        },
+        { kind: 'nothing', code: 'A1', name: 'Hazel' },
+      ],
+    },
+    {
+      shelf: 'Shelf B',
+      rows: [
+        { kind: 'leave', code: 'A6', name: 'Tansy', reason: 'moulted on Friday; wait until 27 November.' },
+      ],
+    },
+  ],
+  picking: [
+    {
+      bin: 'B1',
+      binName: 'Cricket box 1',
+      heads: 212,
+      prey: 'medium banded crickets',
+      lengths: '9–12 mm',
+      killed: 14,
+      cut: 0,
+    },
+    {
+      bin: 'B2',
+      binName: 'Roach tub',
+      heads: 1,
+      prey: 'large dubia roach',
+      lengths: '30–36 mm',
+      killed: 0,
+      cut: 1,
+    },
+  ],
+};
+
+export const blankSheetProps: BlankSheetProps = {
+  shell,
+  day: TODAY,
+  days: 7,
+  onlyDue: false,
+  evenings: [TODAY, TODAY + 2, TODAY + 5],
+  shelves: [
+    {
+      shelf: 'Shelf A',
+      rows: [
+        { code: 'A1', name: 'Hazel', expected: TODAY + 2 },
+        { code: 'A2', name: 'Mr Wick', expected: null },
+      ],
+    },
+  ],
+};
+
+export const keyInProps: KeyInProps = {
+  shell,
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'key-in',
+      values: { 'cell:A2': '3 b9', 'cell:A3': 'x' },
+      problems: {
+        'cell:A2': '"B9" is not a bin in use; there are B1, B2.',
+        'cell:A3': '"x" is not understood: write 0, a number, p, m or d, or a number and a bin such as 4 B2.',
+      },
+    },
+  },
+  day: TODAY - 2,
+  earliest: TODAY - 60,
+  latest: [TODAY, TODAY - 2, TODAY - 5],
+  everybody: false,
+  wrongDay: null,
+  bins: [
+    { code: 'B1', name: 'Cricket box 1' },
+    { code: 'B2', name: 'Roach tub' },
+  ],
+  written: 3,
+  shelves: eveningSheetProps.shelves.map(({ shelf, rows }) => ({
+    shelf,
+    rows: rows.map((printed) => ({
+      code: printed.code,
+      name: printed.name,
+      printed,
+      offer: printed.kind === 'nothing' ? null : undefined,
+    })),
+  })),
+};
+
+const shelf = (name: string, animals: readonly string[]) => ({
+  room: 'R1',
+  shelf: name,
+  key: `R1|${name}`,
+  label: name,
+  animals,
+});
+
+export const walkProps: WalkProps = {
+  shell,
+  forms,
+  shelves: [
+    shelf('Rack by the door', ['Hazel', 'Mr Wick', 'Duchess']),
+    shelf(
+      'Shelf A',
+      Array.from({ length: 14 }, (_, i) => `Sling ${i + 1}`),
+    ),
+    shelf('Shelf B', ['Biscuit']),
+  ],
+  changed: true,
+  revision: '311',
+};
+
+export const walkShelfProps: WalkShelfProps = {
+  shell,
+  forms,
+  at: { room: 'R1', shelf: 'Shelf A' },
+  label: 'Shelf A',
+  animals: [
+    { code: 'A1', name: 'Hazel', kindName: 'Red-legged bird-eater' },
+    { code: 'A2', name: 'Mr Wick', kindName: 'Red-legged bird-eater' },
+    { code: 'A3', name: 'Duchess', kindName: 'Any mantid' },
+  ],
+  changed: false,
+  taken: ['A2'],
+  others: [{ value: 'R1|Shelf B', label: 'Shelf B' }],
 };
 
 const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow => ({

@@ -11,14 +11,18 @@ import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
+import { keyInRoutes } from './key-in.ts';
 import { larderRoutes } from './larder.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
+import { sheetRoutes } from './sheet.ts';
 import { startRoutes } from './start.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
+import { walkRoutes } from './walk.ts';
+import { walkShelfRoutes } from './walk-shelf.ts';
 
 export type { House } from './house.ts';
 
@@ -40,5 +44,9 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   moreRoutes(app, house);
   planRoutes(app, house);
   importRoutes(app, house);
+  sheetRoutes(app, house);
+  keyInRoutes(app, house);
+  walkRoutes(app, house);
+  walkShelfRoutes(app, house);
   demoRoutes(app, house);
 }

@@ -1,70 +1,142 @@
-/** The morning after: what became of the meals offered. */
+/** The morning after: what became of the meals offered, the oldest open evening first. */
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
-import { lengthRange } from '../../../views/format.ts';
+import { lengthRange, listed } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
 import { MorningPage, type MorningRow } from '../../../views/pages/morning.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
 import { recordMorning } from '../../actions/index.ts';
-import { type OfferLine, offersOf, openEvening, rowsOf } from '../../store/index.ts';
+import type { AgainstOutcome } from '../../actions/morning-standing.ts';
+import { type OfferLine, offersOf, openEvenings, outcomesBefore, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
+import { sayNext } from './cookies.ts';
 import type { House } from './house.ts';
+import { likelyLeft } from './leftovers.ts';
 import { nearsMoult, placeOf } from './meals.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
 import { page, type Visit, visit } from './visit.ts';
 
 const codes = z.array(z.string()).default([]);
-/** Of two marks the later one counts. */
-const OUTCOMES = { refused: 'refused', partTaken: 'part-taken', moulted: 'moulted' } as const;
-const marks = Object.keys(OUTCOMES) as (keyof typeof OUTCOMES)[];
+const OUTCOMES = ['taken', 'part-taken', 'refused', 'moulted'] as const;
+const outcome = z.enum(OUTCOMES, { error: 'Choose what became of it.' });
+type Outcome = z.output<typeof outcome>;
 
 export function morningRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.morning, (c) => showMorning(house, c));
-  app.post(
-    paths.morning,
-    posted(house, {
-      form: () => 'morning',
-      many: ['animal', ...marks],
-      shape: () => ({
-        day: typed(civilDay),
-        animal: codes,
-        refused: codes,
-        partTaken: codes,
-        moulted: codes,
-      }),
-      act: (given, { formId }) => {
-        const seen = marks.flatMap((mark) =>
-          given[mark].map((animal) => ({ animal, outcome: OUTCOMES[mark] })),
-        );
-        const exceptions = [...new Map(seen.map((each) => [each.animal, each])).values()];
-        return recordMorning(house.context, { evening: given.day, exceptions, formId });
-      },
-      next: () => paths.tonight,
-      again: (c, refused) => showMorning(house, c, refused),
+  app.post(paths.morning, (c) => recordMarks(house, c));
+}
+
+/** Fields of single rows: `became:<animal>`, and `at:<animal>` for the part of the page it stood in. */
+const rowFields = (names: readonly string[]): Readonly<Record<string, z.ZodType>> =>
+  Object.fromEntries(
+    names.flatMap((name): [string, z.ZodType][] => {
+      if (name.startsWith('became:')) return [[name, outcome]];
+      return name.startsWith('at:') ? [[name, z.string()]] : [];
     }),
   );
+
+async function recordMarks(house: House, c: Context): Promise<Response> {
+  const rows = rowFields(Object.keys(await c.req.parseBody({ all: true })));
+  const names = await namesOfAll(house);
+  const post = posted(house, {
+    form: () => 'morning',
+    many: ['animal'],
+    part: 'shelf',
+    shape: () => ({ day: typed(civilDay), shelf: z.string().optional(), animal: codes, ...rows }),
+    act: (given, { formId }) => {
+      const { day, shelf, animal, ...fields } = given as unknown as Sheet;
+      const exceptions = animal.flatMap((code) => {
+        const became = fields[`became:${code}`] as Outcome | undefined;
+        return became === undefined ? [] : [{ animal: code, outcome: became }];
+      });
+      const rest = animal.filter((code) => shelf === undefined || fields[`at:${code}`] === shelf);
+      return recordMorning(house.context, { evening: day, exceptions, rest, formId });
+    },
+    next: (_, { against, more }) => {
+      if (against.length > 0) sayNext(c, 'problem', againstWords(against, names));
+      return more ? paths.morning : paths.tonight;
+    },
+    again: (_, refused) => showMorning(house, c, refused),
+  });
+  return post(c);
 }
+
+interface Sheet extends Readonly<Record<string, unknown>> {
+  readonly day: string;
+  readonly shelf?: string;
+  readonly animal: readonly string[];
+}
+
+const namesOfAll = async ({ context }: House): Promise<ReadonlyMap<string, string>> =>
+  new Map(
+    (await context.store.ask(rowsOf('animal'))).map(({ code, name }) => [code, name === '' ? code : name]),
+  );
+
+const SAID: Readonly<Record<Outcome, string>> = {
+  taken: 'ate',
+  'part-taken': 'ate some',
+  refused: 'refused',
+  moulted: 'moulted',
+};
+
+/** What somebody else has marked otherwise stands; it is said, so that nothing is lost unseen. */
+const againstWords = (against: readonly AgainstOutcome[], names: ReadonlyMap<string, string>): string =>
+  `Marked otherwise by somebody else already, and left so: ${listed(
+    against.map(
+      ({ animal, said, stands }) => `${names.get(animal) ?? animal} ${SAID[stands]} (you: ${SAID[said]})`,
+    ),
+  )}.`;
+
+const OK = 200;
+const REFUSED = 422;
 
 async function showMorning(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
-  const { store, clock } = house.context;
+  const { store, clock, facts } = house.context;
   const { today } = clock();
-  const day = (await store.ask(openEvening(today - 1))) ?? (await store.ask(openEvening(today))) ?? today;
-  const { offers, bins } = await store.askAll({ offers: offersOf(day), bins: rowsOf('bin') });
-  const species = new Map(bins.map((bin) => [bin.code, bin.species]));
-  const waiting = offers.filter(({ outcome }) => outcome === null);
-  const rows = morningRows(here, waiting, species);
-  return page(c, MorningPage({ ...here, day, rows }), refused === null ? 200 : 422);
+  const open = await store.ask(openEvenings(today));
+  const day = open.find((each) => each < today) ?? open[0] ?? today;
+  const { offers, bins, before } = await store.askAll({
+    offers: offersOf(day),
+    bins: rowsOf('bin'),
+    before: outcomesBefore(day),
+  });
+  const waiting = offers.filter((offer) => offer.outcome === null);
+  const telling = {
+    species: new Map(bins.map((bin) => [bin.code, bin.species])),
+    left: new Map(before.map(({ animal, outcomes }) => [animal, likelyLeft(outcomes, facts.policy)])),
+  };
+  const rows = morningRows(here, waiting, telling);
+  const props = {
+    ...here,
+    shell: rows.length === 0 ? withWords(here.shell, refused) : here.shell,
+    day,
+    rows,
+    remaining: open.filter((each) => each !== day && each < today).length,
+    leftoversOutHours: facts.policy.leftoversOutHours.value,
+  };
+  return page(c, MorningPage(props), refused === null ? OK : REFUSED);
 }
 
-/** One row an animal, in shelf order. */
+/** Where no form is left to say it above, what was wrong is said by the frame. */
+function withWords(shell: Visit['shell'], refused: Refused | null): Visit['shell'] {
+  const words = Object.values(refused?.problems ?? {}).map((text) => ({ kind: 'problem' as const, text }));
+  return { ...shell, flash: [...shell.flash, ...words] };
+}
+
+interface Telling {
+  readonly species: ReadonlyMap<string, string>;
+  readonly left: ReadonlyMap<string, string | null>;
+}
+
+/** One row an animal, in the order of the walk. */
 function morningRows(
   here: Visit,
   offers: readonly OfferLine[],
-  species: ReadonlyMap<string, string>,
+  { species, left }: Telling,
 ): readonly MorningRow[] {
   const { snapshot, names } = here;
   return snapshot.animals.flatMap((animal): MorningRow[] => {
@@ -77,6 +149,7 @@ function morningRows(
         shelf: placeOf(animal, snapshot),
         offered: own.map((offer) => offerOf(offer, here, species)).join('; '),
         nearMoult: nearsMoult(animal, snapshot),
+        likelyLeft: left.get(animal.code) ?? null,
       },
     ];
   });

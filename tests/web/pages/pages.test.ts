@@ -42,9 +42,15 @@ const READS = [
   '/larder/:code/edit',
   '/settings',
   '/import',
+  '/walk',
+  '/walk/shelf',
+  '/tonight/sheet',
+  '/tonight/key-in',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
+  '/tonight/key-in',
+  ...['', '/moved', '/shelf', '/shelf/moved'].map((act) => `/walk${act}`),
   '/tonight',
   '/tonight/preview',
   '/morning',

@@ -100,9 +100,9 @@ test('the morning asks what became of each meal and closes the rest as eaten', a
   await home.send('/morning', {
     day: DAY,
     animal: ['A1', 'A2', 'A3', 'A4', 'A5'],
-    refused: ['A1', 'A4'],
-    partTaken: 'A3',
-    moulted: 'A4',
+    'became:A1': 'refused',
+    'became:A3': 'part-taken',
+    'became:A4': 'moulted',
   });
   expect(await home.acts()).toBe(acts + 1);
   const outcomes = await Promise.all(['A1', 'A2', 'A3', 'A4'].map((code) => animalOf(home, code)));

@@ -1,0 +1,53 @@
+/** The rows of a printed sheet, shelf by shelf in the order of the walk. */
+import { lengthRange } from '../../../views/format.ts';
+import { preyName } from '../../../views/names.ts';
+import type { SheetRow } from '../../../views/pages/evening-sheet.tsx';
+import type { Animal } from '../../husbandry/animals/index.ts';
+import type { Evening, PreyOffer, Serving } from '../../husbandry/appetite/index.ts';
+import { placeOf } from './meals.ts';
+import type { Visit } from './visit.ts';
+
+export interface OnShelf<T> {
+  readonly shelf: string;
+  readonly rows: readonly T[];
+}
+
+/** Rows of those animals that have one, each under its shelf. */
+export function byShelf<T>({ snapshot }: Visit, rowOf: (animal: Animal) => T | null): readonly OnShelf<T>[] {
+  const shelves = new Map<string, T[]>();
+  for (const animal of snapshot.animals) {
+    const row = rowOf(animal);
+    const shelf = placeOf(animal, snapshot);
+    if (row !== null) shelves.set(shelf, [...(shelves.get(shelf) ?? []), row]);
+  }
+  return [...shelves].map(([shelf, rows]) => ({ shelf, rows }));
+}
+
+/** Who eats and who must wait, as the evening lists them. */
+export function eveningRows(here: Visit, evening: Evening): readonly OnShelf<SheetRow>[] {
+  const servings = new Map(evening.servings.map((serving) => [serving.animal, serving]));
+  const withheld = new Map(evening.withheld.map(({ animal, reason }) => [animal, reason]));
+  return byShelf(here, ({ code }) => {
+    const who = { code, name: here.names.animals.get(code) ?? code };
+    const serving = servings.get(code);
+    const reason = withheld.get(code);
+    if (serving !== undefined) return { ...who, ...servingWords(here, serving) };
+    return reason === undefined ? null : { ...who, kind: 'leave', reason };
+  });
+}
+
+const servingWords = (here: Visit, { offer, state }: Serving) =>
+  offer === null
+    ? ({ kind: 'nothing' } as const)
+    : ({ kind: 'feed', late: state === 'late', ...offerWords(here, offer) } as const);
+
+const offerWords = (
+  { names, unit }: Visit,
+  { species, heads, fromMm, toMm, bin, killFirst, portions }: PreyOffer,
+) => ({
+  heads,
+  prey: preyName(names.species, species, heads),
+  lengths: lengthRange(fromMm, toMm, unit),
+  bin,
+  first: portions > 1 ? `kill, cut into ${portions}` : killFirst ? 'kill first' : '',
+});
