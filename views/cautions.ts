@@ -16,6 +16,7 @@ const IN_BRIEF: readonly (readonly [CautionCode, string])[] = [
   ['venom', 'venomous: long tweezers'],
   ['urticating hairs', 'kicks hairs'],
   ['escape', 'bolts'],
+  ['live prey near a moult', 'may moult soon: live prey out before you leave'],
 ];
 
 /** The cautions of one animal in the round, on one line; empty when there are none. */

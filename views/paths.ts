@@ -29,6 +29,9 @@ export const paths = {
   startFeeding: '/start/feeding',
   startBin: '/start/bin',
   tonight: '/tonight',
+  /** The round shown again with other prey; nothing is written. */
+  tonightPreview: '/tonight/preview',
+  tonightOf: (day: string): string => `/tonight?day=${encodeURIComponent(day)}`,
   morning: '/morning',
   animals: '/animals',
   newAnimal: '/animals/new',

@@ -11,6 +11,8 @@ const WARMEST_C = 45;
 const COLDEST_C = 0;
 const LONGEST_TEXT = 200;
 const LONGEST_NOTES = 4000;
+/** A page's own id and the name of a shelf. */
+const LONGEST_FORM_ID = 600;
 const EARLIEST_DATE = '1990-01-01';
 const LATEST_DATE = '2100-01-01';
 
@@ -116,4 +118,4 @@ export const oneOf = <const W extends readonly [string, ...string[]]>(words: W) 
   });
 
 /** Names one sending of a form, so that the same sending twice has one effect. */
-export const formId = z.string().min(1).max(LONGEST_TEXT).optional();
+export const formId = z.string().min(1).max(LONGEST_FORM_ID).optional();

@@ -22,7 +22,7 @@ import { fedFrom } from './record.ts';
 
 const questions = (day: DayNumber) => ({
   revision,
-  animals: rowsOf('animal', { where: 'left_day is null' }),
+  animals: rowsOf('animal', { where: 'left_day is null or left_day > ?', args: [day] }),
   records: animalRecords(day),
   bins: rowsOf('bin', { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' }),
   events: binEvents(day),

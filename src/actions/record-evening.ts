@@ -1,12 +1,14 @@
 /** Records an evening's round as one act: who was offered what, and what else was seen on the way. */
 import { z } from 'zod';
 import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
-import { problem } from '../husbandry/problems.ts';
+import type { Policy } from '../husbandry/policy.ts';
+import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
-import { type AnimalRow, type EntryInput, offersOf, rowsNamed } from '../store/index.ts';
+import { type AnimalRow, type EntryInput, eveningLines, rowsNamed } from '../store/index.ts';
+import { standing } from './evening-standing.ts';
 import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
-import { findAnimal, findBin } from './find.ts';
+import { findBin } from './find.ts';
 import { died, type LifeEvent, moulted } from './life-events.ts';
 import { swapped } from './parse.ts';
 import { action, type Scene } from './perform.ts';
@@ -43,24 +45,38 @@ export const recordEvening = action({
   pastDays: ['day'],
   body: async (scene, given) => {
     const day = given.day ?? scene.now.today;
-    const rows = await stillOpen(scene, day, given.rows);
-    const checked = await checkNames(scene, rows);
+    const tooOld = tooLongAgo(day, { today: scene.now.today, policy: scene.facts.policy });
+    if (tooOld !== null) return err(tooOld);
+    const lines = await scene.tx.ask(eveningLines(day));
+    const { open, already, against } = standing(given.rows, lines, given.formId);
+    if (open.length === 0) return err(problem(NOBODY_LEFT, 'All of this evening is written down already.'));
+    const checked = await checkNames(scene, open);
     if (!checked.ok) return checked;
-    const events = await eventsOf(scene, day, rows);
+    const events = await eventsOf(scene, day, open);
     if (!events.ok) return events;
     return ok({
-      summary: summaryOf(day, rows),
+      summary: summaryOf(day, open),
       puts: { animal: events.value.map((event) => event.row) },
       entries: events.value.flatMap(({ entries }) => entries),
-      reply: { evening: civilDate(day), recorded: rows.length },
+      reply: { evening: civilDate(day), recorded: open.length, already, against },
     });
   },
 });
 
-/** The button records the rest: whoever was offered by hand or by an earlier press is left out. */
-async function stillOpen({ tx }: Scene, day: DayNumber, rows: readonly Row[]): Promise<readonly Row[]> {
-  const done = new Set((await tx.ask(offersOf(day))).map(({ animal }) => animal));
-  return rows.filter((each) => !each.bulk || !done.has(each.animal));
+/** Code of the Problem when every row sent is written down already. */
+export const NOBODY_LEFT = 'nobody-left';
+
+interface Limits {
+  readonly today: DayNumber;
+  readonly policy: Policy;
+}
+
+/** Refuses an evening that is too long ago to be remembered; null when it is not. */
+export function tooLongAgo(day: DayNumber, { today, policy }: Limits): Problem | null {
+  const most = policy.roundBackDays.value;
+  if (today - day <= most) return null;
+  const sentence = `"${civilDate(day)}" is more than ${most} days ago; write an evening down within ${most} days.`;
+  return problem('too-long-ago', sentence, 'day');
 }
 
 async function checkNames({ tx }: Scene, rows: readonly Row[]): Promise<Result<null>> {
@@ -83,10 +99,12 @@ async function eventsOf(
 ): Promise<Result<readonly LifeEvent[]>> {
   const names = [...new Set(rows.map(({ animal }) => animal))];
   const known = new Map((await scene.tx.ask(rowsNamed('animal', names))).map((each) => [each.code, each]));
+  const here = whoIsHere(rows, known, day);
+  if (!here.ok) return here;
   const events = new Map<string, LifeEvent>();
   for (const each of rows) {
-    const animal = events.get(each.animal)?.row ?? known.get(each.animal);
-    if (animal === undefined || animal.leftDay !== null) return refused(scene, each.animal);
+    const animal = events.get(each.animal)?.row ?? known.get(each.animal)!;
+    if (animal.leftDay === day && known.get(each.animal)?.leftDay === null) return err(diedBefore(each));
     const event = await eventOf(scene, { animal, day, row: each });
     if (!event.ok) return event;
     const before = events.get(each.animal)?.entries ?? [];
@@ -95,9 +113,28 @@ async function eventsOf(
   return ok([...events.values()]);
 }
 
-async function refused({ tx }: Scene, code: string): Promise<Result<never>> {
-  const found = await findAnimal(tx, code);
-  return found.ok ? err(problem('animal-left', `${code} died earlier in this round.`, 'animal')) : found;
+const diedBefore = ({ animal }: Row): Problem =>
+  problem('animal-left', `${animal} died earlier in this round.`, 'animal');
+
+/** Everybody named must have lived here that evening; who died later may still be fed on an earlier one. */
+function whoIsHere(
+  rows: readonly Row[],
+  known: ReadonlyMap<string, AnimalRow>,
+  day: DayNumber,
+): Result<null> {
+  const unknown = rows.find(({ animal }) => !known.has(animal));
+  if (unknown !== undefined)
+    return err(problem('unknown-animal', `There is no animal "${unknown.animal}" here.`, 'animal'));
+  const gone = rows.flatMap(({ animal, outcome }) => {
+    const { leftDay, leftReason, name } = known.get(animal)!;
+    const here = leftDay === null || (leftDay > day && outcome !== 'died');
+    return here ? [] : `${name === '' ? animal : name} (${leftReason} on ${spokenDay(leftDay)})`;
+  });
+  if (gone.length === 0) return ok(null);
+  const who = gone.length === 1 ? `${gone[0]} no longer lives` : `${gone.join(', ')} no longer live`;
+  return err(
+    problem('animal-left', `${who} here and cannot be fed. The rest is as you marked it.`, 'animal'),
+  );
 }
 
 interface Seen {

@@ -68,5 +68,9 @@ export const policy: Policy = {
   moveByC: memory(4, 'C', CHOICE),
   shopPackHeads: memory(50, 'heads', CHOICE),
   nextEveningDays: memory(30, 'days', CHOICE),
+  refusalsAsked: memory(2, 'refusals in a row', CHOICE),
+  roundBackDays: memory(60, 'days', CHOICE),
+  askCountCv: memory(0.25, '1', 'our choice: a count this vague leaves the week in doubt'),
+  askCountShare: memory(0.3, 'share of the heads', CHOICE),
   touchedNamed: memory(12, 'animals', CHOICE),
 };

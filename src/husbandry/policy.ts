@@ -86,6 +86,13 @@ export interface Policy {
   readonly shopPackHeads: Sourced;
   /** Days ahead in which the next evening is looked for. */
   readonly nextEveningDays: Sourced;
+  /** Refusals in a row from which an animal is to be looked at. */
+  readonly refusalsAsked: Sourced;
+  /** Days back to which an evening may still be written down. */
+  readonly roundBackDays: Sourced;
+  /** A count is asked for from this doubt (CV) on, and when an evening took this share of a bin. */
+  readonly askCountCv: Sourced;
+  readonly askCountShare: Sourced;
   /** Animals named as touched in one group. */
   readonly touchedNamed: Sourced;
 }

@@ -24,6 +24,7 @@ export {
   openEvening,
   roundDone,
 } from './entries.ts';
+export { type EveningLine, eveningLines } from './evening.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';

@@ -35,7 +35,7 @@ export const animalRecords = (day: DayNumber): Query<readonly AnimalRecord[]> =>
        'offers', json(${latest(`json_array(e.civil_day, ${OUTCOME})`, 'offered', OFFERS_READ)}),
        'moults', json(${latest("json_array(json_extract(e.details, '$.earliest'), e.civil_day)", 'moulted', MOULTS_READ)}),
        'premoults', json(${latest('e.civil_day', 'premoult', MOULTS_READ)}))) as body
-     from animal a where a.left_day is null`,
+     from animal a where a.left_day is null or a.left_day > :day`,
   ),
   args: { day },
 });

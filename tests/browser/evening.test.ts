@@ -78,7 +78,7 @@ describe.skipIf(!isBuilt())('a first evening (the program must have been built)'
         await page.getByRole('checkbox', { name: 'Not fed' }).first().check();
         await page.getByRole('button', { name: 'Everyone else got theirs' }).click();
         await page.goto('/tonight');
-        expect(await headline(page)).toBe('Nobody is due tonight');
+        expect(await headline(page)).toBe('Everybody due tonight is written down');
         const after = await sunday(page);
         expect(after).not.toBe(before);
 

@@ -43,7 +43,7 @@ const rows = [
 const animals = { new: [{ kind: 'test-spider', room: 'R1', gaugeMm: 12 }], changed: [] };
 const lots = [{ newBin: { species: 'test-cricket', room: 'R1' }, lot: { heads: 9, fromMm: 3, toMm: 4 } }];
 const verbs: readonly [string, (room: Room) => Promise<{ readonly ok: boolean }>][] = [
-  ['an evening', (room) => recordEvening(room, { rows })],
+  ['an evening', (room) => recordEvening(room, { day: room.date(-1), rows })],
   ['a morning', (room) => recordMorning(room, {})],
   ['an import', (room) => importRows(room, { animals, lots })],
   ['an undo', (room) => undo(room, { act: 7 })],

@@ -294,7 +294,9 @@ export const serving = (animal: string, shelf: string, more: Partial<Serving> = 
   dueTo: TODAY + 2,
   state: 'due',
   offer: { bin: 'B1', species: 'gryllodes', heads: 3, fromMm: 9, toMm: 12, killFirst: false, portions: 1 },
+  choices: [],
   note: null,
+  look: null,
   ...more,
 });
 
@@ -313,6 +315,11 @@ export const evening: Evening = {
     serving('A5', 'Shelf B'),
   ],
   withheld: [
-    { animal: 'A6', shelf: 'Shelf B', reason: 'moulted on Friday 20 November; wait until 27 November.' },
+    {
+      animal: 'A6',
+      shelf: 'Shelf B',
+      reason: 'moulted on Friday 20 November; wait until 27 November.',
+      look: null,
+    },
   ],
 };

@@ -21,6 +21,7 @@ import {
   evening,
   forms,
   names,
+  serving,
   shell,
   spectrum,
   TODAY,
@@ -60,6 +61,82 @@ export const tonightProps: TonightProps = {
   waiting: 4,
   nextDay: TODAY + 2,
   anybody: true,
+  chosen: new Map(),
+  told: { already: [], against: [] },
+  used: [],
+  written: 0,
+  earliest: TODAY - 60,
+};
+
+/** An evening three days ago, half written down by somebody else, with a bin that held less than was fed. */
+export const earlierRoundProps: TonightProps = {
+  ...tonightProps,
+  evening: {
+    ...evening,
+    day: TODAY - 3,
+    servings: [
+      serving('A2', 'Shelf A', {
+        look: 'Refused three times in a row: premoult, or something wrong? Look at it; a vet if it is thin or weak.',
+        choices: [
+          { bin: 'B2', species: 'dubia', heads: 2, fromMm: 9, toMm: 12, killFirst: false, portions: 1 },
+          { bin: 'B4', species: 'tenebrio', heads: 1, fromMm: 20, toMm: 24, killFirst: true, portions: 3 },
+        ],
+      }),
+      ...evening.servings.slice(2),
+    ],
+  },
+  chosen: new Map([['Shelf A', 'B2']]),
+  told: {
+    already: [
+      {
+        animal: 'A5',
+        stands: 'offered 3 banded crickets from Cricket box 1',
+        act: '41',
+        summary: 'Round of Thu 19 Nov: 2 fed, 0 not',
+        minutesAgo: 12,
+      },
+    ],
+    against: [
+      {
+        animal: 'A1',
+        said: 'premoult',
+        stands: 'offered 2 banded crickets from Cricket box 1',
+        act: '41',
+        summary: 'Round of Thu 19 Nov: 2 fed, 0 not',
+        minutesAgo: 12,
+      },
+    ],
+  },
+  used: [
+    {
+      bin: 'B1',
+      species: 'gryllodes',
+      fed: 40,
+      before: 25,
+      now: { low: 0, mid: 0, high: 0 },
+      short: true,
+      ask: true,
+    },
+    {
+      bin: 'B2',
+      species: 'dubia',
+      fed: 6,
+      before: 120,
+      now: { low: 70, mid: 112, high: 180 },
+      short: false,
+      ask: true,
+    },
+    {
+      bin: 'B3',
+      species: 'hydei',
+      fed: 60,
+      before: 420,
+      now: { low: 350, mid: 360, high: 370 },
+      short: false,
+      ask: false,
+    },
+  ],
+  written: 2,
 };
 
 export const morningProps: MorningProps = {

@@ -5,11 +5,13 @@ import { TonightPage } from '../../views/pages/tonight.tsx';
 import { attributes, insides, tags, words } from '../support/markup-words.ts';
 import { evening, forms, serving } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
-import { morningProps, tonightProps } from '../support/view-props.ts';
+import { earlierRoundProps, morningProps, tonightProps } from '../support/view-props.ts';
 
 const html = markup(<TonightPage {...tonightProps} />);
 const said = words(html);
-const checked = (page: string) => tags(page, 'input').filter((tag) => / checked/.test(tag));
+const ticked = (page: string) => tags(page, 'input').filter((tag) => / checked/.test(tag));
+/** Marks and choices made; each choice stands at first at what is shown, whose value is ''. */
+const checked = (page: string) => ticked(page).filter((tag) => !tag.includes('value=""'));
 
 describe('the round', () => {
   it('goes by shelf and says what to offer, how many, out of which bin', () => {
@@ -43,16 +45,30 @@ describe('the round', () => {
     expect(words(html)).toContain('Add an animal or bring in a list');
   });
 
-  it('feeds 60 animals with 5 exceptions in at most 11 taps: two a rare exception, one for the rest', () => {
-    const servings = Array.from({ length: 60 }, (_, i) => serving(`N${i}`, 'Shelf A'));
+  it('feeds 150 animals with 15 exceptions in at most 45 taps, nothing typed', () => {
+    const choices = [
+      { bin: 'B4', species: 'tenebrio', heads: 3, fromMm: 18, toMm: 22, killFirst: false, portions: 1 },
+    ];
+    const servings = Array.from({ length: 150 }, (_, i) => serving(`N${i}`, 'Shelf A', { choices }));
     const big = markup(<TonightPage {...tonightProps} evening={{ ...evening, servings }} />);
-    const round = big.slice(big.indexOf('class="round-form"'));
-    const boxes = tags(round, 'input').filter((tag) => tag.includes('type="checkbox"'));
-    expect(boxes.filter((tag) => tag.includes('name="notFed"'))).toHaveLength(60);
-    for (const mark of ['premoult', 'moulted', 'died'])
-      expect(boxes.filter((tag) => tag.includes(`name="${mark}"`))).toHaveLength(60);
-    expect(tags(round.slice(0, round.indexOf('</form>')), 'button')).toHaveLength(1);
-    expect(words(round)).toContain('Everyone else got theirs');
+    const round = /<form[^>]*id="round".*?<\/form>/s.exec(big)![0];
+    const inputs = tags(round, 'input');
+    expect(inputs.filter((tag) => !/type="(hidden|checkbox|radio)"/.test(tag))).toEqual([]);
+    const named = (name: string) => inputs.filter((tag) => tag.includes(`name="${name}"`)).length;
+    const closed = round.replace(/<details class="otherwise".*?<\/details>/gs, '');
+    /** Taps for a mark: one in the open, else one more for the disclosure it stands in. */
+    const taps = (name: string) => (closed.includes(`name="${name}"`) ? 1 : 2);
+    expect(['notFed', 'premoult', 'moulted', 'died'].map(named)).toEqual([150, 150, 150, 150]);
+    expect([named('heads:N7'), named('bin:N7'), taps('notFed')]).toEqual([4, 2, 1]);
+    const marks = ['premoult', 'moulted', 'died', 'heads:N1', 'heads:N2', 'heads:N3', 'bin:N4', 'bin:N5'];
+    const exceptions = [...Array<string>(7).fill('notFed'), ...marks];
+    expect(exceptions.reduce((sum, name) => sum + taps(name), 0) + 1).toBeLessThanOrEqual(45);
+    expect(words(round)).toContain('3 mealworms from Mealworm tray');
+    expect(insides(round, 'button').map(words)).toEqual([
+      'Show it so (Shelf A)',
+      'This shelf is done (Shelf A)',
+      'Everyone else got theirs',
+    ]);
   });
 
   it('names every mark for a screen reader by its animal', () => {
@@ -67,10 +83,35 @@ describe('the round', () => {
       problems: { 'heads:A3': '"-4" is not a count; write 0 or more.' },
     };
     const again = markup(<TonightPage {...tonightProps} forms={{ ...forms, refused }} />);
-    expect(checked(again).flatMap((tag) => attributes(tag, 'value'))).toEqual(['A2', 'A5']);
+    expect(checked(again).flatMap((tag) => attributes(tag, 'value'))).toEqual(['A2', '-4', 'A5']);
     expect(again).toContain('value="-4"');
     expect(again).toContain('aria-describedby="round-heads:A3-problem"');
     expect(words(again)).toContain('"-4" is not a count; write 0 or more.');
+  });
+
+  it('says plainly which other evening is written down, and leads back', () => {
+    const earlier = words(markup(<TonightPage {...earlierRoundProps} />));
+    expect(earlier).toContain('You are writing down Thursday 19 November, 3 days ago, not tonight.');
+    expect(earlier).toContain('4 animals were due that evening');
+    expect(earlier).toContain('Back to tonight');
+    expect(said).toContain('Yesterday evening, Saturday 21 November');
+  });
+
+  it('sets side by side what two people said, with the way to change it', () => {
+    const earlier = markup(<TonightPage {...earlierRoundProps} />);
+    expect(words(earlier)).toContain(
+      'Hazel: you said premoult; written down is offered 2 banded crickets from Cricket box 1. That stands.',
+    );
+    expect(words(earlier)).toContain('Round of Thu 19 Nov: 2 fed, 0 not, 12 minutes ago: Biscuit offered 3');
+    expect(tags(earlier, 'form').filter((tag) => tag.includes('action="/undo/41"'))).toHaveLength(2);
+  });
+
+  it('tells what was used, what is left, and which bin to count', () => {
+    const earlier = words(markup(<TonightPage {...earlierRoundProps} />));
+    expect(earlier).toContain('Used 40 banded crickets, 6 dubia roaches and 60 large fruit flies');
+    expect(earlier).toContain('Fed 40 out of Cricket box 1, which was thought to hold about 25.');
+    expect(earlier).toContain('Roach tub now holds about 110: count it?');
+    expect(earlier).toContain('Fly cup 7 now holds 360.');
   });
 
   it('leads to last time’s outcomes while they wait', () => {

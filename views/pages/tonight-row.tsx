@@ -4,10 +4,13 @@ import type { PreyOffer, Serving } from '../../src/husbandry/appetite/index.ts';
 import { inBrief } from '../cautions.ts';
 import { type LengthUnit, lengthRange, shortDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { NOTHING_SHOWN, offerText } from '../offer-text.ts';
 import { Toggle } from '../partials/choices.tsx';
-import { entryOf, Field, type PageForms, Select } from '../partials/form.tsx';
+import { entryOf, type PageForms } from '../partials/form.tsx';
+import { paths } from '../paths.ts';
+import { Instead } from './tonight-instead.tsx';
 
-interface ServingRowProps {
+export interface ServingRowProps {
   readonly serving: Serving;
   readonly names: Names;
   readonly unit: LengthUnit;
@@ -17,21 +20,32 @@ interface ServingRowProps {
 
 export const ServingRow = (props: ServingRowProps) => {
   const { serving, names, unit, cautions } = props;
-  const name = nameOf(names.animals, serving.animal);
+  const { animal, offer, note, look } = serving;
+  const name = nameOf(names.animals, animal);
   return (
     <li class="serving">
-      <input type="hidden" name="animal" value={serving.animal} />
+      <input type="hidden" name="animal" value={animal} />
+      <input
+        type="hidden"
+        name={`offer:${animal}`}
+        value={offer === null ? NOTHING_SHOWN : offerText(offer)}
+      />
       <div class="serving-words">
         <strong class="who">
           {name} <DueMark serving={serving} />
         </strong>
-        {serving.offer === null ? (
-          <span class="offer">Nothing that fits is left in the larder.</span>
+        {offer === null ? (
+          <NothingFits note={note} />
         ) : (
-          <OfferWords offer={serving.offer} names={names} unit={unit} />
+          <OfferWords offer={offer} names={names} unit={unit} />
         )}
-        {serving.note === null || serving.offer === null ? null : <p class="caution">{serving.note}</p>}
         {inBrief(cautions) === '' ? null : <p class="caution">{inBrief(cautions)}</p>}
+        {look === null ? null : (
+          <p class="look-at">
+            {look} <a href={paths.animal(animal)}>Open {name}</a>
+          </p>
+        )}
+        <RowProblem {...props} />
         <span class="print-box" aria-hidden="true"></span>
       </div>
       <NotFed {...props} name={name} />
@@ -42,6 +56,12 @@ export const ServingRow = (props: ServingRowProps) => {
 
 const DueMark = ({ serving: { state, dueTo } }: { serving: Serving }) =>
   state === 'due' ? null : <small class="due is-late">late since {shortDay(dueTo)}</small>;
+
+const NothingFits = ({ note }: Pick<Serving, 'note'>) => (
+  <span class="offer">
+    {note} <a href={paths.larder}>Count a bin</a> if that is wrong.
+  </span>
+);
 
 interface OfferProps {
   readonly offer: PreyOffer;
@@ -59,9 +79,16 @@ const OfferWords = ({ offer, names, unit }: OfferProps) => (
   </span>
 );
 
+/** What was wrong with what the row showed when it was sent. */
+const RowProblem = ({ serving: { animal, offer }, forms }: ServingRowProps) => {
+  const { problems } = entryOf(forms, 'round');
+  const said = problems[`offer:${animal}`] ?? (offer === null ? problems[`heads:${animal}`] : undefined);
+  return said === undefined ? null : <p class="problem">{said} It is worked out anew here.</p>;
+};
+
 type Named = ServingRowProps & { readonly name: string };
 
-/** Whether a refused form had this mark on this animal. */
+/** Whether the form as it was sent had this mark on this animal. */
 const marked = ({ forms, serving }: ServingRowProps, mark: string): boolean =>
   (entryOf(forms, 'round').values[mark] ?? '').split(',').includes(serving.animal);
 
@@ -87,7 +114,7 @@ const MARKS = [
 
 /** Marks that also mean "not fed", and other prey than proposed. */
 const OtherwiseDetails = (props: Named) => {
-  const { serving, names, forms, name } = props;
+  const { serving, forms, name } = props;
   const entry = entryOf(forms, 'round');
   const fields = [`heads:${serving.animal}`, `bin:${serving.animal}`];
   const open =
@@ -104,23 +131,7 @@ const OtherwiseDetails = (props: Named) => {
           <Toggle name={mark} value={serving.animal} label={label} of={name} checked={marked(props, mark)} />
         ))}
       </fieldset>
-      <div class="pair tight">
-        <Field
-          entry={entry}
-          name={`heads:${serving.animal}`}
-          label="Another count"
-          type="number"
-          min="0"
-          placeholder={`${serving.offer?.heads ?? 0}`}
-        />
-        <Select
-          entry={entry}
-          name={`bin:${serving.animal}`}
-          label="Another bin"
-          none="as above"
-          options={[...names.bins].map(([value, label]) => ({ value, label }))}
-        />
-      </div>
+      <Instead {...props} />
     </details>
   );
 };

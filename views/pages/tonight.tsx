@@ -1,19 +1,25 @@
 /** Tonight: who eats, what and out of which bin, in shelf order; exceptions are tapped, the rest is one button. */
 import type { CautionCode } from '../../src/husbandry/animals/index.ts';
-import type { Evening, Serving } from '../../src/husbandry/appetite/index.ts';
+import type { Evening } from '../../src/husbandry/appetite/index.ts';
 import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
+import type { UsedBin } from '../../src/husbandry/supply/index.ts';
 import { ROUND_CAUTION } from '../cautions.ts';
-import { counted, type LengthUnit, longDay } from '../format.ts';
+import { ago, counted, type LengthUnit, longDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf } from '../names.ts';
 import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
-import { ServingRow } from './tonight-row.tsx';
+import { OtherEvenings } from './tonight-evenings.tsx';
+import { byShelf, Shelf } from './tonight-shelf.tsx';
+import { type Told, ToldSection } from './tonight-told.tsx';
+import { Doubted, Used } from './tonight-used.tsx';
 
 /**
- * Posts to `paths.tonight`: `day` (YYYY-MM-DD); `animal` once for each row shown; `notFed`, `premoult`,
- * `moulted`, `died` once for each animal so marked; `heads:<animal>` and `bin:<animal>` where something else
- * was offered than proposed ('' = as proposed). A row without a mark was offered as proposed.
+ * Posts to `paths.tonight`: `day` (YYYY-MM-DD); `animal` once for each row shown, with what it was shown as
+ * `offer:<animal>` (see offer-text.ts); `notFed`, `premoult`, `moulted`, `died` once for each animal so marked;
+ * `heads:<animal>` and `bin:<animal>` where something else was offered ('' = as shown). A row without a mark was
+ * offered as shown. A shelf's own button adds `shelf`. `from:<shelf>` is the bin a shelf is to be fed from, which
+ * `paths.tonightPreview` shows without writing.
  */
 export interface TonightProps {
   readonly shell: Shell;
@@ -23,53 +29,90 @@ export interface TonightProps {
   readonly forms: PageForms;
   /** Cautions of the kinds fed tonight, by animal. */
   readonly cautions: ReadonlyMap<string, readonly CautionCode[]>;
+  /** Bin each shelf is to be fed from, where one was chosen. */
+  readonly chosen: ReadonlyMap<string, string>;
   /** How many of last evening's meals wait for a word; 0 when none do. */
   readonly waiting: number;
   /** The next evening anybody is due, when nobody is tonight. */
   readonly nextDay: DayNumber | null;
   /** Whether anybody lives here. */
   readonly anybody: boolean;
-}
-
-/** Rows by shelf, in the order given. */
-function byShelf<T extends { readonly shelf: string }>(rows: readonly T[]): [string, T[]][] {
-  const shelves = new Map<string, T[]>();
-  for (const row of rows) shelves.set(row.shelf, [...(shelves.get(row.shelf) ?? []), row]);
-  return [...shelves];
+  /** What of the last sending stood written down already. */
+  readonly told: Told;
+  /** Bins this evening was fed from. */
+  readonly used: readonly UsedBin[];
+  /** Animals of whose meal this evening something is written. */
+  readonly written: number;
+  /** First evening that may still be written down. */
+  readonly earliest: DayNumber;
 }
 
 export const TonightPage = (props: TonightProps) => {
   const { shell, evening, waiting } = props;
-  const fed = evening.servings.filter(({ offer }) => offer !== null);
   return (
     <Layout shell={shell} title="Tonight" here="tonight">
       <div class="round">
         <header class="round-head">
-          <p class="eyebrow">{longDay(evening.day)}</p>
-          <h1>{headline(evening, fed.length)}</h1>
+          <p class={evening.day < shell.today ? 'other-evening' : 'eyebrow'}>{whichEvening(props)}</p>
+          <h1>{headline(props)}</h1>
           {waiting > 0 ? (
             <p class="look">
               <a href={paths.morning}>Say what became of {counted(waiting, 'meal')} from last time</a>
             </p>
           ) : null}
         </header>
-        {evening.servings.length === 0 ? <NobodyDue {...props} /> : <RoundForm {...props} />}
+        <ToldSection {...props} />
+        <Doubted {...props} />
+        {evening.servings.length === 0 ? (
+          <>
+            <Used {...props} />
+            <NobodyDue {...props} />
+          </>
+        ) : (
+          <>
+            <RoundForm {...props} />
+            <Used {...props} />
+          </>
+        )}
         <Withheld {...props} />
+        <OtherEvenings {...props} />
       </div>
     </Layout>
   );
 };
 
-function headline(evening: Evening, fed: number): string {
-  if (evening.servings.length === 0) return 'Nobody is due tonight';
-  const unfed = evening.servings.length - fed;
-  return `${counted(fed, 'animal eats', 'animals eat')} tonight${unfed > 0 ? `; ${counted(unfed, 'finds', 'find')} nothing that fits` : ''}`;
+/** Said plainly, so that nothing is written on the wrong evening. */
+function whichEvening({ shell, evening: { day } }: TonightProps): string {
+  if (day < shell.today)
+    return `You are writing down ${longDay(day)}, ${ago(shell.today - day)}, not tonight.`;
+  return shell.smallHours
+    ? `After midnight: until 04:00 this is still the evening of ${longDay(day)}`
+    : longDay(day);
 }
 
-const NobodyDue = ({ evening, nextDay, anybody }: TonightProps) =>
+function headline({ shell, evening, written }: TonightProps): string {
+  const past = evening.day < shell.today;
+  const when = past ? 'that evening' : 'tonight';
+  if (evening.servings.length === 0)
+    return written > 0
+      ? `Everybody due ${when} is written down`
+      : `Nobody ${past ? 'was' : 'is'} due ${when}`;
+  const fed = evening.servings.filter(({ offer }) => offer !== null).length;
+  const unfed = evening.servings.length - fed;
+  const eat = past
+    ? counted(fed, 'animal was due', 'animals were due')
+    : counted(fed, 'animal eats', 'animals eat');
+  return `${eat} ${when}${unfed > 0 ? `; ${counted(unfed, 'finds', 'find')} nothing that fits` : ''}`;
+}
+
+const NobodyDue = ({ shell, evening, nextDay, anybody, written }: TonightProps) =>
   anybody ? (
     <p class="lede">
-      {evening.feedingDay ? '' : 'Tonight is not one of your feeding days. '}
+      {evening.feedingDay || written > 0
+        ? ''
+        : evening.day < shell.today
+          ? 'It was not one of your feeding days. '
+          : 'Tonight is not one of your feeding days. '}
       {nextDay === null ? 'Nobody is due in the next two weeks.' : `Next round: ${longDay(nextDay)}.`}
     </p>
   ) : (
@@ -80,26 +123,20 @@ const NobodyDue = ({ evening, nextDay, anybody }: TonightProps) =>
   );
 
 const RoundForm = (props: TonightProps) => {
-  const { evening, forms, cautions, names } = props;
-  const binsTonight = [
-    ...new Set(evening.servings.flatMap(({ offer }) => (offer === null ? [] : [offer.bin]))),
-  ];
-  const row = (serving: Serving) => (
-    <ServingRow {...props} serving={serving} cautions={cautions.get(serving.animal) ?? []} />
-  );
+  const { shell, evening, forms, names } = props;
+  const bins = new Set(evening.servings.flatMap(({ offer }) => (offer === null ? [] : [offer.bin])));
+  const keep = evening.day === shell.today ? "tonight's round" : `the round of ${longDay(evening.day)}`;
   return (
-    <PostForm entry={entryOf(forms, 'round')} action={paths.tonight} class="round-form">
+    <PostForm entry={entryOf(forms, 'round')} action={paths.tonight} class="round-form" keep={keep}>
       <input type="hidden" name="day" value={civilDate(evening.day)} />
       <p class="caution">{ROUND_CAUTION}</p>
       <p class="note">
-        Out tonight: {binsTonight.map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only
-        what went otherwise.
+        {evening.day < shell.today ? 'Out that evening' : 'Out tonight'}:{' '}
+        {[...bins].map((bin) => nameOf(names.bins, bin)).join(', ') || 'nothing'}. Tap only what went
+        otherwise.
       </p>
-      {byShelf(evening.servings).map(([shelf, rows]) => (
-        <section class="shelf" aria-label={shelf}>
-          <h2>{shelf}</h2>
-          <ul class="rows">{rows.map(row)}</ul>
-        </section>
+      {byShelf(evening.servings).map(([shelf, servings], at) => (
+        <Shelf {...props} shelf={shelf} servings={servings} at={at} />
       ))}
       <div class="closing">
         <button type="submit" class="act-here big">
@@ -111,17 +148,20 @@ const RoundForm = (props: TonightProps) => {
   );
 };
 
-const Withheld = ({ evening, names }: TonightProps) =>
+const Withheld = ({ shell, evening, names }: TonightProps) =>
   evening.withheld.length === 0 ? null : (
     <section class="withheld" aria-labelledby="withheld">
-      <h2 id="withheld">Not to be fed tonight</h2>
+      <h2 id="withheld">
+        {evening.day < shell.today ? 'Not to be fed that evening' : 'Not to be fed tonight'}
+      </h2>
       {byShelf(evening.withheld).map(([shelf, rows]) => (
         <>
           <h3>{shelf}</h3>
           <ul>
-            {rows.map(({ animal, reason }) => (
+            {rows.map(({ animal, reason, look }) => (
               <li>
                 <a href={paths.animal(animal)}>{nameOf(names.animals, animal)}</a>: {reason}
+                {look === null ? null : <strong class="look-at"> {look}</strong>}
               </li>
             ))}
           </ul>

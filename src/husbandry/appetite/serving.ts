@@ -22,8 +22,20 @@ export interface Serving {
   readonly state: 'due' | 'late';
   /** What to offer; null when nothing fits or nothing must be offered. */
   readonly offer: PreyOffer | null;
-  /** Why nothing is offered or what to mind, as a sentence; null when all is plain. */
+  /** What it would get from each other bin that holds something it takes. */
+  readonly choices: readonly PreyOffer[];
+  /** Why nothing is offered, as a sentence; null when something is. */
   readonly note: string | null;
+  /** What the record says is worth a look at this animal, as sentences; null when nothing is. */
+  readonly look: string | null;
+}
+
+interface Withheld {
+  readonly animal: string;
+  readonly shelf: string;
+  readonly reason: string;
+  /** What is worth a look, as for a serving. */
+  readonly look: string | null;
 }
 
 export interface Evening {
@@ -31,5 +43,5 @@ export interface Evening {
   readonly feedingDay: boolean;
   readonly servings: readonly Serving[];
   /** Animals that must not be fed tonight, with the reason. */
-  readonly withheld: readonly { readonly animal: string; readonly shelf: string; readonly reason: string }[];
+  readonly withheld: readonly Withheld[];
 }

@@ -14,6 +14,7 @@ export type {
 export { type CoverOptions, horizonOf } from './cover.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
 export { eveningOf } from './evening.ts';
+export { type UsedBin, usedBins } from './evening-use.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';

@@ -1,16 +1,20 @@
 /** One bin laid out for the run: its prey today, the doubt of its count, and what warmth does to its growth. */
 
+import { normalQuantile } from '../../maths/normal.ts';
+import { BAND } from '../../maths/quantile.ts';
 import { keyOfCode } from '../../maths/random.ts';
 import { type Bin, type BinState, binOn, type Chain, chainOf, preyIn, totalHeads } from '../larder/index.ts';
 import { type DayTemp, developmentOnDay, meanOfDay, type PreySpecies } from '../prey/index.ts';
 import { roomTemp } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
+import type { Spread } from './answer.ts';
 
 export interface StockBin {
   readonly bin: Bin;
   readonly species: number;
   readonly key: number;
-  /** Log-sd of the count on the first day of the horizon. */
+  /** Doubt of the count on the first day of the horizon: its CV, and its log-sd. */
+  readonly countCv: number;
   readonly countLogSd: number;
   /** Log of growth speed per degree of warmth, about the bin's temperature. */
   readonly speedPerDegree: number;
@@ -50,9 +54,16 @@ export function stockBin(snapshot: Snapshot, bin: Bin, species: readonly PreySpe
     heads: totalHeads(preyIn(state, { life: { chain, bin, temp, speed: 1 }, today: snapshot.today })),
     species: species.findIndex(({ code }) => code === bin.species),
     key: keyOfCode(bin.code),
+    countCv: cv,
     countLogSd: Math.sqrt(Math.log1p(cv * cv)),
     speedPerDegree: speedPerDegree(chain.species, temp),
   };
+}
+
+/** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
+export function headsKnown({ heads, countLogSd: sd }: StockBin): Spread {
+  const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
 }
 
 /** d ln r / dT of the longest span, over one degree; 0 where nothing grows. */

@@ -1,6 +1,5 @@
 /** From the counts of a judged run to the answer the keeper reads. */
 
-import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/index.ts';
 import { KEPT_MM } from '../larder/index.ts';
@@ -9,7 +8,7 @@ import type { Snapshot } from '../snapshot.ts';
 import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
 import type { Judged } from './cover.ts';
 import { groupSaid, groupsShown } from './group-said.ts';
-import type { StockBin } from './stock-bin.ts';
+import { headsKnown } from './stock-bin.ts';
 import type { Tally } from './tally.ts';
 
 /** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */
@@ -133,7 +132,7 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
       code: bin.bin.code,
       name: bin.bin.name,
       species: bin.bin.species,
-      headsNow: headsNow(bin),
+      headsNow: headsKnown(bin),
       lookedDaysAgo: bin.state.lookedOn === null ? null : snapshot.today - bin.state.lookedOn,
       eaten: mean(eaten),
       died: mean(died),
@@ -144,12 +143,6 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
       lengthsNow: lengthsNow(judged, b),
     };
   });
-}
-
-/** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
-function headsNow({ heads, countLogSd: sd }: StockBin): Spread {
-  const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
-  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
 }
 
 function lengthsNow({ stock }: Judged, b: number): Spread {

@@ -30,6 +30,8 @@ export interface FormPost<S extends z.ZodRawShape, R> {
   readonly next: (c: Context, reply: R) => string;
   /** The page again, with what was typed. */
   readonly again: (c: Context, refused: Refused) => Promise<Response>;
+  /** Field that names the part of the form sent alone: each part is an act of its own. */
+  readonly part?: string;
   /** Field of the act to field of the form, where they differ. */
   readonly fields?: Readonly<Record<string, string>>;
 }
@@ -39,7 +41,7 @@ export const posted =
   <S extends z.ZodRawShape, R>(house: House, post: FormPost<S, R>) =>
   async (c: Context): Promise<Response> => {
     const typed = await typedIn(c);
-    const formId = typed.formId?.at(-1);
+    const formId = idOf(typed, post.part);
     const before = formId === undefined ? null : await house.context.store.ask(actOfForm(formId));
     if (before !== null) return c.redirect(post.next(c, before.reply as R), 303);
     const unit = unitOf(await house.context.store.ask(settings));
@@ -52,6 +54,15 @@ export const posted =
     if (done.ok) return c.redirect(post.next(c, done.value.reply), 303);
     return refuse(besideField(done.problem, shape, post.fields ?? {}));
   };
+
+function idOf(typed: Typed, partField: string | undefined): string | undefined {
+  const id = typed.formId?.at(-1);
+  const part = partField === undefined ? undefined : typed[partField]?.at(-1);
+  return id === undefined || part === undefined ? id : `${id}:${part}`;
+}
+
+/** What was typed into a form, by field. */
+export const valuesIn = async (c: Context): Promise<Refused['values']> => valuesOf(await typedIn(c));
 
 /** Every field with every value it came with; files are read elsewhere. */
 async function typedIn(c: Context): Promise<Typed> {

@@ -1,56 +1,86 @@
-/** Tonight's round: who eats what; marks and the rest become one act. */
-
+/** The round's page: who eats on an evening, what is written down of it, and what it used. */
 import type { Context, Hono } from 'hono';
+import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import type { Shell } from '../../../views/layout.tsx';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
+import { loadSnapshot } from '../../actions/index.ts';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import type { Evening } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
-import { offersOf, openEvening, roundDone, type Store } from '../../store/index.ts';
+import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts';
+import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
-import { placeOf } from './meals.ts';
+import { nearsMoult, placeOf } from './meals.ts';
+import { valuesIn } from './posted.ts';
 import { recordRound } from './round.ts';
+import { eveningAsked } from './round-day.ts';
+import { chosenBins, preferredBins } from './round-shelves.ts';
+import { toldOf } from './round-told.ts';
 import { page, visit } from './visit.ts';
 
 export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.tonight, (c) => showTonight(house, c));
   app.post(paths.tonight, (c) => recordRound(house, c, (refused) => showTonight(house, c, refused)));
+  app.post(paths.tonightPreview, async (c) =>
+    showTonight(house, c, { form: 'round', values: await valuesIn(c), problems: {} }),
+  );
 }
 
-async function showTonight(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
-  const day = house.context.clock().today;
-  const here = await visit(house, c, { refused, day });
-  const evening = await roundOf(house.context.store, here.snapshot);
+/** What is wrong with no row that is shown is said above all of them. */
+function above(problems: Refused['problems'], { servings }: Evening): Refused['problems'] {
+  const shown = new Set(servings.map(({ animal }) => animal));
+  const ofRow = ([field]: [string, string]) => shown.has(field.split(':')[1] ?? '');
+  const others = Object.entries(problems).filter((each) => !ofRow(each));
+  const said = [...new Set(others.map(([, sentence]) => sentence))].join(' ');
+  const ofRows = Object.fromEntries(Object.entries(problems).filter(ofRow));
+  return said === '' ? ofRows : { ...ofRows, '': said };
+}
+
+async function showTonight(house: House, c: Context, typed: Refused | null = null): Promise<Response> {
+  const now = house.context.clock();
+  const asked = eveningAsked(typed?.values.day ?? c.req.query('day'), { ...house.context, today: now.today });
+  const day = asked.ok ? asked.value : now.today;
+  const here = await visit(house, c, { day });
+  const lines = await house.context.store.ask(eveningLines(day));
+  const chosen = chosenBins(typed?.values ?? c.req.query());
+  const prefer = preferredBins(here.snapshot, chosen);
+  const evening = openRound(here.snapshot, lines, eveningOf(here.snapshot, { prefer }));
+  const wrong = asked.ok ? {} : { day: asked.problem.sentence };
+  const problems = above({ ...typed?.problems, ...wrong }, evening);
+  const inForm = typed !== null && evening.servings.length > 0;
   const props: TonightProps = {
     ...here,
-    shell: evening.servings.length === 0 ? withWords(here.shell, refused) : here.shell,
+    ...(await writtenOf(house, { day, lines })),
+    shell: withWords({ ...here.shell, today: now.today }, inForm ? [] : Object.values(problems)),
+    forms: { ...here.forms, refused: typed === null ? null : { ...typed, problems } },
     evening,
+    chosen,
     cautions: cautionsOf(here.snapshot, evening),
-    waiting: await waitingSince(house.context.store, day - 1),
     anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
+    told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
   };
-  return page(c, TonightPage(props), refused === null ? OK : REFUSED);
+  return page(c, TonightPage(props), statusOf(problems));
 }
 
-const OK = 200;
-const REFUSED = 422;
+const statusOf = (problems: Refused['problems']): ContentfulStatusCode =>
+  Object.keys(problems).length === 0 ? 200 : 422;
 
 /** Where no form is left to say it above, what was wrong is said by the frame. */
-function withWords(shell: Shell, refused: Refused | null): Shell {
-  const words = Object.values(refused?.problems ?? {}).map((text) => ({ kind: 'problem' as const, text }));
+function withWords(shell: Shell, sentences: readonly string[]): Shell {
+  const words = sentences.map((text) => ({ kind: 'problem' as const, text }));
   return { ...shell, flash: [...shell.flash, ...words] };
 }
 
-/** The evening without those of whom something is written already, each at its place. */
-async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
-  const done = new Set(await store.ask(roundDone(snapshot.today)));
-  const evening = eveningOf(snapshot);
+const isMeal = ({ kind }: EveningLine): boolean => kind === 'offered' || kind === 'skipped';
+
+/** The evening without those of whose meal something is written already, each at its place. */
+function openRound(snapshot: Snapshot, lines: readonly EveningLine[], evening: Evening): Evening {
+  const done = new Set(lines.filter(isMeal).map(({ animal }) => animal));
   const places = new Map(snapshot.animals.map((animal) => [animal.code, placeOf(animal, snapshot)]));
   const placed = <T extends { readonly animal: string }>(rows: readonly T[]) =>
     rows
@@ -59,11 +89,15 @@ async function roundOf(store: Store, snapshot: Snapshot): Promise<Evening> {
   return { ...evening, servings: placed(evening.servings), withheld: placed(evening.withheld) };
 }
 
-function cautionsOf({ animals, facts }: Snapshot, { servings }: Evening): TonightProps['cautions'] {
+/** Cautions of the kinds that eat; live prey near a moult only where one is near. */
+function cautionsOf(snapshot: Snapshot, { servings }: Evening): TonightProps['cautions'] {
   const eating = new Set(servings.map(({ animal }) => animal));
-  const kindOf = ({ kind }: Animal) => facts.kinds.get(kind)?.cautions ?? [];
+  const of = (animal: Animal) => {
+    const codes = snapshot.facts.kinds.get(animal.kind)?.cautions ?? [];
+    return codes.filter((code) => code !== 'live prey near a moult' || nearsMoult(animal, snapshot));
+  };
   return new Map(
-    animals.filter(({ code }) => eating.has(code)).map((animal) => [animal.code, kindOf(animal)]),
+    snapshot.animals.filter(({ code }) => eating.has(code)).map((animal) => [animal.code, of(animal)]),
   );
 }
 
@@ -72,6 +106,28 @@ async function waitingSince(store: Store, upTo: DayNumber): Promise<number> {
   const evening = await store.ask(openEvening(upTo));
   if (evening === null) return 0;
   return (await store.ask(offersOf(evening))).filter(({ outcome }) => outcome === null).length;
+}
+
+interface Written {
+  readonly day: DayNumber;
+  readonly lines: readonly EveningLine[];
+}
+
+/** What is written down: of this evening, and of the one before that waits for a word. */
+async function writtenOf(
+  { context }: House,
+  { day, lines }: Written,
+): Promise<Pick<TonightProps, 'waiting' | 'used' | 'written' | 'earliest'>> {
+  const { today } = context.clock();
+  const byBin = new Map<string, number>();
+  for (const { bin, heads } of lines)
+    if (bin !== null && heads !== null) byBin.set(bin, (byBin.get(bin) ?? 0) + heads);
+  return {
+    waiting: await waitingSince(context.store, today - 1),
+    used: byBin.size === 0 ? [] : usedBins(await loadSnapshot(context), { day, byBin }),
+    written: new Set(lines.filter(isMeal).map(({ animal }) => animal)).size,
+    earliest: today - context.facts.policy.roundBackDays.value,
+  };
 }
 
 const DAYS_AHEAD = 14;

@@ -46,6 +46,7 @@ const READS = [
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
   '/tonight',
+  '/tonight/preview',
   '/morning',
   '/animals/new',
   '/animals/:code/edit',

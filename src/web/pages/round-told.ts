@@ -1,0 +1,82 @@
+/** Where a sent round leads, and what the page there tells of rows that were written down by somebody else. */
+
+import { preyName } from '../../../views/names.ts';
+import type { AgainstTold, AlreadyTold, Told } from '../../../views/pages/tonight-told.tsx';
+import { paths } from '../../../views/paths.ts';
+import type { Against, Said } from '../../actions/evening-standing.ts';
+import { type DayNumber, parseCivilDate } from '../../husbandry/calendar.ts';
+import type { EveningLine } from '../../store/index.ts';
+import { inNames } from './names.ts';
+import { chosenBins } from './round-shelves.ts';
+import type { Visit } from './visit.ts';
+
+export interface RoundReply {
+  readonly evening: string;
+  readonly recorded: number;
+  readonly already: readonly string[];
+  readonly against: readonly Against[];
+}
+
+interface Sent {
+  readonly today: DayNumber;
+  /** Fields as they came. */
+  readonly sent: Readonly<Record<string, unknown>>;
+}
+
+const BETWEEN = '.';
+const SAID: readonly Said[] = ['offered', 'not offered', 'premoult', 'moulted', 'died'];
+
+/** The round again: its evening when it is not tonight, what was not written, and the bins chosen for shelves. */
+export function roundAgain(reply: RoundReply, { today, sent }: Sent): string {
+  const evening = parseCivilDate(reply.evening);
+  const query = new URLSearchParams();
+  if (evening.ok && evening.value !== today) query.set('day', reply.evening);
+  if (reply.already.length > 0) query.set('already', reply.already.join(BETWEEN));
+  if (reply.against.length > 0)
+    query.set(
+      'against',
+      reply.against.map(({ animal, said }) => `${animal}-${SAID.indexOf(said)}`).join(BETWEEN),
+    );
+  for (const [shelf, bin] of sent.shelf === undefined ? [] : chosenBins(sent))
+    if (shelf !== sent.shelf) query.set(`from:${shelf}`, bin);
+  const text = query.toString();
+  return text === '' ? paths.tonight : `${paths.tonight}?${text}`;
+}
+
+interface Standing {
+  readonly query: Readonly<Record<string, string>>;
+  readonly lines: readonly EveningLine[];
+  readonly moment: string;
+}
+
+/** What the address says was not written, beside what stands written now. */
+export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Standing): Told {
+  const species = new Map(snapshot.bins.map((bin) => [bin.code, bin.species]));
+  const of = (code: string) => lines.filter(({ animal }) => animal === code);
+  const stands = (line: EveningLine): string =>
+    line.kind === 'offered'
+      ? `offered ${line.heads} ${preyName(names.species, species.get(line.bin ?? '') ?? '', line.heads ?? 0)} from ${names.bins.get(line.bin ?? '') ?? 'a bin no longer here'}`
+      : WRITTEN[line.kind];
+  const byWhom = ({ act, summary, writtenAt }: EveningLine) => ({
+    act: String(act),
+    summary: inNames(summary, names),
+    minutesAgo: Math.max(0, Math.round((Date.parse(moment) - Date.parse(writtenAt)) / MS_PER_MINUTE)),
+  });
+  const already = codesIn(query.already).flatMap((animal): AlreadyTold[] => {
+    const last = of(animal).at(-1);
+    return last === undefined ? [] : [{ animal, stands: stands(last), ...byWhom(last) }];
+  });
+  const against = codesIn(query.against).flatMap((mark): AgainstTold[] => {
+    const [animal = '', at] = mark.split('-');
+    const said = SAID[Number(at)];
+    const last = of(animal).findLast(({ kind }) => kind !== 'died');
+    return said === undefined || last === undefined
+      ? []
+      : [{ animal, said: said === 'not offered' ? 'not fed' : said, stands: stands(last), ...byWhom(last) }];
+  });
+  return { already, against };
+}
+
+const MS_PER_MINUTE = 60_000;
+const WRITTEN = { skipped: 'not fed', premoult: 'premoult', moulted: 'moulted', died: 'died' } as const;
+const codesIn = (text: string | undefined): readonly string[] => (text ?? '').split(BETWEEN).filter(Boolean);
