@@ -56,6 +56,7 @@ export const paths = {
   importConfirm: '/import/confirm',
   startDemo: '/demo/start',
   removeDemo: '/demo/remove',
+  help: '/help',
   /** The Sunday answer as data, for programs. */
   check: '/api/check.json',
   undo: (id: string): string => at('/undo', id),
@@ -73,8 +74,11 @@ export const paths = {
     'animal',
     'sunday',
     'round',
+    'outbox',
     'phone',
     'print',
   ].map((name) => `/assets/${name}.css`),
-  scripts: ['/assets/htmx.js', '/assets/app.js'],
+  scripts: ['/assets/htmx.js'],
+  /** Scripts that import others. */
+  modules: ['/assets/app.js'],
 } as const;

@@ -7,6 +7,7 @@ import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
+import { HelpPage } from '../../views/pages/help.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
@@ -86,6 +87,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
+    help: markup(<HelpPage shell={own} />),
     login: markup(<LoginPage theme={theme} forms={settingsProps.forms} next="/" />),
     error: markup(
       <ErrorPage

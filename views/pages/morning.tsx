@@ -55,7 +55,12 @@ const MorningForm = ({ forms, day, rows }: Omit<MorningProps, 'shell'>) => {
   const first = rows.filter(({ nearMoult }) => nearMoult);
   const shelves = [...new Set(rows.map(({ shelf }) => shelf))];
   return (
-    <PostForm entry={entryOf(forms, 'morning')} action={paths.morning} class="round-form">
+    <PostForm
+      entry={entryOf(forms, 'morning')}
+      action={paths.morning}
+      class="round-form"
+      keep="the morning’s outcomes"
+    >
       <input type="hidden" name="day" value={civilDate(day)} />
       <p class="note">Tap only what did not eat. Take leftovers out and throw them away.</p>
       {first.length === 0 ? null : (
