@@ -40,17 +40,32 @@ function move(step) {
   return true;
 }
 
-/** Presses the row's control of that number: the one that names the key, else the first, second or third. */
+/** Presses the control that names the key; else as offered, not fed, otherwise; else the row's ticks in order. */
 function outcome(key) {
   const row = rowOf(document.activeElement);
   if (row === null) return false;
-  const marked = [...row.querySelectorAll('[data-key]')];
-  const plain = [...row.querySelectorAll('input[type=checkbox], input[type=radio], summary')];
-  const control =
-    marked.length > 0 ? marked.find(({ dataset }) => dataset.key === key) : plain[Number(key) - 1];
-  if (control === undefined || control.disabled) return control !== undefined;
-  control.click();
+  const named = row.querySelector(`[data-key="${key}"]`);
+  const otherwise = row.querySelector('.otherwise');
+  const ticks = row.querySelectorAll('input[type=checkbox]');
+  if (named !== null) named.click();
+  else if (otherwise === null) ticks[Number(key) - 1]?.click();
+  else if (key === '1') asOffered(row);
+  else if (key === '2') row.querySelector('[name=notFed][type=checkbox]')?.click();
+  else openUp(otherwise);
   return true;
+}
+
+/** Takes every mark of the row back. */
+function asOffered(row) {
+  for (const tick of row.querySelectorAll('input:checked:not([value=""])')) {
+    if (tick.type === 'checkbox') tick.click();
+    else row.querySelector(`input[name="${CSS.escape(tick.name)}"][value=""]`)?.click();
+  }
+}
+
+function openUp(details) {
+  details.open = true;
+  details.querySelector('input, select')?.focus();
 }
 
 const KEYS = {

@@ -4,7 +4,7 @@ import { alone, box, outboxItemOf } from './kept.js';
 import { forgetMarks, restoreMarks } from './marks.js';
 import { drawBanner, say } from './outbox-banner.js';
 import { sentWords, thrownWords, unkeptWords, writtenWords } from './outbox-words.js';
-import { drain, pauseMs } from './queue.js';
+import { drain, pauseMs, toldOf } from './queue.js';
 import { freshPage, send, sendAsPage, sendingOf } from './sending.js';
 import { focusOn, holdingPlace, SHOWN, shelvesAfter, show } from './shown.js';
 
@@ -50,7 +50,7 @@ async function pump() {
     why = await alone((isMine) => drain({ box, send, isMine, answered }));
   }
   sending = false;
-  redraw();
+  goOn();
   if (why !== 'empty') timer = setTimeout(pump, restMs(why));
 }
 
@@ -62,22 +62,28 @@ function restMs(why) {
 
 function answered(item, answer) {
   const next = fresh.get(item.id);
+  const isDone = answer.kind === 'done';
+  if (isDone) box.remove(item.answers);
+  if (isDone && next === undefined) arrivedLater(item);
+  if (next === undefined || !(isDone || answer.status === 422)) return;
   fresh.delete(item.id);
-  if (answer.kind === 'done') {
-    box.remove(item.answers);
-    if (next === undefined) arrivedLater(item);
-    else showAnswer(item, answer, next);
-  } else if (next !== undefined && answer.status === 422) {
-    box.remove(item.id);
-    showAnswer(item, answer, next);
-  } else if (next !== undefined) {
-    focusOn(holdingPlace(next, redraw) ?? document.querySelector('#outbox'));
-  }
+  box.remove(item.id);
+  showAnswer(item, answer, next);
 }
 
-/** The page the answer is: in place where it is this very page, else the browser goes there. */
+/** What got no answer folds, and the keeper goes on with the next shelf. */
+function goOn() {
+  const next = [...fresh.values()].at(-1);
+  fresh.clear();
+  if (next === undefined) redraw();
+  else focusOn(holdingPlace(next, redraw) ?? document.querySelector('#outbox'));
+}
+
+/** The page the answer is: in place where it is this very page or its next shelf, else the browser goes there. */
 function showAnswer(item, { kind, url, html }, next) {
-  if (kind === 'done' && new URL(url).pathname !== location.pathname) return location.assign(url);
+  const isHere = new URL(url || location.href).pathname === location.pathname || item.part !== '';
+  if (kind === 'done' && !isHere) return location.assign(url);
+  if (kind === 'done') history.replaceState(null, '', url);
   const place = holdingPlace(next, () => show(html));
   if (kind === 'done') say(writtenWords(item));
   else tie(item);
@@ -111,15 +117,9 @@ async function refresh(then) {
   then();
 }
 
-/** Items set aside that another item puts right, or that stand open in a form here, need no word. */
-function toldOf(items) {
-  const open = keepingForms().map(({ dataset }) => dataset.answers);
-  const answered = new Set([...open, ...items.map(({ answers }) => answers)]);
-  return items.filter(({ id }) => !answered.has(id));
-}
-
 function redraw() {
-  const items = toldOf(box.items());
+  const open = keepingForms().map(({ dataset }) => dataset.answers);
+  const items = toldOf(box.items(), open);
   showHeld(items);
   drawBanner(items, acts);
 }

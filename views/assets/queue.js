@@ -78,6 +78,20 @@ export function afterAnswer(item, kind) {
   return { ...item, tries: item.tries + 1, state: kind === 'away' ? 'waiting' : kind };
 }
 
+/**
+ * What the keeper is told of: all but what another item, or a form standing open, puts right. Behind one that was
+ * tried in vain all have waited.
+ * @param {readonly Item[]} items
+ * @param {readonly string[]} open
+ */
+export function toldOf(items, open) {
+  const answered = new Set([...open, ...items.map(({ answers }) => answers)]);
+  const isStuck = items.some(({ state, tries }) => state !== 'refused' && tries > 0);
+  return items
+    .filter(({ id }) => !answered.has(id))
+    .map((item) => (isStuck ? { ...item, tries: Math.max(1, item.tries) } : item));
+}
+
 /** Pause before the next try, doubled each time. @param {number} tries */
 export const pauseMs = (tries) =>
   Math.min(LONGEST_PAUSE_MS, SHORTEST_PAUSE_MS * 2 ** Math.min(Math.max(0, tries - 1), 10));

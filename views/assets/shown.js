@@ -38,7 +38,8 @@ export function show(html) {
 
 /** Where reading goes on: what is wrong, else the place named, else the top of the page. */
 export function focusOn(place) {
-  const wrong = document.querySelector('[aria-invalid="true"], .problem[role="alert"]');
+  const wrong =
+    document.querySelector('[aria-invalid="true"]') ?? document.querySelector('.problem[role="alert"]');
   const target = wrong ?? place ?? document.querySelector('#main');
   if (target === null) return;
   if (!target.matches('input, select, textarea, button, a, [tabindex]')) target.tabIndex = -1;

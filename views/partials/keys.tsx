@@ -10,7 +10,10 @@ const KEYS: readonly Key[] = [
   { keys: ['?'], does: 'show this list' },
   { keys: ['j', '↓'], does: 'to the next row of the round or the morning' },
   { keys: ['k', '↑'], does: 'to the row before' },
-  { keys: ['1', '2', '3'], does: 'press the first, second or third control of the row: it is marked there' },
+  {
+    keys: ['1', '2', '3'],
+    does: 'what became of the row: tonight as offered, not fed, otherwise; in the morning the answers in their order',
+  },
   { keys: ['u'], does: 'go to Undo; Enter then undoes' },
 ];
 
