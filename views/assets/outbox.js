@@ -1,7 +1,7 @@
 /** The outbox: forms marked `data-keep` are kept on this device, sent in the background, and leave when done. */
 import { keepingForms, placeOf, showHeld, showSent } from './held.js';
 import { alone, box, outboxItemOf } from './kept.js';
-import { forgetMarks, restoreMarks } from './marks.js';
+import { forgetMarks, isTouched, restoreMarks } from './marks.js';
 import { drawBanner, say } from './outbox-banner.js';
 import { sentWords, thrownWords, unkeptWords, writtenWords } from './outbox-words.js';
 import { drain, pauseMs, toldOf } from './queue.js';
@@ -104,14 +104,14 @@ function arrivedLater(item) {
   if (place !== null) showSent(place);
   if (box.items().some(({ state }) => state !== 'refused')) return;
   say(sentWords(item), 'seen');
-  if (document.querySelector('.is-sent') !== null) refresh(() => say(sentWords(item), 'seen'));
+  const isShown = document.querySelector('.is-sent') !== null || item.address.startsWith(location.pathname);
+  if (isShown) refresh(() => say(sentWords(item), 'seen'));
 }
 
-/** Shows the page as the server has it now, unless the keeper is typing. */
+/** Shows the page as the server has it now, unless something typed would be lost. */
 async function refresh(then) {
-  if (document.activeElement?.matches('input:not([type=checkbox], [type=radio]), textarea')) return;
   const html = await freshPage();
-  if (html === null) return;
+  if (html === null || isTouched()) return;
   const shelves = [...document.querySelectorAll('.shelf[data-shelf]')].map(({ dataset }) => dataset.shelf);
   holdingPlace(shelves, () => show(html));
   then();
