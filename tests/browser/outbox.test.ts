@@ -8,6 +8,8 @@ import { isBuilt, type Program, startProgram } from '../support/built-program.ts
 import { launchChromium } from '../support/chromium.ts';
 import { furnishEvening } from '../support/evening-room.ts';
 
+/** What must hold before long, on a busy machine too. */
+const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 10_000 });
 const PHONE = { width: 390, height: 844 };
 const folder = mkdtempSync(join(tmpdir(), 'preylarder-outbox-'));
 const database = join(folder, 'larder.db');
@@ -75,22 +77,20 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     const before = await history().count();
     await away();
     await page.getByRole('button', { name: 'A quarter' }).click();
-    await expect
-      .poll(() => words().textContent())
-      .toMatch(
-        /^Not sent yet: Cricket box: by eye, against full, A quarter \(\d\d:\d\d\)\. The server is away; it is kept on this device and sent as soon as it answers\.$/,
-      );
+    await eventually(() => words().textContent()).toMatch(
+      /^Not sent yet: Cricket box: by eye, against full, A quarter \(\d\d:\d\d\)\. The server is away; it is kept on this device and sent as soon as it answers\.$/,
+    );
     expect(await page.getByRole('button', { name: 'Half', exact: true }).count()).toBe(0);
     await page.getByText('Counted', { exact: true }).click();
     await page.getByRole('spinbutton', { name: 'Heads alive' }).fill('812');
     await page.getByRole('button', { name: 'Write down the count' }).click();
-    await expect.poll(() => words().textContent()).toContain('and 1 more. The server is away; they are kept');
+    await eventually(() => words().textContent()).toContain('and 1 more. The server is away; they are kept');
     expect(await kept()).toBe(2);
     await back();
     await outbox().getByRole('button', { name: 'Send now' }).click();
-    await expect.poll(() => words().textContent()).toMatch(/^Sent now: Cricket box: counted\. Nothing waits/);
+    await eventually(() => words().textContent()).toMatch(/^Sent now: Cricket box: counted\. Nothing waits/);
     expect(await kept()).toBe(0);
-    await expect.poll(() => history().count()).toBe(before + 2);
+    await eventually(() => history().count()).toBe(before + 2);
     const lines = await history().allTextContents();
     expect(lines[0]).toContain('Counted 812');
     expect(lines[1]).toContain('Looked: a quarter');
@@ -106,11 +106,11 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     });
     await page.getByText('In premoult', { exact: true }).click();
     await page.getByRole('button', { name: 'Write down premoult' }).click();
-    await expect.poll(() => words().textContent()).toContain('Not sent yet: Sling A-02: in premoult');
+    await eventually(() => words().textContent()).toContain('Not sent yet: Sling A-02: in premoult');
     await context.unroute('**/premoult');
     const other = await context.newPage();
     await Promise.all([page.reload(), other.goto('/animals/A2')]);
-    await expect.poll(() => kept()).toBe(0);
+    await eventually(() => kept()).toBe(0);
     await page.reload();
     expect(await history().count()).toBe(before + 1);
   });
@@ -119,7 +119,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await page.goto('/animals/A3');
     await away();
     await measure('much bigger');
-    await expect.poll(() => words().textContent()).toContain('Not sent yet: Sling A-03: measured');
+    await eventually(() => words().textContent()).toContain('Not sent yet: Sling A-03: measured');
     await back();
     await outbox().getByRole('button', { name: 'Send now' }).click();
     const line = outbox().getByRole('listitem');
@@ -164,7 +164,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await page.goto('/animals/A3');
     await away();
     await measure('13 mm');
-    await expect.poll(() => words().textContent()).toContain('this device keeps nothing');
+    await eventually(() => words().textContent()).toContain('this device keeps nothing');
     await back();
     await page.getByRole('button', { name: 'Write down the size' }).click();
     await history().filter({ hasText: 'measured: 13' }).waitFor();
@@ -174,7 +174,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await page.goto('/larder/B2');
     await away();
     await page.getByRole('button', { name: 'Full' }).click();
-    await expect.poll(() => words().textContent()).toContain('Not sent yet');
+    await eventually(() => words().textContent()).toContain('Not sent yet');
     await back();
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
     await history().filter({ hasText: 'looked: full' }).waitFor();
@@ -200,9 +200,9 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
       expect(session).toHaveLength(1);
       await visitor.clearCookies();
       await own.getByRole('button', { name: 'Full', exact: true }).click();
-      await expect
-        .poll(() => words(own).textContent())
-        .toMatch(/You are logged out; it is kept on this device/);
+      await eventually(() => words(own).textContent()).toMatch(
+        /You are logged out; it is kept on this device/,
+      );
       await own.goto('/larder/B1');
       await logIn();
       await history(own).filter({ hasText: 'Looked: full' }).waitFor();

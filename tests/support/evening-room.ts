@@ -1,10 +1,10 @@
 /** A room whose whole collection is due tonight, made through the actions in a database the program then opens. */
-import { addAnimal, addBin, editSettings, firstRoom, nowIn } from '../../src/actions/index.ts';
+import { addAnimal, addBin, editSettings, firstRoom, loadSnapshot, nowIn } from '../../src/actions/index.ts';
 import { kindsByCode } from '../../src/facts/kinds/index.ts';
 import { policy } from '../../src/facts/policy.ts';
 import { speciesByCode } from '../../src/facts/prey/index.ts';
-import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
-import { offersOf, openStore, type Store } from '../../src/store/index.ts';
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import { eveningLines, openStore, type Store } from '../../src/store/index.ts';
 import { good, urlOf } from './store-at.ts';
 
 export interface EveningRoom {
@@ -14,6 +14,7 @@ export interface EveningRoom {
 
 const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
 const clock = () => nowIn(here, new Date());
+const world = { facts: { kinds: kindsByCode, species: speciesByCode, policy } };
 const FED_DAYS_AGO = 8;
 const LOT = { heads: 900, fromMm: 3, toMm: 4 };
 
@@ -26,7 +27,7 @@ export async function furnishEvening(
   { shelves, animalsPerShelf }: EveningRoom,
 ): Promise<void> {
   const store = await opened(database);
-  const context = { store, facts: { kinds: kindsByCode, species: speciesByCode, policy }, clock };
+  const context = { ...world, store, clock };
   const fed = civilDate(clock().today - FED_DAYS_AGO);
   good(await firstRoom(context));
   good(await editSettings(context, { feedingWeekdays: Array(7).fill(true) }));
@@ -43,13 +44,20 @@ export async function furnishEvening(
   await store.close();
 }
 
-/** What the journal says of an evening: one line an animal. */
-export async function journalOf(
-  database: string,
-  evening: DayNumber = clock().today,
-): Promise<readonly string[]> {
+/** What the journal says of this evening, a line an entry: 'A3 offered 2 B1', 'A4 skipped', 'A4 premoult'. */
+export async function journalOf(database: string): Promise<readonly string[]> {
   const store = await opened(database);
-  const offers = await store.ask(offersOf(evening));
+  const lines = await store.ask(eveningLines(clock().today));
   await store.close();
-  return offers.map(({ animal, heads, bin }) => `${animal} ${heads} ${bin}`).toSorted();
+  return lines.map(({ animal, kind, heads, bin }) =>
+    kind === 'offered' ? `${animal} offered ${heads} ${bin}` : `${animal} ${kind}`,
+  );
+}
+
+/** The room as the core sees it: animals, bins, what was fed. */
+export async function roomIn(database: string): Promise<unknown> {
+  const store = await opened(database);
+  const { animals, bins } = await loadSnapshot({ ...world, store, clock });
+  await store.close();
+  return JSON.parse(JSON.stringify({ animals, bins }));
 }

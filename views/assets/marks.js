@@ -12,10 +12,7 @@ const nameOf = (control) => (isTick(control) ? `${control.name} ${control.value}
 const markOf = (control) => (isTick(control) ? control.checked : control.value);
 
 /** Whether nothing is said with it: no tick, or the choice that says "as shown". */
-const isBlank = (control) =>
-  isTick(control)
-    ? control.checked === (control.type === 'radio' && control.value === '')
-    : control.value === '';
+const isBlank = (control) => control.value === '' || (isTick(control) && !control.checked);
 
 const marksIn = (place) =>
   Object.fromEntries(
