@@ -204,7 +204,7 @@ describe.skipIf(!isBuilt())(
 
 /** Undoes act by act, the latest first. */
 async function undoEvening(page: Page): Promise<void> {
-  const undo = page.getByRole('button', { name: /^Undo: Round of/ });
+  const undo = page.getByRole('button', { name: /^Undo ?: Round of/ });
   for (await page.goto('/settings'); (await undo.count()) > 0; await page.goto('/settings')) {
     const answered = page.waitForEvent('load');
     await undo.first().click();

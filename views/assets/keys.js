@@ -86,6 +86,12 @@ function act({ key, target }) {
   return Object.hasOwn(KEYS, key) && KEYS[key]();
 }
 
+/** Enter on a mark would press the form's first button, which ends a shelf or the whole morning. */
+function notByAccident(event) {
+  const isMark = event.target.matches?.('form[data-keep] :is([type=checkbox], [type=radio])');
+  if (event.key === 'Enter' && isMark) event.preventDefault();
+}
+
 function pressed(event) {
   if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
   if (event.target.closest?.(TYPED_IN) || document.querySelector('dialog[open]')) return;
@@ -110,6 +116,7 @@ function clicked({ target }) {
 }
 
 export function startKeys() {
+  document.addEventListener('keydown', notByAccident);
   document.addEventListener('keydown', pressed);
   document.addEventListener('click', clicked);
   document.addEventListener(SHOWN, drawSwitches);
