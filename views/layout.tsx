@@ -4,6 +4,7 @@ import type { Child } from 'hono/jsx';
 import type { DayNumber } from '../src/husbandry/calendar.ts';
 import { longDay } from './format.ts';
 import { Icon, type IconName } from './partials/icons.tsx';
+import { KeysDialog } from './partials/keys.tsx';
 import { type ThemeChoice, ThemeForm } from './partials/theme.tsx';
 import { paths } from './paths.ts';
 
@@ -59,13 +60,18 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
       </span>
     </header>
     <Banners shell={shell} />
+    <Outbox />
     <main id="main" tabindex={-1}>
       {children}
     </main>
     <footer class="foot">
       {here === 'settings' ? null : <ThemeForm formId={shell.formId} theme={shell.theme} back={shell.path} />}
+      <a class="button quiet" href={paths.help}>
+        Help and keys
+      </a>
       {shell.canLogOut ? <LogOut formId={shell.formId} /> : null}
     </footer>
+    <KeysDialog />
   </Document>
 );
 
@@ -95,6 +101,9 @@ export const Document = ({ title, theme, stylesheets = paths.stylesheets, childr
         ))}
         {paths.scripts.map((src) => (
           <script src={src} defer></script>
+        ))}
+        {paths.modules.map((src) => (
+          <script src={src} type="module"></script>
         ))}
       </head>
       <body>{children}</body>
@@ -144,6 +153,17 @@ const Banners = ({ shell }: { shell: Shell }) => (
       </form>
     )}
   </aside>
+);
+
+/** What waits on this device to be sent; the script fills it. */
+const Outbox = () => (
+  <section class="outbox" id="outbox" aria-label="Kept on this device" tabindex={-1}>
+    <p id="outbox-words" role="status"></p>
+    <ul></ul>
+    <button type="button" class="small" id="outbox-send" hidden>
+      Send now
+    </button>
+  </section>
 );
 
 const LogOut = ({ formId }: { formId: string }) => (

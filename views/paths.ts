@@ -68,6 +68,7 @@ export const paths = {
   importConfirm: '/import/confirm',
   startDemo: '/demo/start',
   removeDemo: '/demo/remove',
+  help: '/help',
   /** The Sunday answer as data, for programs. */
   check: '/api/check.json',
   undo: (id: string): string => at('/undo', id),
@@ -91,6 +92,9 @@ export const paths = {
     'key-in',
     'phone',
     'print',
+    'outbox',
   ].map((name) => `/assets/${name}.css`),
-  scripts: ['/assets/htmx.js', '/assets/app.js', '/assets/sheets.js'],
+  scripts: ['/assets/htmx.js', '/assets/sheets.js'],
+  /** Scripts that import others. */
+  modules: ['/assets/app.js'],
 } as const;

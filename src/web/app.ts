@@ -1,5 +1,6 @@
 /** The door: every request is named, measured and checked here before a page or an action sees it. */
 import { Hono } from 'hono';
+import { compress } from 'hono/compress';
 import type { Context } from '../actions/index.ts';
 import { assetRoutes } from './assets.ts';
 import { onlyShortBodies } from './body-size.ts';
@@ -30,7 +31,7 @@ export function createApp({ store, clock }: Context, options: AppOptions): Hono<
   const refuse = refuseWith(pages);
   const lock: Lock = { store, clock, pages, refuse };
   const app = new Hono<DoorEnv>();
-  app.use(requestLog(log), strictHeaders);
+  app.use(requestLog(log), strictHeaders, compress());
   app.use(onlyKnownHosts(() => (locked ? [...hostNames, ...ownNames()] : []), refuse));
   app.use(onlyOwnWrites(refuse), onlyShortBodies(refuse));
   if (locked) app.use(onlyKeeper(lock));

@@ -4,6 +4,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { Hono } from 'hono';
 import type { DoorEnv } from './door.ts';
+import { ownScript } from './own-script.ts';
 
 interface Asset {
   readonly body: Uint8Array<ArrayBuffer>;
@@ -22,6 +23,8 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
 };
 const HTMX = ['node_modules', 'htmx.org', 'dist', 'htmx.min.js'];
+/** Imports all other scripts of ours but those a page names itself. */
+const OWN = 'app.js';
 const TAG_LENGTH = 16;
 
 /** Routes under /assets; `?v=` with the right tag may be kept for ever. */
@@ -45,12 +48,15 @@ function readAssets(root: string): ReadonlyMap<string, Asset> {
   const names = existsSync(folder)
     ? readdirSync(folder).filter((name) => TYPES[extname(name)] !== undefined)
     : [];
-  const own = names.map((name) => [name, readAsset(join(folder, name))] as const);
-  return new Map([...own, ['htmx.js', readAsset(join(root, ...HTMX))]]);
+  const own = names.map((name) => {
+    const bytes = name === OWN ? Buffer.from(ownScript(folder, OWN)) : readFileSync(join(folder, name));
+    return [name, assetOf(name, bytes)] as const;
+  });
+  return new Map([...own, ['htmx.js', assetOf('htmx.js', readFileSync(join(root, ...HTMX)))]]);
 }
 
-function readAsset(file: string): Asset {
-  const body = new Uint8Array(readFileSync(file));
+function assetOf(name: string, bytes: Buffer): Asset {
+  const body = new Uint8Array(bytes);
   const tag = createHash('sha256').update(body).digest('hex').slice(0, TAG_LENGTH);
-  return { body, type: TYPES[extname(file)]!, tag };
+  return { body, type: TYPES[extname(name)]!, tag };
 }

@@ -15,13 +15,27 @@ export interface Program {
   readonly address: string;
   /** What it has printed so far. */
   readonly said: () => string;
+  readonly port: number;
   readonly stop: () => Promise<void>;
 }
 
-/** Starts it on a free port of this machine and waits for its address. */
-export async function startProgram(): Promise<Program> {
+interface Place {
+  /** By default a new one that is gone after the test. */
+  readonly database?: string;
+  /** By default any that is free. */
+  readonly port?: number;
+  readonly password?: string;
+}
+
+/** Starts it on this machine and waits for its address. */
+export async function startProgram({ database, port = 0, password }: Place = {}): Promise<Program> {
   const child: ChildProcess = spawn(process.execPath, [MAIN], {
-    env: { PATH: process.env.PATH, PREYLARDER_DB: join(freshFolder(), 'larder.db'), PORT: '0' },
+    env: {
+      PATH: process.env.PATH,
+      PREYLARDER_DB: database ?? join(freshFolder(), 'larder.db'),
+      PORT: String(port),
+      ...(password === undefined ? {} : { PREYLARDER_PASSWORD: password }),
+    },
     stdio: ['ignore', 'pipe', 'ignore'],
   });
   let text = '';
@@ -35,7 +49,8 @@ export async function startProgram(): Promise<Program> {
   };
   for (let tries = 0; tries < 200; tries++) {
     const address = /Preylarder is at (\S+)/.exec(text)?.[1];
-    if (address !== undefined) return { address, said: () => text, stop };
+    if (address !== undefined)
+      return { address, port: Number(new URL(address).port), said: () => text, stop };
     await pause(50);
   }
   await stop();

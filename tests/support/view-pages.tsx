@@ -9,6 +9,7 @@ import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
+import { HelpPage } from '../../views/pages/help.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { KeyInPage } from '../../views/pages/key-in.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
@@ -101,6 +102,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
+    help: markup(<HelpPage shell={own} />),
     login: markup(<LoginPage theme={theme} forms={settingsProps.forms} next="/" />),
     error: markup(
       <ErrorPage

@@ -67,7 +67,12 @@ interface OneTapProps extends BinActsProps {
 }
 
 const OneTap = ({ forms, bin, shell, act, name, legend, options }: OneTapProps) => (
-  <PostForm entry={entryOf(forms, act)} action={paths.binAct(bin.code, act)} class="one-tap">
+  <PostForm
+    entry={entryOf(forms, act)}
+    action={paths.binAct(bin.code, act)}
+    class="one-tap"
+    keep={`${bin.name}: ${legend.toLowerCase()}`}
+  >
     <fieldset class="choices">
       <legend>{legend}</legend>
       <input type="hidden" name="day" value={civilDate(shell.today)} />
@@ -94,6 +99,7 @@ const Count = (props: BinActsProps) => {
       entry={entry}
       action={paths.binAct(props.bin.code, 'count')}
       title="Counted"
+      keep={`${props.bin.name}: counted`}
       button="Write down the count"
     >
       <Field entry={entry} name="heads" label="Heads alive" type="number" min="0" required />
@@ -110,6 +116,7 @@ const Weigh = (props: BinActsProps) => {
       entry={entry}
       action={paths.binAct(props.bin.code, 'weigh')}
       title="Weighed"
+      keep={`${props.bin.name}: weighed`}
       button="Write down the weight"
     >
       <Field entry={entry} name="mass" label="Prey alone" hint="Without the box: 12 g, 450 mg." required />

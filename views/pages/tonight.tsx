@@ -130,6 +130,7 @@ const RoundForm = (props: TonightProps) => {
   const keep = evening.day === shell.today ? "tonight's round" : `the round of ${longDay(evening.day)}`;
   return (
     <PostForm entry={entryOf(forms, 'round')} action={paths.tonight} class="round-form" keep={keep}>
+      <EnterWritesNothing />
       <input type="hidden" name="day" value={civilDate(evening.day)} />
       <p class="caution">{ROUND_CAUTION}</p>
       <p class="note">
@@ -149,6 +150,9 @@ const RoundForm = (props: TonightProps) => {
     </PostForm>
   );
 };
+
+/** Enter in a field presses a form's first button: here one that only shows the round again with its marks. */
+const EnterWritesNothing = () => <button type="submit" formaction={paths.tonightPreview} hidden></button>;
 
 const Withheld = ({ shell, evening, names }: TonightProps) =>
   evening.withheld.length === 0 ? null : (

@@ -10,13 +10,15 @@ interface ActProps {
   readonly caution?: string;
   /** Shown opened, because it is due. */
   readonly open?: boolean;
+  /** What is sent, in words, where it is kept until the server has it. */
+  readonly keep?: string;
   readonly children?: Child;
 }
 
-export const ActForm = ({ entry, action, title, button, caution, open, children }: ActProps) => (
+export const ActForm = ({ entry, action, title, button, caution, open, keep, children }: ActProps) => (
   <details class="act-form" open={open === true || Object.keys(entry.problems).length > 0}>
     <summary>{title}</summary>
-    <PostForm entry={entry} action={action}>
+    <PostForm entry={entry} action={action} keep={keep}>
       {caution === undefined ? null : <p class="caution">{caution}</p>}
       {children}
       <button type="submit">{button}</button>

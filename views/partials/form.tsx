@@ -59,7 +59,6 @@ export const PostForm = ({
     action={action}
     class={look}
     id={entry.name}
-    {...(keep === undefined ? {} : { 'data-keep': keep })}
     {...(multipart ? { enctype: 'multipart/form-data' } : {})}
     {...(keep === undefined ? {} : { 'data-keep': keep })}
   >

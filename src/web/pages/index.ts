@@ -9,6 +9,7 @@ import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
+import { helpRoutes } from './help.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { keyInRoutes } from './key-in.ts';
@@ -49,4 +50,5 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   walkRoutes(app, house);
   walkShelfRoutes(app, house);
   demoRoutes(app, house);
+  helpRoutes(app, house);
 }

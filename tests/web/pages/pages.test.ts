@@ -8,6 +8,7 @@ import { emptyHome, filledHome } from '../../support/house.ts';
 import { attributes, insides, tags } from '../../support/markup-words.ts';
 
 const PAGES = [
+  '/help',
   '/',
   '/more',
   '/start',
@@ -24,6 +25,7 @@ const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', 
 
 /** What each route does: a new one fails here until it is put in its place. */
 const READS = [
+  '/help',
   '/',
   '/more',
   '/start',
