@@ -55,6 +55,15 @@ export function longDay(day: DayNumber): string {
   return `${name} ${date} ${month}`;
 }
 
+/** '3 March 2026'. */
+export function writtenDay(day: DayNumber): string {
+  const { date, month, year } = parts(day);
+  return `${date} ${month} ${year}`;
+}
+
+/** 'Thursday 5 March 2026'. */
+export const fullDay = (day: DayNumber): string => `${parts(day).name} ${writtenDay(day)}`;
+
 /** '27 Nov 2026', for records that may be years old. */
 export function recordDay(day: DayNumber): string {
   const { date, month, year } = parts(day);

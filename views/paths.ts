@@ -43,6 +43,9 @@ export const paths = {
   /** The Sunday answer as data, for programs. */
   check: '/api/check.json',
   undo: (id: string): string => at('/undo', id),
+  history: '/history',
+  gone: '/gone',
+  labels: '/labels',
   login: '/login',
   logout: '/logout',
   stylesheets: [
@@ -58,6 +61,7 @@ export const paths = {
     'round',
     'phone',
     'print',
+    'history',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/app.js'],
 } as const;

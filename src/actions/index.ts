@@ -36,6 +36,8 @@ export { recordPremoult } from './record-premoult.ts';
 export { seeCup } from './see-cup.ts';
 export { seeSize } from './see-size.ts';
 export { startCup } from './start-cup.ts';
+export { eveningOfAct, stepWords } from './step-words.ts';
 export { takeIn } from './take-in.ts';
 export { undo } from './undo.ts';
+export { undoMany } from './undo-many.ts';
 export { weighBin } from './weigh-bin.ts';

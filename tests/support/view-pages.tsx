@@ -7,6 +7,7 @@ import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
+import { HistoryPage } from '../../views/pages/history.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
@@ -16,6 +17,7 @@ import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
+import { historyProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
@@ -60,6 +62,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const themed: Shell = { ...shell, theme };
   const found = animalsProps.rows.filter(({ name }) => name.toLowerCase().includes(query));
   const own: Shell = { ...themed, demo: false, undo: null };
+  const calm: Shell = { ...themed, demo: false, undo: { ...shell.undo!, calm: true } };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
     'sunday-demo': markup(<SundayPage {...sundayProps} unit="in" shell={themed} />),
@@ -76,6 +79,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
+    history: markup(<HistoryPage {...historyProps} shell={calm} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
     login: markup(<LoginPage theme={theme} forms={settingsProps.forms} next="/" />),

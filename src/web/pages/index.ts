@@ -8,6 +8,7 @@ import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
+import { historyRoutes } from './history-page.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { larderRoutes } from './larder.ts';
@@ -16,6 +17,7 @@ import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
+import { undoRoutes } from './undo.ts';
 
 export type { House } from './house.ts';
 
@@ -35,4 +37,6 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   planRoutes(app, house);
   importRoutes(app, house);
   demoRoutes(app, house);
+  undoRoutes(app, house);
+  historyRoutes(app, house);
 }

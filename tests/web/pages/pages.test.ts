@@ -17,6 +17,7 @@ const PAGES = [
   '/larder/new',
   '/settings',
   '/import',
+  '/history',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -36,6 +37,7 @@ const READS = [
   '/larder/:code/edit',
   '/settings',
   '/import',
+  '/history',
 ];
 const WRITES = [
   '/tonight',
