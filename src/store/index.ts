@@ -25,6 +25,7 @@ export {
   openEvening,
   roundDone,
 } from './entries.ts';
+export { type DeathInGroup, deathsInGroups, deathsOnRecord, type Leaving, leavings } from './gone.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export type {

@@ -2,28 +2,25 @@
 import { jsonQuery, type Query, type Tx } from './query.ts';
 import { PLACE, SINCE } from './turns.ts';
 
-/** A row that another row names, by the field that names it. */
-const NAMED_BY: Readonly<Record<string, string>> = {
-  room: "'animal', 'bin', 'planned_change'",
-  bin: "'delivery'",
-  animal: "'planned_change'",
-};
+/** Rows that name a row of another noun, by the field that names it. */
+const NAMES = `names (field, noun) as (values ('room', 'animal'), ('room', 'bin'), ('room', 'planned_change'),
+  ('bin', 'delivery'), ('animal', 'planned_change'))`;
 
 /** Rows named by the images of changes that meet a condition. */
-const namesIn = (condition: (field: string) => string): string =>
-  Object.entries(NAMED_BY)
-    .flatMap(([field, nouns]) =>
-      ['before', 'after'].map(
-        (image) => `select c.act, '${field}' as noun, c.${image} ->> '$.${field}' as code from change c
-          where c.noun in (${nouns}) and c.${image} is not null and ${condition(field)}`,
-      ),
+const namesIn = (condition: string): string =>
+  ['before', 'after']
+    .map(
+      (image) => `select c.act, n.field as noun, c.${image} ->> n.field as code
+        from names n join change c on c.noun = n.noun where ${condition}`,
     )
-    .join(' union ');
+    .join(' union all ');
 
+/** A row was made or dropped, closed or brought back. */
+const CAME_OR_WENT = `(c.before is null or c.after is null
+  or c.before ->> '$.closed' is not c.after ->> '$.closed')`;
 const IS_MINE = 'c.act in (select id from mine)';
-/** Only where a row of this noun came or went: it reads the whole journal. */
-const whereOneWent = (noun: string): string =>
-  `exists (select 1 from touched where edge and noun = '${noun}')`;
+/** Only where a row of this noun came or went: it reads much of the journal. */
+const ONE_WENT = 'n.field in (select noun from touched where edge)';
 
 /**
  * Pairs of an act and a newer one that counts and rests on it: it changed the same row; it names a row that came or
@@ -31,18 +28,18 @@ const whereOneWent = (noun: string): string =>
  */
 const restingOn = (acts: readonly number[]): Query<readonly (readonly [act: number, newer: number])[]> => ({
   ...jsonQuery<readonly (readonly [number, number])[]>(
-    `with mine as materialized (
+    `with ${NAMES}, mine as materialized (
        select a.id, ${SINCE} as since, ${PLACE} as place from json_each(:acts) j join act a on a.id = j.value),
      touched as materialized (
-       select c.act, c.noun, c.code, c.before is null or c.after is null as edge
+       select c.act, c.noun, c.code, ${CAME_OR_WENT} as edge
        from mine join change c on c.act = mine.id where c.noun <> 'act'),
-     mine_names as materialized (${namesIn(() => IS_MINE)}),
-     all_names as materialized (${namesIn(whereOneWent)}),
+     mine_names as materialized (${namesIn(IS_MINE)}),
+     all_names as materialized (${namesIn(ONE_WENT)}),
      pairs (act, newer) as (
        select t.act, c.act from touched t join change c on c.noun = t.noun and c.code = t.code
        union select t.act, r.act from touched t join all_names r on t.edge and r.noun = t.noun and r.code = t.code
        union select r.act, c.act from mine_names r join change c on c.noun = r.noun and c.code = r.code
-         and (c.before is null or c.after is null)
+         and ${CAME_OR_WENT}
        union select t.act, e.act from touched t join entry e
          on t.edge and t.noun = 'animal' and e.animal = t.code and e.voided = 0
        union select t.act, e.act from touched t join entry e

@@ -81,6 +81,23 @@ export const inOrder = (acts: readonly number[]): Query<readonly number[]> =>
     [JSON.stringify(acts)],
   );
 
+/** Whether one of these rows lives in a room that was removed or comes to a bin that was closed, or is such a place. */
+export const placeGone = (codes: readonly string[]): Query<boolean> => ({
+  ...jsonQuery<boolean>(
+    `with mine as materialized (select value as code from json_each(:codes)),
+     placed (code, place) as (
+       select code, room from animal where left_day is null
+       union all select code, room from bin where closed = 0
+       union all select code, room from planned_change where cancelled = 0
+       union all select code, bin from delivery where state = 'expected'),
+     closed as (select code from room where closed = 1 union all select code from bin where closed = 1)
+     select json(iif(exists (
+       select 1 from placed p join closed c on c.code = p.place
+       where p.code in (select code from mine) or p.place in (select code from mine)), 'true', 'false')) as body`,
+  ),
+  args: { codes: JSON.stringify(codes) },
+});
+
 /** Whether entries of acts that count speak of a row or an offer that is not there. */
 export const groundGone = (acts: readonly number[]): Query<boolean> =>
   jsonQuery(

@@ -7,7 +7,7 @@ import type { Tx } from './query.ts';
 import { inTheWay } from './rests-on.ts';
 import { rowsNamed } from './rows.ts';
 import { isStillNamed } from './trouble.ts';
-import { changesOf, groundGone, inOrder, subjectsOf, turn } from './turns.ts';
+import { changesOf, groundGone, inOrder, placeGone, subjectsOf, turn } from './turns.ts';
 
 /** Undoes one act as a new act, and returns the new act's number. Undoing an undo does its acts again. */
 export async function undoAct(tx: Tx, target: Act, mark: ActMark): Promise<Result<number>> {
@@ -78,6 +78,7 @@ async function takeStep(tx: Tx, step: Step, done: readonly Change[]): Promise<Re
     if (target.undoes !== null)
       await tx.run('update act set voided_at = ? where id = ?', [mark.moment, target.id]);
     await turn(tx, { act, subjects, on, moment: mark.moment });
+    if (await tx.ask(placeGone(changes.map(({ code }) => code)))) return err(placeIsGone(said, on));
     return on && (await tx.ask(groundGone(subjects))) ? err(gone(said)) : ok(act);
   } catch (error) {
     if (!isStillNamed(error)) throw error;
@@ -87,6 +88,11 @@ async function takeStep(tx: Tx, step: Step, done: readonly Change[]): Promise<Re
 
 const gone = (said: string): Problem =>
   problem('ground-gone', `"${said}" cannot be done again: something it speaks of is no longer here.`);
+const placeIsGone = (said: string, on: boolean): Problem =>
+  problem(
+    'place-gone',
+    `"${said}" cannot be ${on ? 'done again' : 'undone'}: the room or bin it needs was removed. Bring that back first.`,
+  );
 const stillNeeded = (said: string): Problem =>
   problem('still-needed', `"${said}" cannot be undone: something in it is still used elsewhere.`);
 
