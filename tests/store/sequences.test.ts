@@ -3,9 +3,9 @@ import { expect, test } from 'vitest';
 import * as actions from '../../src/actions/index.ts';
 import { facts, policyWith } from '../support/room.ts';
 import { DRAWN, emptyTally, runSequence } from '../support/sequences/run.ts';
-import { freshContext, freshStore } from '../support/store-at.ts';
+import { freshContext, quickStore } from '../support/store-at.ts';
 
-const SEQUENCES = 200;
+const SEQUENCES = 150;
 const LONGEST_MS = 120_000;
 /** Exports of the actions that write no act of their own, or are drawn in a way of their own. */
 const NO_ACTS = ['answerHere', 'askSunday', 'eveningOfAct', 'loadSnapshot', 'nowIn', 'stepWords'];
@@ -21,8 +21,8 @@ test(
   `in ${SEQUENCES} random sequences undo-all gives the first state, the journal rebuilds the last, and cache and replay agree`,
   async () => {
     const policy = policyWith({ replicates: 4, actReplicates: 2, stockReplicates: 3 });
-    const room = { ...(await freshContext()), facts: { ...facts, policy } };
-    const mirror = await freshStore();
+    const room = { ...(await freshContext(await quickStore())), facts: { ...facts, policy } };
+    const mirror = await quickStore();
     const tally = emptyTally();
     const wrong: string[] = [];
     for (let seed = 1; seed <= SEQUENCES; seed += 1)
