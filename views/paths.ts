@@ -3,14 +3,15 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'edit';
-export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'edit';
+export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'left' | 'edit';
+export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
   | 'absences'
   | 'absences/remove'
   | 'rooms'
+  | 'rooms/remove'
   | 'changes'
   | 'changes/remove'
   | 'units'
@@ -45,6 +46,7 @@ export const paths = {
   undo: (id: string): string => at('/undo', id),
   history: '/history',
   gone: '/gone',
+  bringBack: '/gone/back',
   labels: '/labels',
   login: '/login',
   logout: '/logout',

@@ -1,5 +1,7 @@
 /** The props of the pages of what was done, what is gone, and of labels, from the invented room. */
+import type { GoneProps } from '../../views/pages/gone.tsx';
 import type { HistoryProps } from '../../views/pages/history.tsx';
+import type { LeftProps } from '../../views/pages/left.tsx';
 import type { StepLine } from '../../views/partials/step-list.tsx';
 import { forms, shell, TODAY } from './view-fixtures.ts';
 
@@ -49,4 +51,39 @@ export const historyProps: HistoryProps = {
   ],
   bins: [{ value: 'B1', label: 'Cricket box 1 (B1)' }],
   groups: [{ value: 'rounds', label: 'Rounds' }],
+};
+
+export const goneProps: GoneProps = {
+  shell,
+  forms,
+  animals: [
+    { what: 'animal', code: 'A7', name: 'Old Moss', why: 'died', day: TODAY - 3 },
+    { what: 'animal', code: 'A8', name: 'Sling tray 1', why: 'sold', day: TODAY - 40, count: 12 },
+  ],
+  deaths: [{ what: 'animal', code: 'A4', name: 'Sling tray 2', why: 'died', day: TODAY - 2, heads: 3 }],
+  bins: [{ what: 'bin', code: 'B9', name: 'Cracked tub', why: 'taken out of use', day: TODAY - 9 }],
+  rooms: [{ what: 'room', code: 'R2', name: 'Attic', why: 'removed', day: TODAY - 9 }],
+  orders: [
+    {
+      what: 'delivery',
+      code: 'D4',
+      name: '500 banded crickets for Cricket box 1',
+      why: 'not coming',
+      day: TODAY - 12,
+    },
+  ],
+  plans: [],
+};
+
+export const leftProps: LeftProps = {
+  shell,
+  forms,
+  here: 'animals',
+  gone: goneProps.animals[0]!,
+  is: 'Red-legged bird-eater, female',
+  refused: ['A7 no longer lives here (died on 2026-11-19).'],
+  history: [
+    { id: '30', day: TODAY - 3, sentence: 'Died.', undone: false, canUndo: true },
+    { id: '12', day: TODAY - 20, sentence: 'Offered 2 banded crickets.', undone: false, canUndo: false },
+  ],
 };

@@ -7,9 +7,11 @@ import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
+import { GonePage } from '../../views/pages/gone.tsx';
 import { HistoryPage } from '../../views/pages/history.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
+import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
@@ -17,7 +19,7 @@ import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
-import { historyProps } from './view-history.ts';
+import { goneProps, historyProps, leftProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
@@ -80,6 +82,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
+    gone: markup(<GonePage {...goneProps} shell={calm} />),
+    left: markup(<LeftPage {...leftProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
     login: markup(<LoginPage theme={theme} forms={settingsProps.forms} next="/" />),

@@ -4,6 +4,7 @@ import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, sentenceCase } from '../format.ts';
 import type { Shell } from '../layout.tsx';
 import { ActForm } from '../partials/act.tsx';
+import { RadioButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
@@ -30,6 +31,7 @@ export const AnimalActs = (props: AnimalActsProps) => (
       <OnOneDay {...props} act="matured" title="Matured (male)" button="Write down maturity" />
     )}
     <Died {...props} />
+    <Left {...props} />
   </section>
 );
 
@@ -116,6 +118,28 @@ const Died = ({ forms, animal, shell }: AnimalActsProps) => {
         <input type="hidden" name="heads" value="1" />
       )}
       <Field entry={entry} name="day" label="Found on" type="date" start={civilDate(shell.today)} required />
+    </ActForm>
+  );
+};
+
+const WAYS_TO_LEAVE = ['sold', 'given away', 'lost', 'entered by mistake'].map((value) => ({
+  value,
+  label: sentenceCase(value),
+}));
+
+/** Form 'left' posts `reason` and `day`. */
+const Left = ({ forms, animal, shell }: AnimalActsProps) => {
+  const entry = entryOf(forms, 'left');
+  return (
+    <ActForm
+      entry={entry}
+      action={paths.animalAct(animal.code, 'left')}
+      title="No longer here"
+      button="Take off the list"
+    >
+      <RadioButtons entry={entry} name="reason" legend="Why" options={WAYS_TO_LEAVE} start="" />
+      <Field entry={entry} name="day" label="Since" type="date" start={civilDate(shell.today)} required />
+      <p class="note">Its record is kept, and it can come back. A mistake does not count as a death.</p>
     </ActForm>
   );
 };

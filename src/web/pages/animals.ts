@@ -11,6 +11,7 @@ import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
+import { showLeftAnimal } from './left.ts';
 import { eatingOf, nextInShort, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
@@ -66,7 +67,7 @@ export async function showAnimal(
 ): Promise<Response> {
   const here = await visit(house, c, { refused });
   const animal = here.snapshot.animals.find(({ code }) => code === c.req.param('code'));
-  if (animal === undefined) return c.notFound();
+  if (animal === undefined) return showLeftAnimal({ house, c, here, refused });
   const { kind, ...eating } = eatingOf(animal, here.snapshot.facts);
   const props = {
     ...here,

@@ -8,10 +8,12 @@ import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
+import { goneRoutes } from './gone.ts';
 import { historyRoutes } from './history-page.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { larderRoutes } from './larder.ts';
+import { leavingRoutes } from './leaving.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
@@ -39,4 +41,6 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   demoRoutes(app, house);
   undoRoutes(app, house);
   historyRoutes(app, house);
+  goneRoutes(app, house);
+  leavingRoutes(app, house);
 }

@@ -18,6 +18,7 @@ const PAGES = [
   '/settings',
   '/import',
   '/history',
+  '/gone',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -38,16 +39,19 @@ const READS = [
   '/settings',
   '/import',
   '/history',
+  '/gone',
 ];
 const WRITES = [
   '/tonight',
   '/morning',
   '/animals/new',
   '/animals/:code/edit',
-  ...['moulted', 'measured', 'premoult', 'matured', 'died'].map((act) => `/animals/:code/${act}`),
+  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'left'].map((act) => `/animals/:code/${act}`),
   '/larder/new',
   '/larder/:code/edit',
-  ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look'].map((act) => `/larder/:code/${act}`),
+  ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(
+    (act) => `/larder/:code/${act}`,
+  ),
   '/deliveries',
   '/deliveries/:code/arrived',
   '/deliveries/:code/cancelled',
@@ -57,6 +61,7 @@ const WRITES = [
     'units',
     'theme',
     'rooms',
+    'rooms/remove',
     'absences',
     'absences/remove',
     'changes',
@@ -68,6 +73,7 @@ const WRITES = [
   '/demo/start',
   '/demo/remove',
   '/undo/:act',
+  '/gone/back',
 ];
 
 test.each(PAGES)('%s answers from an empty database', async (path) => {
