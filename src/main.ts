@@ -52,7 +52,8 @@ async function start(config: Config): Promise<void> {
     hostNames: config.hostNames,
     pages,
     log: logToStderr,
-    mount: (behind) => mountPages(behind, { context, answering, furnish: seedDemo, canLogOut }),
+    mount: (behind) =>
+      mountPages(behind, { context, answering, furnish: seedDemo, canLogOut, timezone: config.timezone }),
   });
   const server = need(await listen(app, config.listenOn, config.port), CANNOT_START);
   for (const address of addressesOf(config, server.port))

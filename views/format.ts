@@ -58,6 +58,14 @@ export function longDay(day: DayNumber): string {
 
 /** 2026, of a day that goes on paper. */
 export const yearOf = (day: DayNumber): number => parts(day).year;
+/** '3 March 2026'. */
+export function writtenDay(day: DayNumber): string {
+  const { date, month, year } = parts(day);
+  return `${date} ${month} ${year}`;
+}
+
+/** 'Thursday 5 March 2026'. */
+export const fullDay = (day: DayNumber): string => `${parts(day).name} ${writtenDay(day)}`;
 
 /** '27 Nov 2026', for records that may be years old. */
 export function recordDay(day: DayNumber): string {

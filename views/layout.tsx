@@ -10,6 +10,16 @@ import { paths } from './paths.ts';
 
 export type Place = 'sunday' | 'tonight' | 'animals' | 'larder' | 'more' | 'settings';
 
+export interface LastStep {
+  /** Numbers of its acts, parted by commas. */
+  readonly id: string;
+  readonly label: string;
+  /** The step was an undo: pressing does it again. */
+  readonly again?: boolean;
+  /** It has been seen: a quiet line at the foot instead of the banner. */
+  readonly calm?: boolean;
+}
+
 /** What every page is given, whatever it shows. */
 export interface Shell {
   readonly today: DayNumber;
@@ -18,8 +28,8 @@ export interface Shell {
   readonly theme: ThemeChoice;
   /** The demo room is what is shown. */
   readonly demo: boolean;
-  /** The last act that can be undone. */
-  readonly undo: { readonly id: string; readonly label: string } | null;
+  /** The last step that can be undone. */
+  readonly undo: LastStep | null;
   readonly flash: readonly { readonly kind: 'done' | 'problem'; readonly text: string }[];
   /** Fresh id for the forms of the frame itself. */
   readonly formId: string;
@@ -65,6 +75,7 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
       {children}
     </main>
     <footer class="foot">
+      <LastDone shell={shell} />
       {here === 'settings' ? null : <ThemeForm formId={shell.formId} theme={shell.theme} back={shell.path} />}
       <a class="button quiet" href={paths.help}>
         Help and keys
@@ -143,14 +154,8 @@ const Banners = ({ shell }: { shell: Shell }) => (
         <p class={`banner ${kind}`}>{text}</p>
       ))}
     </div>
-    {shell.undo === null ? null : (
-      <form method="post" action={paths.undo(shell.undo.id)} class="banner undo">
-        <input type="hidden" name="formId" value={`${shell.formId}.undo`} />
-        <span>{shell.undo.label}</span>
-        <button type="submit" class="quiet" id="undo-last" aria-keyshortcuts="u">
-          Undo<span class="unseen">: {shell.undo.label}</span>
-        </button>
-      </form>
+    {shell.undo === null || shell.undo.calm ? null : (
+      <UndoLast step={shell.undo} formId={shell.formId} class="banner undo" />
     )}
   </aside>
 );
@@ -164,6 +169,37 @@ const Outbox = () => (
       Send now
     </button>
   </section>
+);
+
+interface UndoLastProps {
+  readonly step: LastStep;
+  readonly formId: string;
+  readonly class: string;
+  readonly before?: string;
+}
+
+const UndoLast = ({ step, formId, class: look, before = '' }: UndoLastProps) => (
+  <form method="post" action={paths.undo(step.id)} class={look}>
+    <input type="hidden" name="formId" value={`${formId}.undo`} />
+    <span>
+      {before}
+      {step.label}
+    </span>
+    <button type="submit" class="quiet" id="undo-last" aria-keyshortcuts="u">
+      {step.again ? 'Do it again' : 'Undo'}
+      <span class="unseen">: {step.label}</span>
+    </button>
+  </form>
+);
+
+/** What was done last, for a month, and the way to all that was done before. */
+const LastDone = ({ shell }: { shell: Shell }) => (
+  <div class="last-done">
+    {shell.undo?.calm ? (
+      <UndoLast step={shell.undo} formId={shell.formId} class="undo" before="Last: " />
+    ) : null}
+    <a href={paths.history}>History</a>
+  </div>
 );
 
 const LogOut = ({ formId }: { formId: string }) => (

@@ -3,14 +3,15 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'edit';
-export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'edit';
+export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'left' | 'edit';
+export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
   | 'absences'
   | 'absences/remove'
   | 'rooms'
+  | 'rooms/remove'
   | 'changes'
   | 'changes/remove'
   | 'units'
@@ -51,7 +52,6 @@ export const paths = {
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
   kind: (code: string): string => at('/book/kinds', code),
-  labels: '/labels',
   larder: '/larder',
   newBin: '/larder/new',
   bin: (code: string): string => at('/larder', code),
@@ -72,6 +72,10 @@ export const paths = {
   /** The Sunday answer as data, for programs. */
   check: '/api/check.json',
   undo: (id: string): string => at('/undo', id),
+  history: '/history',
+  gone: '/gone',
+  bringBack: '/gone/back',
+  labels: '/labels',
   login: '/login',
   logout: '/logout',
   stylesheets: [
@@ -93,6 +97,7 @@ export const paths = {
     'phone',
     'print',
     'outbox',
+    'history',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/sheets.js'],
   /** Scripts that import others. */

@@ -4,6 +4,7 @@ import { ok } from '../husbandry/result.ts';
 import { capacity, role } from './bin-fields.ts';
 import { asOf, flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
+import { nothingExpected } from './in-use.ts';
 import { action } from './perform.ts';
 import { said } from './said.ts';
 import { unlessChanged } from './unless-changed.ts';
@@ -22,13 +23,15 @@ export const editBin = action({
     asOf,
     formId,
   }),
-  body: async ({ tx }, { formId: _, asOf: seen, bin: code, room: word, ...fields }) => {
+  body: async ({ tx, facts }, { formId: _, asOf: seen, bin: code, room: word, ...fields }) => {
     const bin = await findRow(tx, 'bin', code);
     if (!bin.ok) return bin;
     const free = await unlessChanged(tx, { noun: 'bin', code, asOf: seen });
     if (!free.ok) return free;
     const room = await findRoom(tx, word ?? bin.value.room);
     if (!room.ok) return room;
+    const expected = fields.closed === true ? await nothingExpected(tx, facts, bin.value) : ok(null);
+    if (!expected.ok) return expected;
     const row = { ...bin.value, ...said(fields), room: room.value.code };
     const summary = fields.closed === true ? `Took bin ${code} out of use` : `Changed bin ${code}`;
     return ok({ summary, puts: { bin: [row] }, reply: { bin: code } });

@@ -54,7 +54,7 @@ export async function findBin(tx: Tx, code: string, field = 'bin'): Promise<Resu
 export async function findRoom(tx: Tx, word: string): Promise<Result<RoomRow>> {
   const found = await tx.ask(
     rowsOf('room', {
-      where: 'code = ? or lower(name) = lower(?)',
+      where: 'closed = 0 and (code = ? or lower(name) = lower(?))',
       args: [word, word],
       order: 'code <> name, code',
     }),

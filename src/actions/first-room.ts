@@ -14,13 +14,16 @@ const makeRoom = action({
   schema: z.strictObject({ formId }),
   body: async ({ tx }) => {
     const [code] = await nextCodes(tx, 'R', 1);
-    const room = { ...FIRST_ROOM, code: code!, demo: false };
+    const room = { ...FIRST_ROOM, code: code!, demo: false, closed: false };
     return ok({ summary: `Added ${room.name}`, puts: { room: [room] }, reply: { room: room.code } });
   },
 });
 
 /** Adds a room where there is none; asked twice at once, still one. */
 export async function firstRoom(context: Context): Promise<Result<unknown>> {
-  const { rooms, at } = await context.store.askAll({ rooms: rowsOf('room'), at: revision });
+  const { rooms, at } = await context.store.askAll({
+    rooms: rowsOf('room', { where: 'closed = 0' }),
+    at: revision,
+  });
   return rooms.length > 0 ? ok(null) : makeRoom(context, { formId: `first-room-${at}` });
 }

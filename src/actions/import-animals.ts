@@ -19,7 +19,7 @@ export async function importAnimals(
   context: Context,
   given: ListGiven,
 ): Promise<Result<Imported<AnimalEntry>>> {
-  const rooms = await context.store.ask(rowsOf('room'));
+  const rooms = await context.store.ask(rowsOf('room', { where: 'closed = 0' }));
   const read = readAnimals(given.bytes, {
     ...given.options,
     today: context.clock().today,

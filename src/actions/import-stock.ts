@@ -17,7 +17,7 @@ import type { importRows } from './import-rows.ts';
 
 export async function importStock(context: Context, given: ListGiven): Promise<Result<Imported<StockEntry>>> {
   const { facts } = context;
-  const rooms = await context.store.ask(rowsOf('room'));
+  const rooms = await context.store.ask(rowsOf('room', { where: 'closed = 0' }));
   const read = readStock(given.bytes, {
     ...given.options,
     today: context.clock().today,

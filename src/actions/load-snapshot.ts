@@ -29,7 +29,7 @@ const questions = (day: DayNumber) => ({
   events: binEvents(day),
   deliveries: rowsOf('delivery', { where: "state = 'expected'" }),
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
-  rooms: rowsOf('room'),
+  rooms: rowsOf('room', { where: 'closed = 0' }),
   settings,
 });
 
@@ -46,7 +46,7 @@ export async function loadSnapshot({ store, facts, clock }: Context, day?: DayNu
     bins: binsOf(found.bins, found.events),
     deliveries: found.deliveries.map(expected),
     changes: found.changes.map(planned),
-    rooms: found.rooms.map(({ demo: _, ...room }) => room),
+    rooms: found.rooms.map(({ demo: _, closed: _closed, ...room }) => room),
     calendar: { feedingWeekdays, absences },
     deliveryWeekdays,
     leadTimeDays,

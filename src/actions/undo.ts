@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import { actNumbered, undoAct } from '../store/index.ts';
+import { actNumbered, type Tx, undoAct } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { actNumber, formId } from './fields.ts';
 import { parse } from './parse.ts';
@@ -20,9 +20,13 @@ export async function undo(context: Context, input: z.input<typeof schema>): Pro
     if (before !== null) return before.ok ? ok(doneAgain<null>(before.value)) : before;
     const target = await tx.ask(actNumbered(given.value.act));
     if (target === null) return err(problem('unknown-act', `There is no act ${given.value.act}.`, 'act'));
-    const act = await undoAct(tx, target, mark);
-    return act.ok
-      ? ok({ act: act.value, summary: `Undid: ${target.summary}`, reply: null, again: false })
-      : act;
+    return undone(tx, await undoAct(tx, target, mark));
   });
+}
+
+/** What an undo came to, in the words it was written with. */
+export async function undone(tx: Tx, act: Result<number>): Promise<Result<Done<null>>> {
+  if (!act.ok) return act;
+  const written = await tx.ask(actNumbered(act.value));
+  return ok({ act: act.value, summary: written?.summary ?? '', reply: null, again: false });
 }

@@ -66,12 +66,12 @@ export const latestActs = (howMany: number): Query<readonly Act[]> =>
 /** Counts every act and every undo. */
 export const revision: Query<number> = jsonQuery('select coalesce(max(id), 0) as body from act');
 
-/** What an act changed, in the order it was done. */
-export const changesOf = (act: number): Query<readonly Change[]> =>
+/** Acts by their numbers; numbers unknown are simply absent. */
+export const actsNumbered = (ids: readonly number[]): Query<readonly Act[]> =>
   jsonQuery(
-    `select json_group_array(json_object('noun', noun, 'code', code, 'before', json(before), 'after', json(after)))
-     as body from (select * from change where act = ? order by id)`,
-    [act],
+    `select json_group_array(json_object(${ACT})) as body from (
+       select * from act where id in (select value from json_each(?)) order by id)`,
+    [JSON.stringify(ids)],
   );
 
 /** Writes an act with all it does; returns its number. */

@@ -14,7 +14,8 @@ export type AnimalEntryKind =
   | 'moulted'
   | 'measured'
   | 'matured'
-  | 'died';
+  | 'died'
+  | 'came back';
 export type BinEntryKind = Exclude<BinEvent['kind'], 'offered'>;
 
 /** What only some kinds carry. */
@@ -50,8 +51,9 @@ export interface EntryInput {
 }
 
 /** Adds entries of one act, in order. */
-export const addEntries = (tx: Tx, act: number, entries: readonly EntryInput[]): Promise<void> =>
-  tx.run(
+export async function addEntries(tx: Tx, act: number, entries: readonly EntryInput[]): Promise<void> {
+  if (entries.length === 0) return;
+  await tx.run(
     `insert into entry (act, civil_day, kind, animal, bin, about, heads, from_mm, to_mm, details)
      select ?, json_extract(value, '$.day'), json_extract(value, '$.kind'), json_extract(value, '$.animal'),
        json_extract(value, '$.bin'), json_extract(value, '$.about'), json_extract(value, '$.heads'),
@@ -60,6 +62,7 @@ export const addEntries = (tx: Tx, act: number, entries: readonly EntryInput[]):
      from json_each(?) order by key`,
     [act, JSON.stringify(entries)],
   );
+}
 
 /** An offer of one evening, with the outcome written about it so far. */
 export interface OfferLine {

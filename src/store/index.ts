@@ -5,6 +5,7 @@ export {
   type ActMark,
   actNumbered,
   actOfForm,
+  actsNumbered,
   addAct,
   latestActs,
   revision,
@@ -27,6 +28,7 @@ export {
   roundDone,
 } from './entries.ts';
 export { type EveningLine, eveningLines } from './evening.ts';
+export { type DeathInGroup, deathsInGroups, deathsOnRecord, type Leaving, leavings } from './gone.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
@@ -52,8 +54,19 @@ export {
   type LotBrought,
   lotsBrought,
 } from './records.ts';
+export { restingUpon, withResting } from './rests-on.ts';
 export { rowNamed, rowsNamed, rowsOf } from './rows.ts';
 export * from './sessions.ts';
 export { type Settings, settings } from './settings.ts';
+export {
+  actsOfEvening,
+  EVENING_VERBS,
+  type RoundCount,
+  roundCount,
+  type Sought,
+  stepsDone,
+  undosOf,
+} from './steps.ts';
 export type { Store } from './store.ts';
-export { undoAct } from './undo.ts';
+export { inOrder } from './turns.ts';
+export { actsToUndo, isUndo, undoAct, undoTogether } from './undo.ts';

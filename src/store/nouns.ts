@@ -8,6 +8,8 @@ import type { Mm } from '../husbandry/units.ts';
 export interface RoomRow extends Room {
   /** Belongs to the demo room and goes when it is emptied. */
   readonly demo: boolean;
+  /** Removed: nothing may be put there. */
+  readonly closed: boolean;
 }
 
 export interface AnimalRow {
@@ -28,7 +30,7 @@ export interface AnimalRow {
   /** The keeper's own mark on the enclosure. */
   readonly label: string;
   readonly notes: string;
-  readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | null;
+  readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | 'entered by mistake' | null;
   readonly leftDay: DayNumber | null;
   readonly demo: boolean;
 }
@@ -94,7 +96,14 @@ type Columns<T> = { readonly [Name in keyof T]-?: Column };
 
 /** Columns by noun; the first names the row. A row naming another comes after it in this list. */
 export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
-  room: { code: 'plain', name: 'plain', dayTempC: 'plain', nightTempC: 'plain', demo: 'flag' },
+  room: {
+    code: 'plain',
+    name: 'plain',
+    dayTempC: 'plain',
+    nightTempC: 'plain',
+    demo: 'flag',
+    closed: 'flag',
+  },
   animal: {
     code: 'plain',
     name: 'plain',

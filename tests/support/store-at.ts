@@ -1,22 +1,25 @@
 /** A real database for each test: a fresh temporary file, or the server the environment names. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { onTestFinished } from 'vitest';
-import type { Context, Now } from '../../src/actions/index.ts';
-import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { Result } from '../../src/husbandry/result.ts';
 import { openStore, type Store } from '../../src/store/index.ts';
-import { smallFacts } from './small-facts.ts';
+import { MOMENT, type Room, roomOn, TODAY } from './room-clock.ts';
 
-/** The day the tests begin on: Friday 2024-10-04. */
-export const TODAY = 20_000;
-export const MOMENT = '2024-10-04T20:00:00.000Z';
+export { MOMENT, type Room, TODAY };
+
+/** Memory that is written like a disk, where there is such a thing. */
+const IN_MEMORY = '/dev/shm';
+
+/** The same as any store, in memory where that can be: for tests of thousands of writes. */
+export const quickStore = (): Promise<Store> =>
+  freshStore(urlOf(join(freshFolder(existsSync(IN_MEMORY) ? IN_MEMORY : tmpdir()), 'larder.db')));
 
 /** A folder that is gone after the test. */
-export function freshFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'preylarder-test-'));
+export function freshFolder(place = tmpdir()): string {
+  const folder = mkdtempSync(join(place, 'preylarder-test-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
@@ -38,33 +41,5 @@ export async function freshStore(
   return store;
 }
 
-export interface Room extends Context {
-  /** Moves the clock by days. */
-  readonly pass: (days: number) => void;
-  /** Moves the clock by seconds within the day. */
-  readonly passSeconds: (seconds: number) => void;
-  /** The civil date so many days from now. */
-  readonly date: (days: number) => string;
-}
-
-const MS_PER_SECOND = 1000;
-const MS_PER_DAY = 86_400 * MS_PER_SECOND;
-
 /** A context whose clock stands until it is moved. */
-export async function freshContext(store?: Store): Promise<Room> {
-  let passedMs = 0;
-  const today = () => TODAY + Math.floor(passedMs / MS_PER_DAY);
-  const moment = () => new Date(Date.parse(MOMENT) + passedMs).toISOString();
-  return {
-    store: store ?? (await freshStore()),
-    facts: smallFacts,
-    clock: (): Now => ({ today: today(), moment: moment() }),
-    pass: (days) => {
-      passedMs += days * MS_PER_DAY;
-    },
-    passSeconds: (seconds) => {
-      passedMs += seconds * MS_PER_SECOND;
-    },
-    date: (days) => civilDate(today() + days),
-  };
-}
+export const freshContext = async (store?: Store): Promise<Room> => roomOn(store ?? (await freshStore()));

@@ -9,10 +9,13 @@ import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
+import { GonePage } from '../../views/pages/gone.tsx';
 import { HelpPage } from '../../views/pages/help.tsx';
+import { HistoryPage } from '../../views/pages/history.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { KeyInPage } from '../../views/pages/key-in.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
+import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
@@ -24,6 +27,7 @@ import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
+import { goneProps, historyProps, leftProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
@@ -75,6 +79,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const themed: Shell = { ...shell, theme };
   const found = animalsProps.rows.filter(({ name }) => name.toLowerCase().includes(query));
   const own: Shell = { ...themed, demo: false, undo: null };
+  const calm: Shell = { ...themed, demo: false, undo: { ...shell.undo!, calm: true } };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
     'sunday-demo': markup(<SundayPage {...sundayProps} unit="in" shell={themed} />),
@@ -100,6 +105,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
+    history: markup(<HistoryPage {...historyProps} shell={calm} />),
+    gone: markup(<GonePage {...goneProps} shell={calm} />),
+    left: markup(<LeftPage {...leftProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),
     'import-check': markup(<ImportPage {...importProps} shell={own} />),
     help: markup(<HelpPage shell={own} />),

@@ -4,7 +4,8 @@ import type { Animal } from '../../src/husbandry/animals/index.ts';
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, sentenceCase } from '../format.ts';
 import type { Shell } from '../layout.tsx';
-import { Toggle } from '../partials/choices.tsx';
+import { ActForm } from '../partials/act.tsx';
+import { RadioButtons, Toggle } from '../partials/choices.tsx';
 import { entryOf, Field, type FormEntry, type PageForms, PostForm } from '../partials/form.tsx';
 import { type AnimalAct, paths } from '../paths.ts';
 
@@ -29,6 +30,7 @@ export const AnimalActs = (props: AnimalActsProps) => (
     <OnOneDay {...props} act="premoult" button="In premoult" />
     {props.animal.matured ? null : <OnOneDay {...props} act="matured" button="Matured (male)" />}
     <Died {...props} />
+    <Left {...props} />
   </section>
 );
 
@@ -169,5 +171,27 @@ const Died = ({ forms, animal, shell }: AnimalActsProps) => {
       )}
       <Field entry={entry} name="day" label="Found on" type="date" start={civilDate(shell.today)} required />
     </OneTap>
+  );
+};
+
+const WAYS_TO_LEAVE = ['sold', 'given away', 'lost', 'entered by mistake'].map((value) => ({
+  value,
+  label: sentenceCase(value),
+}));
+
+/** Form 'left' posts `reason` and `day`. */
+const Left = ({ forms, animal, shell }: AnimalActsProps) => {
+  const entry = entryOf(forms, 'left');
+  return (
+    <ActForm
+      entry={entry}
+      action={paths.animalAct(animal.code, 'left')}
+      title="No longer here"
+      button="Take off the list"
+    >
+      <RadioButtons entry={entry} name="reason" legend="Why" options={WAYS_TO_LEAVE} start="" />
+      <Field entry={entry} name="day" label="Since" type="date" start={civilDate(shell.today)} required />
+      <p class="note">Its record is kept, and it can come back. A mistake does not count as a death.</p>
+    </ActForm>
   );
 };

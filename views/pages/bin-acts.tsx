@@ -44,6 +44,7 @@ export const BinActs = (props: BinActsProps) =>
       <h2 id="see">What do you see?</h2>
       <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
       <Discard {...props} title="Throw flies out" />
+      <Close {...props} />
     </section>
   ) : (
     <section class="bin-acts" aria-labelledby="see">
@@ -56,6 +57,7 @@ export const BinActs = (props: BinActsProps) =>
       <Weigh {...props} />
       <Discard {...props} title="Dead or thrown out" />
       {props.otherBins.length === 0 ? null : <Move {...props} />}
+      <Close {...props} />
     </section>
   );
 
@@ -156,3 +158,14 @@ const Move = (props: BinActsProps) => {
     </ActForm>
   );
 };
+
+const Close = ({ forms, bin }: BinActsProps) => (
+  <ActForm
+    entry={entryOf(forms, 'close')}
+    action={paths.binAct(bin.code, 'close')}
+    title="No longer in use"
+    button="Take it out of use"
+  >
+    <p class="note">What is left in it is no longer counted on. Its record is kept, and it can come back.</p>
+  </ActForm>
+);

@@ -1,7 +1,7 @@
 /** Rooms with their day and night temperatures: they set how fast prey grows and animals moult. */
 import type { Room } from '../../src/husbandry/snapshot.ts';
 import { ActForm } from '../partials/act.tsx';
-import { entryOf, Field, type PageForms } from '../partials/form.tsx';
+import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
 interface RoomsProps {
@@ -13,11 +13,14 @@ export const Rooms = ({ forms, rooms }: RoomsProps) => (
   <section aria-labelledby="rooms-head">
     <h2 id="rooms-head">Rooms</h2>
     {rooms.map((room) => (
-      <RoomForm
-        forms={forms}
-        room={room}
-        title={`${room.name}: ${room.dayTempC} °C by day, ${room.nightTempC} °C by night`}
-      />
+      <>
+        <RoomForm
+          forms={forms}
+          room={room}
+          title={`${room.name}: ${room.dayTempC} °C by day, ${room.nightTempC} °C by night`}
+        />
+        {rooms.length > 1 ? <RemoveRoom forms={forms} room={room} /> : null}
+      </>
     ))}
     <RoomForm forms={forms} room={null} title="Add a room" />
   </section>
@@ -48,3 +51,13 @@ const RoomForm = ({ forms, room, title }: { forms: PageForms; room: Room | null;
     </ActForm>
   );
 };
+
+/** Form 'remove-<code>' posts `room`; a room in use is not removed. */
+const RemoveRoom = ({ forms, room }: { forms: PageForms; room: Room }) => (
+  <PostForm entry={entryOf(forms, `remove-${room.code}`)} action={paths.settingsAct('rooms/remove')}>
+    <input type="hidden" name="room" value={room.code} />
+    <button type="submit" class="quiet small">
+      Remove {room.name}
+    </button>
+  </PostForm>
+);

@@ -12,6 +12,7 @@ import type { DoorEnv } from '../door.ts';
 import { lifeProps } from './animal-life.ts';
 import { recordLines, recordPage } from './animal-record.ts';
 import type { House } from './house.ts';
+import { showLeftAnimal } from './left.ts';
 import { eatingOf, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
@@ -28,7 +29,7 @@ export async function showAnimal(
 ): Promise<Response> {
   const here = await visit(house, c, { refused });
   const animal = here.snapshot.animals.find(({ code }) => code === c.req.param('code'));
-  if (animal === undefined) return c.notFound();
+  if (animal === undefined) return showLeftAnimal({ house, c, here, refused });
   const { kind, ...eating } = eatingOf(animal, here.snapshot.facts);
   const life = await loadLife(house.context, animal.code, here.snapshot.today);
   const props = {

@@ -6,8 +6,10 @@ import type { ThemeChoice } from '../../../views/partials/theme.tsx';
 
 const THEME = 'preylarder_theme';
 const WORD = 'preylarder_word';
+const LAST = 'preylarder_last';
 const YEAR_S = 31_536_000;
 const MINUTE_S = 60;
+const HOUR_S = 3600;
 const THEMES: readonly ThemeChoice[] = ['system', 'light', 'dark', 'red'];
 const OPTIONS = { path: '/', httpOnly: true, sameSite: 'Lax' as const };
 
@@ -29,4 +31,14 @@ export function wordsLeft(c: Context): readonly Word[] {
   if (text === undefined) return [];
   deleteCookie(c, WORD, OPTIONS);
   return [{ kind: kind === 'done' ? 'done' : 'problem', text }];
+}
+
+/** How many pages of this browser have shown this act as the last one, with this page counted. */
+export function timesShown(c: Context, act: number): number {
+  const [, last, times] = /^(\d+)\.(\d+)$/.exec(getCookie(c, LAST) ?? '') ?? [];
+  const before = Number(last) === act ? Number(times) : 0;
+  const isPage = c.req.method === 'GET' && c.req.header('hx-request') === undefined;
+  if (!isPage) return before;
+  setCookie(c, LAST, `${act}.${before + 1}`, { ...OPTIONS, maxAge: HOUR_S });
+  return before + 1;
 }

@@ -65,6 +65,8 @@ function clauseOf(line: EntryLine, telling: Telling): string {
       return 'matured';
     case 'died':
       return heads > 1 ? `${heads} died` : 'died';
+    case 'came back':
+      return heads > 1 ? `${heads} came back` : 'came back';
     case 'delivered':
       return `${heads} came${range(line, telling)}${details.dead ? `, ${details.dead} dead` : ''}`;
     case 'counted':

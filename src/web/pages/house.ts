@@ -9,4 +9,6 @@ export interface House {
   /** Moves the demo room in. */
   readonly furnish: (context: Keeping) => Promise<Result<unknown>>;
   readonly canLogOut: boolean;
+  /** Where the keeper's clock stands, as an IANA name; by default UTC. */
+  readonly timezone?: string;
 }

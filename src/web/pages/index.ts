@@ -9,11 +9,14 @@ import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
+import { goneRoutes } from './gone.ts';
 import { helpRoutes } from './help.ts';
+import { historyRoutes } from './history-page.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { keyInRoutes } from './key-in.ts';
 import { larderRoutes } from './larder.ts';
+import { leavingRoutes } from './leaving.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
@@ -22,6 +25,7 @@ import { sheetRoutes } from './sheet.ts';
 import { startRoutes } from './start.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
+import { undoRoutes } from './undo.ts';
 import { walkRoutes } from './walk.ts';
 import { walkShelfRoutes } from './walk-shelf.ts';
 
@@ -51,4 +55,8 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   walkShelfRoutes(app, house);
   demoRoutes(app, house);
   helpRoutes(app, house);
+  undoRoutes(app, house);
+  historyRoutes(app, house);
+  goneRoutes(app, house);
+  leavingRoutes(app, house);
 }

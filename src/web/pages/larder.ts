@@ -12,6 +12,7 @@ import type { DoorEnv } from '../door.ts';
 import { binOptions, sizeOptions } from './choices.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
+import { showClosedBin } from './left.ts';
 import { route } from './route.ts';
 import { page, type Visit, visit } from './visit.ts';
 
@@ -48,7 +49,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
   const { bins, facts } = here.snapshot;
   const bin = bins.find(({ code }) => code === c.req.param('code'));
   const species = facts.species.get(bin?.species ?? '');
-  if (bin === undefined || species === undefined) return c.notFound();
+  if (bin === undefined || species === undefined) return showClosedBin({ house, c, here, refused });
   const { bins: answers, horizonDays } = await answerFor(house, here);
   const others = bins.filter((each) => each !== bin && each.species === bin.species);
   const props = {

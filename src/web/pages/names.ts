@@ -1,16 +1,28 @@
 /** Names for the codes of a room, and sentences with names in place of codes. */
 import { type Names, preyName } from '../../../views/names.ts';
-import type { Snapshot } from '../../husbandry/snapshot.ts';
+import type { Facts, Snapshot } from '../../husbandry/snapshot.ts';
+import { rowsOf, type Store } from '../../store/index.ts';
 
 const byCode = (rows: readonly { readonly code: string; readonly name: string }[]): Map<string, string> =>
   new Map(rows.map(({ code, name }) => [code, name === '' ? code : name]));
 
-export const namesOf = ({ animals, bins, rooms, facts }: Snapshot): Names => ({
+type Named = { readonly [N in 'animals' | 'bins' | 'rooms']: Parameters<typeof byCode>[0] } & Pick<
+  Snapshot,
+  'facts'
+>;
+
+export const namesOf = ({ animals, bins, rooms, facts }: Named): Names => ({
   animals: byCode(animals),
   bins: byCode(bins),
   rooms: byCode(rooms),
   species: facts.species,
 });
+
+/** Names of all on record, those who left too. */
+export async function namesOnRecord(store: Store, facts: Facts): Promise<Names> {
+  const rows = { animals: rowsOf('animal'), bins: rowsOf('bin'), rooms: rowsOf('room') };
+  return namesOf({ ...(await store.askAll(rows)), facts });
+}
 
 const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
 const CODE = /\b[A-Z]\d+\b/g;

@@ -9,10 +9,11 @@ import type { PageForms, Refused } from '../../../views/partials/form.tsx';
 import { loadSnapshot } from '../../actions/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { type Act, demoIsHere, latestActs, type Settings, settings } from '../../store/index.ts';
+import { demoIsHere, type Settings, settings } from '../../store/index.ts';
 import { themeOf, wordsLeft } from './cookies.ts';
 import type { House } from './house.ts';
-import { inNames, namesOf } from './names.ts';
+import { lastStep } from './last-step.ts';
+import { namesOf } from './names.ts';
 
 export interface Visit {
   readonly snapshot: Snapshot;
@@ -34,31 +35,22 @@ export const unitOf = ({ units }: Settings): LengthUnit => (units === 'inch' ? '
 export async function visit(house: House, c: Context, { refused = null, day }: Asked = {}): Promise<Visit> {
   const { context } = house;
   const snapshot = await loadSnapshot(context, day);
-  const found = await context.store.askAll({ settings, acts: latestActs(2), demo: demoIsHere });
+  const found = await context.store.askAll({ settings, demo: demoIsHere });
   const names = namesOf(snapshot);
   const formId = randomUUID();
-  const { today, smallHours = false } = context.clock();
+  const { smallHours = false } = context.clock();
   const shell: Shell = {
     today: snapshot.today,
     smallHours,
     theme: themeOf(c),
     demo: found.demo,
-    undo: undoOf(found.acts.find(byKeeper), { names, today }),
+    undo: await lastStep(house, c, names),
     flash: wordsLeft(c),
     formId,
     path: c.req.method === 'GET' ? c.req.path : '/',
     canLogOut: house.canLogOut,
   };
   return { snapshot, unit: unitOf(found.settings), names, shell, forms: { formId, refused } };
-}
-
-/** The room every house has is made by the program itself. */
-const byKeeper = ({ verb }: Act): boolean => verb !== 'first-room';
-
-/** The last act is offered for undoing on its day and the day after; its record offers it longer. */
-function undoOf(act: Act | undefined, { names, today }: { names: Names; today: DayNumber }): Shell['undo'] {
-  if (act === undefined || act.voidedAt !== null || act.day < today - 1) return null;
-  return { id: String(act.id), label: inNames(act.summary, names) };
 }
 
 /** Sends a page; it looks otherwise for another cookie. */

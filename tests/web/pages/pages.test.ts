@@ -20,6 +20,8 @@ const PAGES = [
   '/larder/new',
   '/settings',
   '/import',
+  '/history',
+  '/gone',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -48,6 +50,8 @@ const READS = [
   '/walk/shelf',
   '/tonight/sheet',
   '/tonight/key-in',
+  '/history',
+  '/gone',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
@@ -58,10 +62,12 @@ const WRITES = [
   '/morning',
   '/animals/new',
   '/animals/:code/edit',
-  ...['moulted', 'measured', 'premoult', 'matured', 'died'].map((act) => `/animals/:code/${act}`),
+  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'left'].map((act) => `/animals/:code/${act}`),
   '/larder/new',
   '/larder/:code/edit',
-  ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look'].map((act) => `/larder/:code/${act}`),
+  ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(
+    (act) => `/larder/:code/${act}`,
+  ),
   '/deliveries',
   '/deliveries/:code/arrived',
   '/deliveries/:code/cancelled',
@@ -71,6 +77,7 @@ const WRITES = [
     'units',
     'theme',
     'rooms',
+    'rooms/remove',
     'absences',
     'absences/remove',
     'changes',
@@ -82,6 +89,7 @@ const WRITES = [
   '/demo/start',
   '/demo/remove',
   '/undo/:act',
+  '/gone/back',
 ];
 
 test.each(PAGES)('%s answers from an empty database', async (path) => {

@@ -1,0 +1,74 @@
+/** Pages of an animal that left and of a bin out of use: the record stays where it was. */
+import type { Context } from 'hono';
+import { sentenceCase } from '../../../views/format.ts';
+import { preyName } from '../../../views/names.ts';
+import { LeftPage } from '../../../views/pages/left.tsx';
+import type { Refused } from '../../../views/partials/form.tsx';
+import { actsAbout, leavings, rowNamed, rowsOf } from '../../store/index.ts';
+import { historyLines } from './history.ts';
+import type { House } from './house.ts';
+import { namesOnRecord } from './names.ts';
+import { page, type Visit } from './visit.ts';
+
+interface Asked {
+  readonly house: House;
+  readonly c: Context;
+  readonly here: Visit;
+  readonly refused: Refused | null;
+}
+
+export async function showLeftAnimal({ house, c, here, refused }: Asked): Promise<Response> {
+  const code = c.req.param('code') ?? '';
+  const row = await house.context.store.ask(rowNamed('animal', code));
+  if (row === null || row.leftDay === null) return c.notFound();
+  const kind = house.context.facts.kinds.get(row.kind)?.commonName ?? 'a kind no longer known';
+  const count = row.count > 1 ? { count: row.count } : {};
+  const gone = { what: 'animal' as const, code, name: row.name === '' ? code : row.name, ...count };
+  const props = {
+    ...here,
+    here: 'animals' as const,
+    gone: { ...gone, why: row.leftReason ?? 'left', day: row.leftDay },
+    is: `${sentenceCase(kind)}, ${row.sex}`,
+    refused: sentencesOf(refused),
+    history: await historyOf(house, here, { about: 'animal', code }),
+  };
+  return page(c, LeftPage(props), refused === null ? 200 : 422);
+}
+
+export async function showClosedBin({ house, c, here, refused }: Asked): Promise<Response> {
+  const code = c.req.param('code') ?? '';
+  const { store } = house.context;
+  const row = await store.ask(rowNamed('bin', code));
+  if (row === null || !row.closed) return c.notFound();
+  const went = (await store.ask(leavings)).find((each) => each.noun === 'bin' && each.code === code);
+  const gone = {
+    what: 'bin' as const,
+    code,
+    name: row.name,
+    why: 'taken out of use',
+    day: went?.day ?? null,
+  };
+  const props = {
+    ...here,
+    here: 'larder' as const,
+    gone,
+    is: sentenceCase(preyName(here.names.species, row.species)),
+    refused: sentencesOf(refused),
+    history: await historyOf(house, here, { about: 'bin', code }),
+  };
+  return page(c, LeftPage(props), refused === null ? 200 : 422);
+}
+
+const sentencesOf = (refused: Refused | null): readonly string[] => Object.values(refused?.problems ?? {});
+
+interface Told {
+  readonly about: 'animal' | 'bin';
+  readonly code: string;
+}
+
+async function historyOf({ context }: House, { unit }: Visit, { about, code }: Told) {
+  const { store, facts } = context;
+  const { acts, bins } = await store.askAll({ acts: actsAbout(about, code), bins: rowsOf('bin') });
+  const speciesOf = new Map(bins.map((bin) => [bin.code, bin.species]));
+  return historyLines(acts, { about, names: await namesOnRecord(store, facts), unit, speciesOf });
+}

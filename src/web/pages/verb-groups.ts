@@ -1,0 +1,83 @@
+/** What the keeper does, in the groups by which the history is looked through. */
+
+interface VerbGroup {
+  readonly value: string;
+  readonly label: string;
+  readonly verbs: readonly string[];
+}
+
+export const VERB_GROUPS: readonly VerbGroup[] = [
+  { value: 'rounds', label: 'Rounds', verbs: ['record-evening', 'record-morning'] },
+  {
+    value: 'moults',
+    label: 'Moults and sizes',
+    verbs: ['record-moult', 'record-premoult', 'record-measure', 'record-matured'],
+  },
+  {
+    value: 'animals',
+    label: 'Animals',
+    verbs: [
+      'add-animal',
+      'edit-animal',
+      'edit-animals',
+      'split-group',
+      'arrange-shelf',
+      'arrange-shelves',
+      'empty-demo',
+    ],
+  },
+  {
+    value: 'leaving',
+    label: 'Deaths, leaving and coming back',
+    verbs: ['record-died', 'take-away', 'bring-back', 'lend', 'came-back'],
+  },
+  {
+    value: 'bins',
+    label: 'Bins',
+    verbs: [
+      'add-bin',
+      'edit-bin',
+      'close-bin',
+      'count-bin',
+      'look-bin',
+      'weigh-bin',
+      'see-size',
+      'see-cup',
+      'start-cup',
+      'discard',
+      'move',
+      'take-in',
+    ],
+  },
+  {
+    value: 'deliveries',
+    label: 'Deliveries',
+    verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
+  },
+  { value: 'lists', label: 'Lists brought in', verbs: ['import-rows'] },
+  {
+    value: 'settings',
+    label: 'Settings, rooms and plans',
+    verbs: [
+      'edit-settings',
+      'first-room',
+      'add-room',
+      'edit-room',
+      'remove-room',
+      'plan-change',
+      'cancel-change',
+    ],
+  },
+];
+
+const OTHER = 'other';
+export const GROUP_OPTIONS = [...VERB_GROUPS, { value: OTHER, label: 'Anything else' }].map(
+  ({ value, label }) => ({ value, label }),
+);
+
+/** Which verbs a chosen group asks for; none for no group. */
+export function verbsOf(value: string) {
+  if (value === OTHER) return { otherThan: VERB_GROUPS.flatMap(({ verbs }) => verbs) };
+  const verbs = VERB_GROUPS.find((group) => group.value === value)?.verbs;
+  return verbs === undefined ? {} : { verbs };
+}
