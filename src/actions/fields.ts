@@ -28,6 +28,27 @@ interface Bounds {
   readonly whole?: boolean;
 }
 
+/** A unit written after a number, and the comma of half the world. */
+const UNIT_AFTER = /\s*(%|percent|days?|items?|portions?|mm)$/i;
+const plainNumber = (text: string): number => {
+  const bare = text.trim().replace(UNIT_AFTER, '').replace(',', '.');
+  return bare === '' ? Number.NaN : Number(bare);
+};
+
+/** A number within bounds, given as a number or as text: '40', '12,5', '7 days'. */
+export const figureWithin = (bounds: Bounds) =>
+  raw.transform((given: Raw, context): number => {
+    const value = typeof given === 'number' ? given : plainNumber(given);
+    if (value >= bounds.least && value <= bounds.most && (!bounds.whole || Number.isInteger(value)))
+      return value;
+    context.addIssue({
+      code: 'custom',
+      params: { code: bounds.code },
+      message: `"${given}" is not ${bounds.wanted}.`,
+    });
+    return z.NEVER;
+  });
+
 /** A number within bounds, given as a number or as text. */
 const numberWithin = ({ code, least, most, wanted, whole = false }: Bounds) =>
   raw.transform((given: Raw, context): number => {

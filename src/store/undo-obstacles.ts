@@ -22,6 +22,11 @@ export async function standsInTheWay(
       'newer-stands',
       `"${target.summary}" cannot be undone yet: "${newer.summary}" came later and rests on it. Undo that first.`,
     );
+  if (await tx.ask(kindMissing(changes)))
+    return problem(
+      'kind-missing',
+      `"${target.summary}" cannot be undone: an animal or a plan would be left without its kind.`,
+    );
   return (await tx.ask(brokenGround(target.undoes ?? 0)))
     ? problem('ground-gone', `"${target.summary}" cannot be undone: what it was written about is gone.`)
     : null;
@@ -71,3 +76,29 @@ const brokenGround = (act: number): Query<boolean> =>
        'true', 'false')) as body`,
     [act],
   );
+
+/** Whether a row would name a kind of the keeper's own that goes with this undo, or is gone already. */
+function kindMissing(changes: readonly Change[]): Query<boolean> {
+  const going = changes.flatMap(({ before, after }) =>
+    before === null && after !== null && 'base' in after && after.base !== null ? [after.code] : [],
+  );
+  const named = changes.flatMap(({ before }) => kindNamedBy(before));
+  return jsonQuery(
+    `select json(iif(
+       exists (select 1 from json_each(?) going where
+         exists (select 1 from animal where kind = going.value)
+         or exists (select 1 from planned_change where animal_kind = going.value))
+       or exists (select 1 from json_each(?) named where
+         not exists (select 1 from kind where code = named.value)
+         and exists (select 1 from change where noun = 'kind' and code = named.value
+           and coalesce(after, before) ->> '$.base' is not null)),
+       'true', 'false')) as body`,
+    [JSON.stringify(going), JSON.stringify(named)],
+  );
+}
+
+function kindNamedBy(row: Change['before']): readonly string[] {
+  if (row === null) return [];
+  if ('animalKind' in row) return [row.animalKind];
+  return 'gaugeMm' in row ? [row.kind] : [];
+}

@@ -19,7 +19,10 @@ import { freshContext, freshFolder, good, MOMENT, urlOf } from '../support/store
 const freshFile = () => join(freshFolder(), 'larder.db');
 const open = (file: string, steps = migrations) =>
   openStore({ place: { url: urlOf(file) }, moment: MOMENT, steps });
-const grown = [...migrations, { version: 2, statements: ['alter table room add column note text'] }];
+const grown = [
+  ...migrations,
+  { version: migrations.length + 1, statements: ['alter table room add column note text'] },
+];
 
 /** A database with one room, closed. */
 async function written(file = freshFile()): Promise<string> {
@@ -81,7 +84,7 @@ test('a newer schema is refused', async () => {
   await tamper(file, 'update schema_version set version = 99');
   expect(await refusedUntouched(file)).toMatchObject({
     code: 'database-newer',
-    sentence: expect.stringContaining('schema 99; this one knows up to 1'),
+    sentence: expect.stringContaining(`schema 99; this one knows up to ${migrations.length}`),
   });
 });
 
@@ -114,7 +117,10 @@ test('before a schema grows, a copy that opens by itself is made', async () => {
 
 test('a step that fails leaves the schema as it was', async () => {
   const file = await written();
-  const broken = [...migrations, { version: 2, statements: ['create table extra (a integer)', 'nonsense'] }];
+  const broken = [
+    ...migrations,
+    { version: migrations.length + 1, statements: ['create table extra (a integer)', 'nonsense'] },
+  ];
   await expect(open(file, broken)).rejects.toThrow('nonsense');
   const store = good(await open(file));
   expect(
@@ -123,7 +129,7 @@ test('a step that fails leaves the schema as it was', async () => {
       args: [],
       decode: (rows) => rows[0]?.version,
     }),
-  ).toBe(1);
+  ).toBe(migrations.length);
   await store.close();
 });
 

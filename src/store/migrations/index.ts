@@ -3,6 +3,7 @@
  * A step that adds a column to a noun also writes its default into the images kept in `change`.
  */
 import { first } from './001-first.ts';
+import { kinds } from './002-kinds.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [first];
+export const migrations: readonly Migration[] = [first, kinds];

@@ -6,7 +6,7 @@ import { StartPage } from '../../../views/pages/start.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { heads, headsOrNone } from '../../actions/fields.ts';
-import { addAnimal, addBin, editRoom, editSettings, FIRST_ROOM } from '../../actions/index.ts';
+import { addAnimal, addBin, editRoom, editSettings, FIRST_ROOM, factsNow } from '../../actions/index.ts';
 import type { LifeStage } from '../../husbandry/animals/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok } from '../../husbandry/result.ts';
@@ -103,7 +103,7 @@ const animalForm = (house: House) =>
     }),
     act: async (given, { unit, formId }) => {
       const { context } = house;
-      const kind = context.facts.kinds.get(given.kind);
+      const kind = (await factsNow(context)).kinds.get(given.kind);
       if (kind === undefined) return err(problem('unknown-kind', 'Choose a kind from the list.', 'kind'));
       const gaugeMm = given.size === '' ? ok(gaugeOfStage(kind, given.stage)) : readMm(unit)(given.size);
       if (!gaugeMm.ok) return err({ ...gaugeMm.problem, field: 'size' });
