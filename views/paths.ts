@@ -5,6 +5,8 @@ const at = (base: string, code: string, act?: string): string =>
 
 export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'edit';
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'edit';
+/** What may be done with a kind of the Book. */
+export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -61,6 +63,15 @@ export const paths = {
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   more: '/more',
+  book: '/book',
+  newKind: '/book/kinds/new',
+  /** The form that makes a kind, beginning with the numbers of this one. */
+  newKindFrom: (code: string): string => `/book/kinds/new?from=${encodeURIComponent(code)}`,
+  kind: (code: string): string => at('/book/kinds', code),
+  /** The kind with one of its forms open: a stage's, or 'kind'. */
+  changeKind: (code: string, what: string): string =>
+    `${at('/book/kinds', code)}?change=${encodeURIComponent(what)}#change`,
+  kindAct: (code: string, act: KindAct): string => at('/book/kinds', code, act),
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -90,6 +101,7 @@ export const paths = {
     'morning',
     'walk',
     'key-in',
+    'book',
     'phone',
     'print',
     'outbox',

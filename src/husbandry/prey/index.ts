@@ -11,3 +11,4 @@ export type {
   SurvivalPoint,
 } from './species.ts';
 export { widestWindow } from './widest-window.ts';
+export { sizeWord, type TradeSizes, tradeSizes } from './trade-sizes.ts';

@@ -1,0 +1,259 @@
+/** One kind of the Book: what it eats at each stage on the ruler, every number with its source, and how to change it. */
+import type { CautionCode } from '../../src/husbandry/animals/index.ts';
+import { animalCaution } from '../cautions.ts';
+import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
+import { counted, type LengthUnit, sentenceCase } from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
+import { History, type HistoryLine } from '../partials/history.tsx';
+import { type NumberLine, OwnNumbers } from '../partials/own-numbers.tsx';
+import { paths } from '../paths.ts';
+import { RuleForm, type RuleFormProps } from './kind-rule-form.tsx';
+import { RenameForm, WholeForm, type WholeFormProps } from './kind-whole-form.tsx';
+
+export interface StageView {
+  readonly stage: string;
+  /** 'spiderling'. */
+  readonly word: string;
+  /** 'from 28 mm', '' for the youngest and for one entered by maturing. */
+  readonly from: string;
+  /** 'pinhead to small house crickets'. */
+  readonly prey: string;
+  /** '1 to 2 every 3 to 7 days'. */
+  readonly often: string;
+  /** Of a typical animal of the stage, of this length. */
+  readonly window: Window;
+  readonly ownLengthMm: number;
+  /** Heads of the keeper's at this stage. */
+  readonly heads: number;
+  readonly lines: readonly NumberLine[];
+}
+
+export interface KindProps {
+  readonly shell: Shell;
+  readonly unit: LengthUnit;
+  readonly forms: PageForms;
+  readonly revision: number;
+  readonly code: string;
+  readonly name: string;
+  readonly commonName: string;
+  /** 'tarantula'. */
+  readonly group: string;
+  /** The kind it was made from, by name; null for one of the Book. */
+  readonly madeFrom: { readonly code: string; readonly name: string } | null;
+  /** The answer: how many of yours, and what they take. */
+  readonly lede: string;
+  readonly cautions: readonly CautionCode[];
+  readonly stages: readonly StageView[];
+  readonly whole: readonly NumberLine[];
+  readonly animals: readonly { readonly code: string; readonly name: string }[];
+  /** The form that is open. */
+  readonly open:
+    | { readonly what: 'rule'; readonly word: string; readonly form: RuleFormProps }
+    | { readonly what: 'kind'; readonly form: WholeFormProps }
+    | null;
+  readonly history: readonly HistoryLine[];
+}
+
+export const KindPage = (props: KindProps) => (
+  <Layout shell={props.shell} title={sentenceCase(props.commonName)} here={null}>
+    <Head {...props} />
+    <Stages {...props} />
+    <Open {...props} />
+    <Whole {...props} />
+    <Yours {...props} />
+    <History title="What you changed" lines={props.history} formId={props.forms.formId} />
+  </Layout>
+);
+
+const Head = ({ commonName, name, group, madeFrom, lede, cautions }: KindProps) => (
+  <header class="page-head">
+    <p class="eyebrow">
+      <a href={paths.book}>The Book</a> · {sentenceCase(group)}
+    </p>
+    <h1>{sentenceCase(commonName)}</h1>
+    <p class="lede">{lede}</p>
+    <p>
+      <i>{name}</i>
+      {madeFrom === null ? null : (
+        <>
+          , a kind of your own, made from <a href={paths.kind(madeFrom.code)}>{madeFrom.name}</a>
+        </>
+      )}
+    </p>
+    {cautions.map((code) => (
+      <p class="caution">{animalCaution(code)}</p>
+    ))}
+  </header>
+);
+
+const Stages = ({ stages, unit, code, forms, revision }: KindProps) => (
+  <section aria-labelledby="stages">
+    <h2 id="stages">What it eats, from small to grown</h2>
+    <p class="note">
+      On the ruler, for one of the middle size of its stage: bracket, the prey it takes; dot, the best length;
+      star, its own body.
+    </p>
+    <table class="animals stacks kind-stages">
+      <thead>
+        <tr>
+          <th scope="col">Stage</th>
+          <th scope="col">Prey and meals</th>
+          <th scope="col" class="on-ruler">
+            Prey it takes, {unit}
+            <RulerHead unit={unit} />
+          </th>
+          <th scope="col">
+            <span class="unseen">Change</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {stages.map((stage, at) => (
+          <StageRow stage={stage} id={`stage-${at}`} unit={unit} code={code} />
+        ))}
+      </tbody>
+    </table>
+    {stages.map(({ stage, word, lines }) => (
+      <OwnNumbers
+        forms={forms}
+        action={paths.kindAct(code, 'reset')}
+        revision={revision}
+        stage={stage}
+        caption={`${sentenceCase(word)}: ${lines.length} values and where they come from`}
+        lines={lines}
+      />
+    ))}
+  </section>
+);
+
+interface StageRowProps {
+  readonly stage: StageView;
+  readonly id: string;
+  readonly unit: LengthUnit;
+  readonly code: string;
+}
+
+const StageRow = ({ stage, id, unit, code }: StageRowProps) => {
+  const yours = stage.lines.filter(({ own }) => own !== null).length;
+  const notes = [
+    stage.from,
+    stage.heads === 0 ? '' : `${stage.heads} of yours`,
+    yours === 0 ? '' : `${counted(yours, 'value')} yours`,
+  ];
+  return (
+    <tr>
+      <th scope="row">
+        {sentenceCase(stage.word)}
+        <small>{notes.filter((note) => note !== '').join('; ')}</small>
+      </th>
+      <td>
+        {sentenceCase(stage.prey)}
+        <small>{stage.often}</small>
+      </td>
+      <td class="on-ruler">
+        <WindowBracket
+          id={id}
+          name={`A ${stage.word}`}
+          window={stage.window}
+          ownLengthMm={stage.ownLengthMm}
+          unit={unit}
+        />
+      </td>
+      <td>
+        <a class="button quiet small" href={paths.changeKind(code, stage.stage)}>
+          Change<span class="unseen"> the {stage.word}’s rule</span>
+        </a>
+      </td>
+    </tr>
+  );
+};
+
+const Open = ({ open }: KindProps) => {
+  if (open === null) return null;
+  return (
+    <section id="change" aria-labelledby="change-head" class="change">
+      <h2 id="change-head">
+        {open.what === 'rule' ? `Change the ${open.word}’s rule` : 'Change its size and measure'}
+      </h2>
+      {open.what === 'rule' ? <RuleForm {...open.form} /> : <WholeForm {...open.form} />}
+    </section>
+  );
+};
+
+const Whole = (props: KindProps) => {
+  const { code, name, commonName, forms, revision, whole, madeFrom } = props;
+  return (
+    <section aria-labelledby="whole">
+      <h2 id="whole">Name, size and measure</h2>
+      <p class="acts">
+        <a class="button quiet" href={paths.changeKind(code, 'kind')}>
+          Change its size and measure
+        </a>
+        <a class="button quiet" href={paths.newKindFrom(code)}>
+          Make a kind of your own from it
+        </a>
+      </p>
+      <OwnNumbers
+        forms={forms}
+        action={paths.kindAct(code, 'reset')}
+        revision={revision}
+        stage=""
+        caption={`${whole.length} values of the kind and where they come from`}
+        lines={whole}
+        fixed={madeFrom === null ? [] : ['name', 'commonName', 'aliases']}
+      />
+      <RenameForm {...{ forms, code, revision, name, commonName }} />
+      <Back {...props} />
+    </section>
+  );
+};
+
+/** Everything back to the Book; and a kind of one's own away. */
+const Back = ({ code, forms, revision, stages, whole, madeFrom, animals }: KindProps) => {
+  const yours = [...whole, ...stages.flatMap(({ lines }) => lines)].filter(({ own }) => own !== null);
+  const reset = entryOf(forms, 'reset-all');
+  const remove = entryOf(forms, 'remove');
+  return (
+    <>
+      {yours.length === 0 || (madeFrom !== null && yours.every(isName)) ? null : (
+        <PostForm entry={reset} action={paths.kindAct(code, 'reset')}>
+          <input type="hidden" name="asOf" value={`${revision}`} />
+          <button type="submit" class="quiet">
+            Reset all of it to the Book
+          </button>
+        </PostForm>
+      )}
+      {madeFrom === null ? null : (
+        <PostForm entry={remove} action={paths.kindAct(code, 'remove')}>
+          <input type="hidden" name="asOf" value={`${revision}`} />
+          {animals.length === 0 ? null : <p>It can be removed once nobody is of this kind.</p>}
+          <button type="submit" class="quiet">
+            Remove this kind
+          </button>
+        </PostForm>
+      )}
+    </>
+  );
+};
+
+const isName = ({ field }: NumberLine): boolean => ['name', 'commonName', 'aliases'].includes(field);
+
+const Yours = ({ animals }: KindProps) => (
+  <section aria-labelledby="yours">
+    <h2 id="yours">Yours of this kind</h2>
+    {animals.length === 0 ? (
+      <p>
+        Nobody yet. <a href={paths.newAnimal}>Add an animal</a>.
+      </p>
+    ) : (
+      <ul class="name-list">
+        {animals.map(({ code, name }) => (
+          <li>
+            <a href={paths.animal(code)}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    )}
+  </section>
+);
