@@ -35,17 +35,27 @@ const plainNumber = (text: string): number => {
   return bare === '' ? Number.NaN : Number(bare);
 };
 
+const isWithin = ({ least, most, whole = false }: Bounds, value: number): boolean =>
+  value >= least && value <= most && (!whole || Number.isInteger(value));
+
 /** A number within bounds, given as a number or as text: '40', '12,5', '7 days'. */
 export const figureWithin = (bounds: Bounds) =>
   raw.transform((given: Raw, context): number => {
     const value = typeof given === 'number' ? given : plainNumber(given);
-    if (value >= bounds.least && value <= bounds.most && (!bounds.whole || Number.isInteger(value)))
-      return value;
-    context.addIssue({
-      code: 'custom',
-      params: { code: bounds.code },
-      message: `"${given}" is not ${bounds.wanted}.`,
-    });
+    if (isWithin(bounds, value)) return value;
+    const message = `"${given}" is not ${bounds.wanted}.`;
+    context.addIssue({ code: 'custom', params: { code: bounds.code }, message });
+    return z.NEVER;
+  });
+
+/** The same, or null where it is left empty. */
+export const figureOrNone = (bounds: Bounds) =>
+  z.union([raw, z.null()]).transform((given, context): number | null => {
+    if (given === null || `${given}`.trim() === '') return null;
+    const read = figureWithin(bounds).safeParse(given);
+    if (read.success) return read.data;
+    const message = read.error.issues[0]?.message ?? '';
+    context.addIssue({ code: 'custom', params: { code: bounds.code }, message });
     return z.NEVER;
   });
 

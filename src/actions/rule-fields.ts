@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import type { StageRule, StageValues } from '../husbandry/animals/index.ts';
 import type { PreyForm } from '../husbandry/prey-form.ts';
-import { figureWithin, flag, oneOf } from './fields.ts';
+import { figureOrNone, figureWithin, flag, oneOf } from './fields.ts';
 
 const PERCENT = 100;
 const LONGEST_DAYS = 400;
@@ -10,13 +10,14 @@ const LONGEST_CYCLE_DAYS = 1500;
 const LONGEST_SHARE = 150;
 const MOST_NEED = 1000;
 
+const shares = (least: number, most: number, example: string) => ({
+  code: 'share-out-of-range',
+  least,
+  most,
+  wanted: `a share from ${least} to ${most} %; write it in percent, such as ${example}`,
+});
 const share = (least: number, most = LONGEST_SHARE, example = '40') =>
-  figureWithin({
-    code: 'share-out-of-range',
-    least,
-    most,
-    wanted: `a share from ${least} to ${most} %; write it in percent, such as ${example}`,
-  });
+  figureWithin(shares(least, most, example));
 const days = (least: number, most = LONGEST_DAYS) =>
   figureWithin({
     code: 'days-out-of-range',
@@ -42,17 +43,15 @@ export const FORMS = [
   'flour beetle',
   'waxworm',
 ] as const satisfies readonly PreyForm[];
-export const URGENCIES = ['fragile', 'ordinary', 'robust'] as const;
+const URGENCIES = ['fragile', 'ordinary', 'robust'] as const;
 
-const none = z.union([z.literal('').transform(() => null), z.null()]);
+type Hyphened<W extends string> = W extends `${infer A} ${infer B}` ? `${A}-${B}` : W;
+type CapField = `cap-${Hyphened<PreyForm>}`;
 
-/** Field of a prey form's greatest share. */
-export const capField = (form: PreyForm) => `cap ${form}` as const;
-const cap = z.union([none, share(1, PERCENT, '30')]).optional();
-const caps = Object.fromEntries(FORMS.map((form) => [capField(form), cap])) as Record<
-  ReturnType<typeof capField>,
-  typeof cap
->;
+/** Field of a prey form's greatest share: 'cap-flour-beetle'. */
+export const capField = (form: PreyForm) => `cap-${form.replace(' ', '-')}` as CapField;
+const cap = figureOrNone(shares(1, PERCENT, '30')).optional();
+const caps = Object.fromEntries(FORMS.map((form) => [capField(form), cap])) as Record<CapField, typeof cap>;
 
 /** Every figure, by the name of its field. */
 export const ruleFigures = {
@@ -60,7 +59,7 @@ export const ruleFigures = {
   windowIdeal: share(1).optional(),
   windowMax: share(1).optional(),
   /** '' or null: live prey is fine up to the longest. */
-  killFirstAbove: z.union([none, share(1)]).optional(),
+  killFirstAbove: figureOrNone(shares(1, LONGEST_SHARE, '40')).optional(),
   itemsLeast: count(0, 1000, 'items').optional(),
   itemsMost: count(1, 1000, 'items').optional(),
   intervalLeast: days(1).optional(),

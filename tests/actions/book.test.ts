@@ -166,8 +166,8 @@ describe('a rule', () => {
     good(
       await editRule(room, {
         ...young,
-        'cap mealworm': '',
-        'cap cricket': 60,
+        'cap-mealworm': '',
+        'cap-cricket': 60,
         refusesHard: false,
         moultGrowth: 30,
         killFirstAbove: '',

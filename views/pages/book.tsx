@@ -49,19 +49,36 @@ export interface BookProps {
   readonly prey: readonly BookPrey[];
 }
 
+/** Above the whole list: what the keeper keeps, made or changed. */
+const isNear = ({ heads, changed, isOwn }: BookKind): boolean => heads > 0 || changed > 0 || isOwn;
+
 export const BookPage = (props: BookProps) => {
   const { shell, query, groups, prey, unit } = props;
-  const found = groups.reduce((sum, { kinds }) => sum + kinds.length, 0) + prey.length;
+  const all = groups.flatMap(({ kinds }) => kinds);
+  const near = query === '' ? all.filter(isNear) : [];
+  const open = query !== '';
   return (
     <Layout shell={shell} title="The Book" here={null}>
       <Head {...props} />
       <Search query={query} />
       <div id="found">
-        <p role="status">{foundWords(query, found)}</p>
+        <p role="status">{foundWords(query, all.length + prey.length)}</p>
+        {near.length === 0 ? null : (
+          <section aria-labelledby="near">
+            <h2 id="near">Kinds you keep or changed</h2>
+            <Kinds kinds={near} unit={unit} />
+          </section>
+        )}
+        <h2>{query === '' ? 'All of the Book' : 'Found'}</h2>
         {groups.map((group) => (
-          <Group group={group} unit={unit} />
+          <Group group={group} unit={unit} open={open} />
         ))}
-        {prey.length === 0 ? null : <Prey prey={prey} />}
+        {prey.length === 0 ? null : <Prey prey={prey} open={open} />}
+        {all.length > 0 ? null : (
+          <p>
+            <a href={paths.newKind}>Make a kind of your own</a>
+          </p>
+        )}
       </div>
     </Layout>
   );
@@ -124,30 +141,34 @@ const Search = ({ query }: { query: string }) => (
   </search>
 );
 
-const Group = ({ group, unit }: { group: BookGroup; unit: LengthUnit }) => (
-  <section class="book-group">
-    <h2>{sentenceCase(group.name)}</h2>
-    {group.kinds.length === 0 ? null : (
-      <table class="stacks book-kinds">
-        <thead>
-          <tr>
-            <th scope="col">Kind</th>
-            <th scope="col">Full grown, {unit}</th>
-            <th scope="col">Yours</th>
-          </tr>
-        </thead>
-        <tbody>
-          {group.kinds.map((kind) => (
-            <KindRow kind={kind} />
-          ))}
-        </tbody>
-      </table>
-    )}
+const Group = ({ group, unit, open }: { group: BookGroup; unit: LengthUnit; open: boolean }) => (
+  <details class="book-group" open={open}>
+    <summary>
+      {sentenceCase(group.name)}: {counted(group.kinds.length, 'kind')}
+    </summary>
+    <Kinds kinds={group.kinds} unit={unit} />
     <p>
       No kind here fits? <a href={paths.newKindFrom(group.general)}>Make one of your own</a>
       <span class="unseen"> among the {group.name}</span>.
     </p>
-  </section>
+  </details>
+);
+
+const Kinds = ({ kinds, unit }: { kinds: readonly BookKind[]; unit: LengthUnit }) => (
+  <table class="stacks book-kinds">
+    <thead>
+      <tr>
+        <th scope="col">Kind</th>
+        <th scope="col">Full grown, {unit}</th>
+        <th scope="col">Yours</th>
+      </tr>
+    </thead>
+    <tbody>
+      {kinds.map((kind) => (
+        <KindRow kind={kind} />
+      ))}
+    </tbody>
+  </table>
 );
 
 const KindRow = ({ kind }: { kind: BookKind }) => (
@@ -167,9 +188,9 @@ const KindRow = ({ kind }: { kind: BookKind }) => (
   </tr>
 );
 
-const Prey = ({ prey }: { prey: readonly BookPrey[] }) => (
-  <section class="book-group">
-    <h2>Prey</h2>
+const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean }) => (
+  <details class="book-group" open={open}>
+    <summary>Prey: {prey.length} species</summary>
     <table class="stacks book-kinds">
       <thead>
         <tr>
@@ -193,5 +214,5 @@ const Prey = ({ prey }: { prey: readonly BookPrey[] }) => (
         ))}
       </tbody>
     </table>
-  </section>
+  </details>
 );

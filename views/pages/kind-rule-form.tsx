@@ -15,7 +15,7 @@ import {
 import { paths } from '../paths.ts';
 
 /**
- * Form 'rule' posts `stage`, the figures by name (shares in percent), `accepts` repeated, `cap <form>`, `refusesHard`
+ * Form 'rule' posts `stage`, the figures by name (shares in percent), `accepts` repeated, `cap-<form>`, `refusesHard`
  * ('on' or absent), `urgency`, `why`, `asOf` to `paths.kindAct(code, 'rule')`; for a look to 'rule-effect'.
  */
 export interface RuleFormProps {
@@ -130,7 +130,7 @@ const MORE_FIELDS = [
 /** What is changed less often; open where something in it was refused. */
 const More = (props: PartProps) => {
   const wrong = Object.keys(props.entry.problems);
-  const open = wrong.some((field) => MORE_FIELDS.includes(field) || field.startsWith('cap '));
+  const open = wrong.some((field) => MORE_FIELDS.includes(field) || field.startsWith('cap-'));
   return (
     <details class="act-form" open={open}>
       <summary>More: waits, danger, prey it takes{props.moults ? ', moults' : ''}</summary>

@@ -2,7 +2,7 @@
 import type { CautionCode } from '../../src/husbandry/animals/index.ts';
 import { animalCaution } from '../cautions.ts';
 import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
-import { counted, type LengthUnit, sentenceCase } from '../format.ts';
+import { counted, type LengthUnit, oneOf, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
@@ -60,6 +60,7 @@ export const KindPage = (props: KindProps) => (
     <Head {...props} />
     <Stages {...props} />
     <Open {...props} />
+    <Numbers {...props} />
     <Whole {...props} />
     <Yours {...props} />
     <History title="What you changed" lines={props.history} formId={props.forms.formId} />
@@ -87,7 +88,7 @@ const Head = ({ commonName, name, group, madeFrom, lede, cautions }: KindProps) 
   </header>
 );
 
-const Stages = ({ stages, unit, code, forms, revision }: KindProps) => (
+const Stages = ({ stages, unit, code }: KindProps) => (
   <section aria-labelledby="stages">
     <h2 id="stages">What it eats, from small to grown</h2>
     <p class="note">
@@ -114,6 +115,12 @@ const Stages = ({ stages, unit, code, forms, revision }: KindProps) => (
         ))}
       </tbody>
     </table>
+  </section>
+);
+
+const Numbers = ({ stages, code, forms, revision }: KindProps) => (
+  <section aria-labelledby="numbers">
+    <h2 id="numbers">Every number of its rules</h2>
     {stages.map(({ stage, word, lines }) => (
       <OwnNumbers
         forms={forms}
@@ -154,7 +161,7 @@ const StageRow = ({ stage, id, unit, code }: StageRowProps) => {
       <td class="on-ruler">
         <WindowBracket
           id={id}
-          name={`A ${stage.word}`}
+          name={sentenceCase(oneOf(stage.word))}
           window={stage.window}
           ownLengthMm={stage.ownLengthMm}
           unit={unit}

@@ -1,5 +1,5 @@
 /** What a change of the Book does to the keeper's own animals: before and after, while it is written. */
-import { type Window, WindowBracket } from '../charts/window-bracket.tsx';
+import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
 import type { LengthUnit } from '../format.ts';
 
 export interface EffectSide {
@@ -46,7 +46,7 @@ export const EffectView = ({ effect, unit, action }: EffectProps) => (
       aria-live="polite"
       data-hx-post={action}
       data-hx-include="closest form"
-      data-hx-trigger="input from:closest form delay:300ms"
+      data-hx-trigger="input from:'closest form' delay:300ms"
       data-hx-target="#effect"
       data-hx-select="#effect"
       data-hx-swap="outerHTML"
@@ -56,6 +56,9 @@ export const EffectView = ({ effect, unit, action }: EffectProps) => (
         {effect.wrong.map((sentence) => (
           <p class="problem">{sentence}</p>
         ))}
+        <div class="effect-ruler">
+          <RulerHead unit={unit} />
+        </div>
         {effect.lines.map((line, at) => (
           <EffectOf line={line} unit={unit} id={`effect-${at}`} />
         ))}
@@ -71,6 +74,17 @@ const SIDES = ['takes', 'often', 'need'] as const;
 const EffectOf = ({ line, unit, id }: { line: EffectLine; unit: LengthUnit; id: string }) => (
   <div class="effect-of">
     <h4>{line.who}</h4>
+    {sameWindow(line) ? null : (
+      <div class="was">
+        <WindowBracket
+          id={`${id}-was`}
+          name={`${line.who} now`}
+          window={line.before.window}
+          ownLengthMm={line.before.ownLengthMm}
+          unit={unit}
+        />
+      </div>
+    )}
     <WindowBracket
       id={id}
       name={line.who}
@@ -85,6 +99,9 @@ const EffectOf = ({ line, unit, id }: { line: EffectLine; unit: LengthUnit; id: 
     </ul>
   </div>
 );
+
+const sameWindow = ({ before, after }: EffectLine): boolean =>
+  before.ownLengthMm === after.ownLengthMm && before.takes === after.takes;
 
 /** One line as it will be, and as it is where that differs. */
 const Side = ({ before, after }: { before: string; after: string }) =>

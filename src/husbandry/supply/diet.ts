@@ -83,13 +83,16 @@ function menuFor(rule: StageRule, eater: Eater, { facts, kept }: Known): readonl
     .toSorted((a, b) => rank(a) - rank(b));
 }
 
-/** The first that is sold in the best size. */
+/** The first whose best length is sold; else the first with a size that is taken at all. */
 function tradeOf(menu: readonly Dish[]): TradePrey | null {
-  for (const { species, window } of menu) {
+  const sold = menu.flatMap(({ species, window }): (TradePrey & { readonly isBest: boolean })[] => {
     const sizes = tradeSizes(window, species.sizeClasses.value);
-    if (sizes.best !== null) return { species, ...sizes };
-  }
-  return null;
+    const { best } = sizes;
+    if (best === null) return [];
+    const isBest = best.fromMm <= window.idealMm && window.idealMm <= best.toMm;
+    return [{ species, ...sizes, isBest }];
+  });
+  return sold.find(({ isBest }) => isBest) ?? sold[0] ?? null;
 }
 
 function against(share: number, [least, most]: readonly [number, number]): Diet['enough'] {

@@ -86,9 +86,18 @@ function rowOf({ snapshot, unit }: Visit, kind: Kind, changed: readonly ChangedK
 
 function valuesChanged(row: ChangedKind | undefined): number {
   if (row === undefined) return 0;
-  const sets = [row.changes.kind, ...Object.values(row.changes.stages)];
+  const whole = row.base === null ? row.changes.kind : withoutNames(row.changes.kind);
+  const sets = [whole, ...Object.values(row.changes.stages)];
   return sets.reduce((sum, own) => sum + Object.keys(own).length, 0);
 }
+
+/** The names of a kind of the keeper's own are no change. */
+const withoutNames = ({
+  name: _,
+  commonName: _common,
+  aliases: _aliases,
+  ...others
+}: ChangedKind['changes']['kind']) => others;
 
 function preyOf(species: PreySpecies, unit: LengthUnit): BookPrey {
   const { fromMm, toMm } = everyLength(species);

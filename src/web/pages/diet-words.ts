@@ -11,7 +11,7 @@ const PERCENT = 100;
 const FIGURES = 2;
 
 /** '2.1 %', with as many figures as it deserves. */
-export const smallPercent = (share: number): string => `${Number((share * PERCENT).toPrecision(FIGURES))} %`;
+const smallPercent = (share: number): string => `${Number((share * PERCENT).toPrecision(FIGURES))} %`;
 
 const span = (least: number, most: number, unit: string): string =>
   least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
@@ -32,7 +32,7 @@ export function takesWords(diet: Diet, unit: LengthUnit): string {
 }
 
 /** 'pinhead to small house crickets', the best size first where they are many. */
-export function tradeWords({ trade, window }: Diet): string {
+function tradeWords({ trade, window }: Diet): string {
   if (window === null) return 'no prey of the Book suits it';
   if (trade === null || trade.best === null) return 'no size the trade sells';
   return `${sizeWord(trade.best)} ${plural(trade.species.commonName)}`;

@@ -2,7 +2,7 @@
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import type { Refused } from '../../../views/partials/form.tsx';
-import { paths } from '../../../views/paths.ts';
+import { type KindAct, paths } from '../../../views/paths.ts';
 import { asOf } from '../../actions/fields.ts';
 import {
   editKind,
@@ -34,18 +34,27 @@ const codeIn = (c: Context): string => c.req.param('code') ?? '';
 const seen = maybe(asOf);
 const numbered = (given: string | undefined) => (given === undefined ? undefined : Number(given));
 
+const at = (act: KindAct): string => route(paths.kindAct(':code', act));
+
+/** What every form of the page shares. */
+const onKind = (show: Show, form: string) => ({
+  form: () => form,
+  next: (c: Context) => paths.kind(codeIn(c)),
+  again: (c: Context, refused: Refused) => show(c, { refused, wrong: Object.values(refused.problems) }),
+});
+
 export function kindActRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
+  numberRoutes(app, house, show);
+  nameRoutes(app, house, show);
+}
+
+/** Figures changed, tried and reset. */
+function numberRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
   const { context } = house;
-  const at = (act: Parameters<typeof paths.kindAct>[1]) => route(paths.kindAct(':code', act));
-  const common = {
-    next: (c: Context) => paths.kind(codeIn(c)),
-    again: (c: Context, refused: Refused) => show(c, { refused, wrong: Object.values(refused.problems) }),
-  };
   app.post(
     at('rule'),
     posted(house, {
-      ...common,
-      form: () => 'rule',
+      ...onKind(show, 'rule'),
       many: MANY,
       shape: () => ruleShape,
       act: async (given, { c, formId }) => editRule(context, { ...(await ruleOf(house, c, given)), formId }),
@@ -55,8 +64,7 @@ export function kindActRoutes(app: Hono<DoorEnv>, house: House, show: Show): voi
   app.post(
     at('edit'),
     posted(house, {
-      ...common,
-      form: () => 'kind',
+      ...onKind(show, 'kind'),
       shape: kindShape,
       act: (given, { c, unit, formId }) =>
         withKind(house, c, (kind) => editKind(context, { ...kindGiven(kind, given, unit), formId })),
@@ -64,31 +72,33 @@ export function kindActRoutes(app: Hono<DoorEnv>, house: House, show: Show): voi
   );
   app.post(at('edit-effect'), (c) => tryingKind(house, c, show));
   app.post(
+    at('reset'),
+    posted(house, {
+      ...onKind(show, 'reset-all'),
+      shape: () => ({ stage: anyText, field: anyText, asOf: seen }),
+      act: ({ asOf: on, ...given }, { c, formId }) =>
+        resetRule(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
+    }),
+  );
+}
+
+/** Another name, and a kind of one's own away. */
+function nameRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
+  const { context } = house;
+  app.post(
     at('rename'),
     posted(house, {
-      ...common,
-      form: () => 'rename',
+      ...onKind(show, 'rename'),
       shape: () => ({ name: needed, commonName: needed, why: anyText, asOf: seen }),
       act: ({ asOf: on, ...given }, { c, formId }) =>
         renameKind(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
     }),
   );
   app.post(
-    at('reset'),
-    posted(house, {
-      ...common,
-      form: () => 'reset-all',
-      shape: () => ({ stage: anyText, field: anyText, asOf: seen }),
-      act: ({ asOf: on, ...given }, { c, formId }) =>
-        resetRule(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
-    }),
-  );
-  app.post(
     at('remove'),
     posted(house, {
-      ...common,
+      ...onKind(show, 'remove'),
       next: () => paths.book,
-      form: () => 'remove',
       shape: () => ({ asOf: seen }),
       act: ({ asOf: on }, { c, formId }) =>
         removeKind(context, { kind: codeIn(c), asOf: numbered(on), formId }),
@@ -140,5 +150,10 @@ interface Looked extends Refused {
 function shown(c: Context, show: Show, { form, values, problems, shape, tried }: Looked): Promise<Response> {
   const wrong = tried !== null && !tried.ok ? besideField(tried.problem, shape, {}) : problems;
   const refused = { form, values, problems: wrong };
-  return show(c, { refused, tried: tried?.ok ? tried.value : undefined, wrong: Object.values(wrong) });
+  return show(c, {
+    refused,
+    tried: tried?.ok ? tried.value : undefined,
+    wrong: Object.values(wrong),
+    looked: true,
+  });
 }

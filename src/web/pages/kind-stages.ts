@@ -1,6 +1,6 @@
 /** The stages of a kind as its page shows them, and the form of one. */
 
-import { lengthText, sentenceCase } from '../../../views/format.ts';
+import { lengthText, oneOf, sentenceCase } from '../../../views/format.ts';
 import type { StageView } from '../../../views/pages/kind.tsx';
 import type { RuleFormProps } from '../../../views/pages/kind-rule-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -28,6 +28,8 @@ export interface Showing {
   readonly tried?: Tried | undefined;
   /** Why it cannot be tried. */
   readonly wrong?: readonly string[] | undefined;
+  /** It was only looked at: nothing was refused. */
+  readonly looked?: boolean;
 }
 
 interface Desk {
@@ -86,7 +88,7 @@ export function ledeOf(desk: Desk): string {
   const diet = typicalDiet(desk, rule);
   const gauge = lengthText(typicalOf(kind, rule.stage).gaugeMm, here.unit);
   const yours = heads === 0 ? 'None of yours.' : `${heads} of yours.`;
-  const who = `A ${rule.words[0] ?? rule.stage} of ${gauge}`;
+  const who = `${sentenceCase(oneOf(rule.words[0] ?? rule.stage))} of ${gauge}`;
   return `${yours} ${who} ${takesWords(diet, here.unit)}; ${oftenWords(diet)}.`;
 }
 

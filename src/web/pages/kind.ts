@@ -23,7 +23,11 @@ export function kindRoutes(app: Hono<DoorEnv>, house: House): void {
 }
 
 /** The page; with a form refused or only tried, as it was typed. */
-async function showKind(house: House, c: Context, { refused = null, tried, wrong }: Showing = {}) {
+async function showKind(
+  house: House,
+  c: Context,
+  { refused = null, tried, wrong, looked = false }: Showing = {},
+) {
   const here = await visit(house, c, { refused });
   const code = c.req.param('code') ?? '';
   const kind = here.snapshot.facts.kinds.get(code);
@@ -52,8 +56,7 @@ async function showKind(house: House, c: Context, { refused = null, tried, wrong
     open: openForm(desk, { what: refused?.values.stage ?? formOpen(c, refused), wrong }),
     history: latestLines(found.acts, here.names),
   };
-  const status = refused !== null && Object.keys(refused.problems).length > 0 ? 422 : 200;
-  return page(c, KindPage(props), status);
+  return page(c, KindPage(props), refused === null || looked ? 200 : 422);
 }
 
 /** The form asked for, or the one that was refused. */
