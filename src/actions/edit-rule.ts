@@ -1,5 +1,5 @@
 /** Changes the feeding rule of one kind and stage; the Book's own values stay beside what is changed. */
-import type { ChangedKind } from '../husbandry/animals/index.ts';
+import type { ChangedKind, Kind } from '../husbandry/animals/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
 import { findKind } from './find.ts';
@@ -24,11 +24,15 @@ export const editRule = action({
     if (fields.length === 0)
       return err(problem('nothing-changed', `The rule of ${called} says so already; nothing was changed.`));
     return ok({
-      summary: `Changed the rule of ${called}, ${given.stage}: ${fields.map(spokenField).join(', ')}`,
+      summary: `Changed the rule of ${called}, ${wordOf(kind.value, given.stage)}: ${fields.map(spokenField).join(', ')}`,
       reply: { kind: given.kind, stage: given.stage },
       ...written(after.value),
     });
   },
 });
+
+/** What keepers call the stage: 'spiderling'. */
+const wordOf = ({ stages }: Kind, stage: string): string =>
+  stages.find((rule) => rule.stage === stage)?.words[0] ?? stage;
 
 const ofStage = ({ changes }: ChangedKind, stage: string): object => changes.stages[stage as 'adult'] ?? {};

@@ -52,7 +52,7 @@ describe('a rule', () => {
       note: 'since 2024-10-04: they stay plump',
     });
     expect(rule.window).toBe(facts.kinds.get(KNEE)!.stages[0]!.window);
-    expect(done.summary).toBe('Changed the rule of Mexican red-knee, young: interval, safe gap');
+    expect(done.summary).toBe('Changed the rule of Mexican red-knee, spiderling: interval, safe gap');
   });
 
   test('keeps the day and why of what was changed before', async () => {

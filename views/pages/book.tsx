@@ -4,6 +4,7 @@ import { counted, type LengthUnit, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { STATUS_WORDS } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
+import { type BookPrey, Prey } from './book-prey.tsx';
 
 export interface BookKind {
   readonly code: string;
@@ -24,15 +25,6 @@ export interface BookGroup {
   /** The general kind a kind of one's own would begin with. */
   readonly general: string;
   readonly kinds: readonly BookKind[];
-}
-
-export interface BookPrey {
-  readonly name: string;
-  readonly commonName: string;
-  /** '2 to 25 mm'. */
-  readonly lengths: string;
-  /** 'pinhead, small, medium ...'. */
-  readonly sizes: string;
 }
 
 export interface BookProps {
@@ -88,15 +80,15 @@ const STATUSES: readonly Status[] = ['published', 'common practice', 'from memor
 
 const Head = ({ kinds, ownKinds, preySpecies, standing }: BookProps) => {
   const total = STATUSES.reduce((sum, status) => sum + standing[status], 0);
-  const own = ownKinds === 0 ? '' : `, ${ownKinds} of them your own`;
+  const own = ownKinds === 0 ? '' : `${counted(ownKinds, 'kind is', 'kinds are')} your own. `;
   return (
     <header class="page-head">
       <h1>
-        The Book knows {counted(kinds, 'kind')} of animal{own} and {preySpecies} of prey
+        The Book knows {counted(kinds, 'kind')} of animal and {preySpecies} of prey
       </h1>
       <p class="lede">
-        Every forecast rests on {total.toLocaleString('en-GB')} numbers. Open a kind to see where each comes
-        from, and change what you know better.
+        {own}Every forecast rests on {total.toLocaleString('en-GB')} numbers. Open a kind to see where each
+        comes from, and change what you know better.
       </p>
       <dl class="standing">
         {STATUSES.map((status) => (
@@ -186,33 +178,4 @@ const KindRow = ({ kind }: { kind: BookKind }) => (
       {kind.changed === 0 ? null : <small>{counted(kind.changed, 'value')} changed</small>}
     </td>
   </tr>
-);
-
-const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean }) => (
-  <details class="book-group" open={open}>
-    <summary>Prey: {prey.length} species</summary>
-    <table class="stacks book-kinds">
-      <thead>
-        <tr>
-          <th scope="col">Species</th>
-          <th scope="col">Lengths fed</th>
-          <th scope="col">Sold as</th>
-        </tr>
-      </thead>
-      <tbody>
-        {prey.map(({ name, commonName, lengths, sizes }) => (
-          <tr>
-            <th scope="row">
-              {sentenceCase(commonName)}
-              <small>
-                <i>{name}</i>
-              </small>
-            </th>
-            <td data-label="Lengths">{lengths}</td>
-            <td data-label="Sold as">{sizes}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  </details>
 );

@@ -1,18 +1,10 @@
 /** The rule of one stage as a form: what it takes, how often, its moults, and what holds when prey is short. */
 import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { LengthUnit } from '../format.ts';
-import { CheckButtons, RadioButtons, Toggle } from '../partials/choices.tsx';
 import { type Effect, EffectView } from '../partials/effect.tsx';
-import {
-  AsOf,
-  entryOf,
-  Field,
-  type FormEntry,
-  type Option,
-  type PageForms,
-  PostForm,
-} from '../partials/form.tsx';
+import { AsOf, entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
+import { Figure, More, type PartProps } from './kind-rule-more.tsx';
 
 /**
  * Form 'rule' posts `stage`, the figures by name (shares in percent), `accepts` repeated, `cap-<form>`, `refusesHard`
@@ -34,8 +26,6 @@ export interface RuleFormProps {
   readonly preyForms: readonly (Option & { readonly cap: string })[];
   readonly effect: Effect;
 }
-
-type PartProps = RuleFormProps & { readonly entry: FormEntry };
 
 export const RuleForm = (props: RuleFormProps) => {
   const { code, stage, revision, unit, effect } = props;
@@ -72,16 +62,6 @@ export const RuleForm = (props: RuleFormProps) => {
   );
 };
 
-interface FigureProps extends PartProps {
-  readonly name: string;
-  readonly label: string;
-  readonly hint?: string;
-}
-
-const Figure = ({ entry, figures, name, label, hint }: FigureProps) => (
-  <Field entry={entry} name={name} label={label} hint={hint} start={figures[name] ?? ''} />
-);
-
 const Prey = (props: PartProps) => (
   <fieldset>
     <legend>Length of its prey, in % of its own length</legend>
@@ -101,112 +81,6 @@ const Meals = (props: PartProps) => (
       <Figure {...props} name="itemsMost" label="Items, most" />
       <Figure {...props} name="intervalLeast" label="Days between, least" />
       <Figure {...props} name="intervalMost" label="Days between, most" />
-    </div>
-  </fieldset>
-);
-
-const URGENCIES = [
-  { value: 'fragile', label: 'Fragile: first' },
-  { value: 'ordinary', label: 'Ordinary' },
-  { value: 'robust', label: 'Robust: can wait' },
-];
-
-const MORE_FIELDS = [
-  'killFirstAbove',
-  'portions',
-  'needLeast',
-  'needMost',
-  'waitAfterMoultDays',
-  'retryDays',
-  'graceDays',
-  'safeGapDays',
-  'moultDays',
-  'moultCv',
-  'moultGrowth',
-  'accepts',
-  'urgency',
-];
-
-/** What is changed less often; open where something in it was refused. */
-const More = (props: PartProps) => {
-  const wrong = Object.keys(props.entry.problems);
-  const open = wrong.some((field) => MORE_FIELDS.includes(field) || field.startsWith('cap-'));
-  return (
-    <details class="act-form" open={open}>
-      <summary>More: waits, danger, prey it takes{props.moults ? ', moults' : ''}</summary>
-      <div class="form">
-        <Waits {...props} />
-        <Taken {...props} />
-        {props.moults ? <Moults {...props} /> : null}
-      </div>
-    </details>
-  );
-};
-
-const Waits = (props: PartProps) => (
-  <fieldset>
-    <legend>Days</legend>
-    <div class="pairs-of">
-      <Figure {...props} name="waitAfterMoultDays" label="Wait after a moult" />
-      <Figure {...props} name="retryDays" label="Again after a refusal" />
-      <Figure {...props} name="graceDays" label="Late counts as missed after" />
-      <Figure {...props} name="safeGapDays" label="Danger without food after" />
-    </div>
-    <RadioButtons
-      entry={props.entry}
-      name="urgency"
-      legend="When prey is short"
-      options={URGENCIES}
-      start={props.urgency}
-    />
-  </fieldset>
-);
-
-const Taken = (props: PartProps) => {
-  const { entry, accepts, preyForms, refusesHard } = props;
-  const typed = entry.values.accepts;
-  const wasTyped = entry.values.stage !== undefined;
-  return (
-    <fieldset>
-      <legend>Prey</legend>
-      <CheckButtons
-        entry={entry}
-        name="accepts"
-        legend="It takes"
-        options={preyForms}
-        checked={wasTyped ? (typed ?? '').split(',') : accepts}
-      />
-      <Toggle
-        name="refusesHard"
-        value="on"
-        label="No hard beetles"
-        checked={wasTyped ? entry.values.refusesHard === 'on' : refusesHard}
-      />
-      <div class="pairs-of">
-        <Figure {...props} name="killFirstAbove" label="Killed first above, %" hint="Empty: never." />
-        <Figure {...props} name="portions" label="Larger prey cut into" hint="1: not cut." />
-        <Figure {...props} name="needLeast" label="Weekly need, least %" hint="Of its own mass." />
-        <Figure {...props} name="needMost" label="Weekly need, most %" hint="Of its own mass." />
-        {preyForms.map(({ label, cap }) => (
-          <Figure
-            {...props}
-            name={cap}
-            label={`${label}: at most, %`}
-            hint="Of a week’s items. Empty: no limit."
-          />
-        ))}
-      </div>
-    </fieldset>
-  );
-};
-
-const Moults = (props: PartProps) => (
-  <fieldset>
-    <legend>Moults</legend>
-    <div class="pairs-of">
-      <Figure {...props} name="moultDays" label="Days from moult to moult" />
-      <Figure {...props} name="moultCv" label="Give or take, %" />
-      <Figure {...props} name="moultGrowth" label="Grows at a moult by, %" />
     </div>
   </fieldset>
 );

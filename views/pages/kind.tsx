@@ -4,12 +4,13 @@ import { animalCaution } from '../cautions.ts';
 import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
 import { counted, type LengthUnit, oneOf, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
-import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
+import type { PageForms } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { type NumberLine, OwnNumbers } from '../partials/own-numbers.tsx';
 import { paths } from '../paths.ts';
 import { RuleForm, type RuleFormProps } from './kind-rule-form.tsx';
-import { RenameForm, WholeForm, type WholeFormProps } from './kind-whole-form.tsx';
+import { Whole, Yours } from './kind-whole.tsx';
+import { WholeForm, type WholeFormProps } from './kind-whole-form.tsx';
 
 export interface StageView {
   readonly stage: string;
@@ -187,80 +188,3 @@ const Open = ({ open }: KindProps) => {
     </section>
   );
 };
-
-const Whole = (props: KindProps) => {
-  const { code, name, commonName, forms, revision, whole, madeFrom } = props;
-  return (
-    <section aria-labelledby="whole">
-      <h2 id="whole">Name, size and measure</h2>
-      <p class="acts">
-        <a class="button quiet" href={paths.changeKind(code, 'kind')}>
-          Change its size and measure
-        </a>
-        <a class="button quiet" href={paths.newKindFrom(code)}>
-          Make a kind of your own from it
-        </a>
-      </p>
-      <OwnNumbers
-        forms={forms}
-        action={paths.kindAct(code, 'reset')}
-        revision={revision}
-        stage=""
-        caption={`${whole.length} values of the kind and where they come from`}
-        lines={whole}
-        fixed={madeFrom === null ? [] : ['name', 'commonName', 'aliases']}
-      />
-      <RenameForm {...{ forms, code, revision, name, commonName }} />
-      <Back {...props} />
-    </section>
-  );
-};
-
-/** Everything back to the Book; and a kind of one's own away. */
-const Back = ({ code, forms, revision, stages, whole, madeFrom, animals }: KindProps) => {
-  const yours = [...whole, ...stages.flatMap(({ lines }) => lines)].filter(({ own }) => own !== null);
-  const reset = entryOf(forms, 'reset-all');
-  const remove = entryOf(forms, 'remove');
-  return (
-    <>
-      {yours.length === 0 || (madeFrom !== null && yours.every(isName)) ? null : (
-        <PostForm entry={reset} action={paths.kindAct(code, 'reset')}>
-          <input type="hidden" name="asOf" value={`${revision}`} />
-          <button type="submit" class="quiet">
-            Reset all of it to the Book
-          </button>
-        </PostForm>
-      )}
-      {madeFrom === null ? null : (
-        <PostForm entry={remove} action={paths.kindAct(code, 'remove')}>
-          <input type="hidden" name="asOf" value={`${revision}`} />
-          {animals.length === 0 ? null : <p>It can be removed once nobody is of this kind.</p>}
-          <button type="submit" class="quiet">
-            Remove this kind
-          </button>
-        </PostForm>
-      )}
-    </>
-  );
-};
-
-const isName = ({ field }: NumberLine): boolean => ['name', 'commonName', 'aliases'].includes(field);
-
-const Yours = ({ animals }: KindProps) => (
-  <section aria-labelledby="yours">
-    <h2 id="yours">Yours of this kind</h2>
-    {animals.length === 0 ? (
-      <p>
-        Nobody yet. <a href={paths.newAnimal}>Add an animal</a>.
-      </p>
-    ) : (
-      <ul class="name-list">
-        {animals.map(({ code, name }) => (
-          <li>
-            <a href={paths.animal(code)}>{name}</a>
-          </li>
-        ))}
-      </ul>
-    )}
-  </section>
-);

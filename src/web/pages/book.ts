@@ -1,7 +1,8 @@
 /** The Book: all kinds and prey, found by name, and what its numbers rest on. */
 import type { Context, Hono } from 'hono';
 import { type LengthUnit, lengthRange } from '../../../views/format.ts';
-import { type BookGroup, type BookKind, BookPage, type BookPrey } from '../../../views/pages/book.tsx';
+import { type BookGroup, type BookKind, BookPage } from '../../../views/pages/book.tsx';
+import type { BookPrey } from '../../../views/pages/book-prey.tsx';
 import { paths } from '../../../views/paths.ts';
 import { standingOf } from '../../facts/standing.ts';
 import type { ChangedKind, Kind } from '../../husbandry/animals/index.ts';
