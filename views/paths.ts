@@ -52,7 +52,6 @@ export const paths = {
   animal: (code: string): string => at('/animals', code),
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
-  kind: (code: string): string => at('/book/kinds', code),
   labels: '/labels',
   larder: '/larder',
   newBin: '/larder/new',

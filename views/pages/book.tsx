@@ -50,7 +50,7 @@ export const BookPage = (props: BookProps) => {
   const near = query === '' ? all.filter(isNear) : [];
   const open = query !== '';
   return (
-    <Layout shell={shell} title="The Book" here={null}>
+    <Layout shell={shell} title="The Book" here="more">
       <Head {...props} />
       <Search query={query} />
       <div id="found">

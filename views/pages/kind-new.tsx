@@ -18,7 +18,7 @@ export const NewKindPage = ({ shell, forms, kinds, from }: NewKindProps) => {
   return (
     <RecordForm
       shell={shell}
-      here={null}
+      here="more"
       title="A kind of your own"
       entry={entry}
       action={paths.newKind}

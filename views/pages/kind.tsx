@@ -57,7 +57,7 @@ export interface KindProps {
 }
 
 export const KindPage = (props: KindProps) => (
-  <Layout shell={props.shell} title={sentenceCase(props.commonName)} here={null}>
+  <Layout shell={props.shell} title={sentenceCase(props.commonName)} here="more">
     <Head {...props} />
     <Stages {...props} />
     <Open {...props} />

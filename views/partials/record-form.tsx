@@ -5,7 +5,7 @@ import { AsOf, type FormEntry, PostForm } from './form.tsx';
 
 interface RecordFormProps {
   readonly shell: Shell;
-  readonly here: Place | null;
+  readonly here: Place;
   readonly title: string;
   readonly caution?: string;
   readonly entry: FormEntry;

@@ -10,5 +10,5 @@ export type {
   StageKind,
   SurvivalPoint,
 } from './species.ts';
-export { widestWindow } from './widest-window.ts';
 export { sizeWord, type TradeSizes, tradeSizes } from './trade-sizes.ts';
+export { widestWindow } from './widest-window.ts';
