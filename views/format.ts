@@ -192,6 +192,9 @@ export const giveOrTake = (standardError: number): string =>
 /** Capital first letter of a sentence. */
 export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** 'an adult', 'a spiderling'. */
+export const oneOf = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+
 /** 'crickets, flies and roaches'. */
 export function listed(words: readonly string[]): string {
   if (words.length < 2) return words[0] ?? '';

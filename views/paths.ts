@@ -5,6 +5,8 @@ const at = (base: string, code: string, act?: string): string =>
 
 export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'left' | 'edit';
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
+/** What may be done with a kind of the Book. */
+export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -51,7 +53,6 @@ export const paths = {
   animal: (code: string): string => at('/animals', code),
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
-  kind: (code: string): string => at('/book/kinds', code),
   larder: '/larder',
   newBin: '/larder/new',
   bin: (code: string): string => at('/larder', code),
@@ -61,6 +62,15 @@ export const paths = {
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   more: '/more',
+  book: '/book',
+  newKind: '/book/kinds/new',
+  /** The form that makes a kind, beginning with the numbers of this one. */
+  newKindFrom: (code: string): string => `/book/kinds/new?from=${encodeURIComponent(code)}`,
+  kind: (code: string): string => at('/book/kinds', code),
+  /** The kind with one of its forms open: a stage's, or 'kind'. */
+  changeKind: (code: string, what: string): string =>
+    `${at('/book/kinds', code)}?change=${encodeURIComponent(what)}#change`,
+  kindAct: (code: string, act: KindAct): string => at('/book/kinds', code, act),
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -94,6 +104,7 @@ export const paths = {
     'morning',
     'walk',
     'key-in',
+    'book',
     'phone',
     'print',
     'outbox',

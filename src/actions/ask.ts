@@ -1,11 +1,13 @@
 /** Asks a question of the room: the answer kept for this revision and day, else computed and kept. */
 
 import { createHash } from 'node:crypto';
+import { factsWith } from '../facts/own/facts-with.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import type { CoverOptions } from '../husbandry/supply/index.ts';
 import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
+import { changedKinds } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
 import { type Answering, type Answers, answerHere, type Subject } from './questions.ts';
 
@@ -49,11 +51,10 @@ export async function askKept<S extends Subject>(
 type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
 
 /** What tells one room from another: enough to find a kept answer, without reading the room. */
-const presentOf = async ({ store, facts, clock }: Context): Promise<Present> => ({
-  facts,
-  today: clock().today,
-  revision: await store.ask(revision),
-});
+async function presentOf({ store, facts, clock }: Context): Promise<Present> {
+  const found = await store.askAll({ revision, changedKinds });
+  return { facts: factsWith(facts, found.changedKinds), today: clock().today, revision: found.revision };
+}
 
 const nameOf = (subject: Subject, options: CoverOptions): string => {
   const { days, replicates, cut, stretchRobust = false, seeksAct = true } = options;

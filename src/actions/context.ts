@@ -14,6 +14,7 @@ export interface Now {
 
 export interface Context {
   readonly store: Store;
+  /** The Book as it came; what the keeper changed of it stands in the store (`facts-now.ts`). */
   readonly facts: Facts;
   readonly clock: () => Now;
 }

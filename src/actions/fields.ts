@@ -28,6 +28,37 @@ interface Bounds {
   readonly whole?: boolean;
 }
 
+/** A unit written after a number, and the comma of half the world. */
+const UNIT_AFTER = /\s*(%|percent|days?|items?|portions?|mm)$/i;
+const plainNumber = (text: string): number => {
+  const bare = text.trim().replace(UNIT_AFTER, '').replace(',', '.');
+  return bare === '' ? Number.NaN : Number(bare);
+};
+
+const isWithin = ({ least, most, whole = false }: Bounds, value: number): boolean =>
+  value >= least && value <= most && (!whole || Number.isInteger(value));
+
+/** A number within bounds, given as a number or as text: '40', '12,5', '7 days'. */
+export const figureWithin = (bounds: Bounds) =>
+  raw.transform((given: Raw, context): number => {
+    const value = typeof given === 'number' ? given : plainNumber(given);
+    if (isWithin(bounds, value)) return value;
+    const message = `"${given}" is not ${bounds.wanted}.`;
+    context.addIssue({ code: 'custom', params: { code: bounds.code }, message });
+    return z.NEVER;
+  });
+
+/** The same, or null where it is left empty. */
+export const figureOrNone = (bounds: Bounds) =>
+  z.union([raw, z.null()]).transform((given, context): number | null => {
+    if (given === null || `${given}`.trim() === '') return null;
+    const read = figureWithin(bounds).safeParse(given);
+    if (read.success) return read.data;
+    const message = read.error.issues[0]?.message ?? '';
+    context.addIssue({ code: 'custom', params: { code: bounds.code }, message });
+    return z.NEVER;
+  });
+
 /** A number within bounds, given as a number or as text. */
 const numberWithin = ({ code, least, most, wanted, whole = false }: Bounds) =>
   raw.transform((given: Raw, context): number => {

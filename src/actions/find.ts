@@ -17,6 +17,7 @@ import {
 } from '../store/index.ts';
 
 const NOUN_WORDS: Readonly<Record<Noun, string>> = {
+  kind: 'kind',
   room: 'room',
   animal: 'animal',
   bin: 'bin',

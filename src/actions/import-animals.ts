@@ -11,6 +11,7 @@ import {
 } from '../intake/index.ts';
 import { type AnimalRow, rowsOf } from '../store/index.ts';
 import type { Context } from './context.ts';
+import { factsNow } from './facts-now.ts';
 import { type Imported, type ListGiven, writeReading } from './import-list.ts';
 import { inRooms } from './import-places.ts';
 import { loadSnapshot } from './load-snapshot.ts';
@@ -23,7 +24,7 @@ export async function importAnimals(
   const read = readAnimals(given.bytes, {
     ...given.options,
     today: context.clock().today,
-    kinds: [...context.facts.kinds.values()],
+    kinds: [...(await factsNow(context)).kinds.values()],
     existing: await collectionOf(context, new Map(rooms.map(({ code, name }) => [code, name]))),
   });
   return writeReading(context, given, { reading: inRooms(read, rooms), rowsFrom });

@@ -1,4 +1,5 @@
 /** Reads everything one answer depends on, from one state of the database, as of a day. */
+import { factsWith } from '../facts/own/facts-with.ts';
 import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
@@ -19,6 +20,7 @@ import {
 } from '../store/index.ts';
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
+import { changedKinds } from './facts-now.ts';
 import { fedFrom } from './record.ts';
 
 const questions = (day: DayNumber) => ({
@@ -31,12 +33,17 @@ const questions = (day: DayNumber) => ({
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
   rooms: rowsOf('room', { where: 'closed = 0' }),
   settings,
+  changedKinds,
 });
 
 /** The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. */
-export async function loadSnapshot({ store, facts, clock }: Context, day?: DayNumber): Promise<Snapshot> {
+export async function loadSnapshot(
+  { store, facts: book, clock }: Context,
+  day?: DayNumber,
+): Promise<Snapshot> {
   const today = day ?? clock().today;
   const found = await store.askAll(questions(today));
+  const facts = factsWith(book, found.changedKinds);
   const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays, walk } = found.settings;
   return {
     today,

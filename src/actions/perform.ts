@@ -5,6 +5,7 @@ import { err, ok, type Result } from '../husbandry/result.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { type Act, type ActBody, type ActMark, actOfForm, addAct, type Tx } from '../store/index.ts';
 import type { Context, Now } from './context.ts';
+import { factsIn } from './facts-now.ts';
 import { afterToday, parse } from './parse.ts';
 
 /** What an act came to. */
@@ -20,7 +21,10 @@ export interface Done<R = unknown> {
 export interface Scene {
   readonly tx: Tx;
   readonly now: Now;
+  /** The Book as the keeper changed it. */
   readonly facts: Facts;
+  /** The Book as it came. */
+  readonly book: Facts;
 }
 
 export interface Body<R> extends ActBody {
@@ -45,7 +49,10 @@ export const action =
     const early = (verb.pastDays ?? []).flatMap((field) => future(given.value, field, now));
     if (early[0] !== undefined) return err(early[0]);
     const mark = markOf(verb.verb, given.value, now);
-    return once(context, mark, (tx) => verb.body({ tx, now, facts: context.facts }, given.value));
+    const { facts: book } = context;
+    return once(context, mark, async (tx) =>
+      verb.body({ tx, now, book, facts: await factsIn(tx, book) }, given.value),
+    );
   };
 
 function future(given: unknown, field: string, now: Now) {

@@ -6,18 +6,23 @@ import { changedSince, type Noun, type Tx } from '../store/index.ts';
 export interface Edited {
   readonly noun: Noun;
   readonly code: string;
+  /** What it is called, where that is not its code. */
+  readonly called?: string;
   /** Revision of the page the edit was made on; without it nothing is checked. */
   readonly asOf: number | undefined;
 }
 
-export async function unlessChanged(tx: Tx, { noun, code, asOf }: Edited): Promise<Result<null>> {
+export async function unlessChanged(
+  tx: Tx,
+  { noun, code, called = code, asOf }: Edited,
+): Promise<Result<null>> {
   const newer = asOf === undefined ? null : await tx.ask(changedSince(noun, code, asOf));
   return newer === null
     ? ok(null)
     : err(
         problem(
           'changed-meanwhile',
-          `${code} was changed while you wrote ("${newer.summary}"). Look at what it says now, then save again.`,
+          `${called} was changed while you wrote ("${newer.summary}"). Look at what it says now, then save again.`,
         ),
       );
 }

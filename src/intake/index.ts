@@ -12,7 +12,7 @@ export { ANIMAL_COLUMNS, type AnimalColumn, STOCK_COLUMNS, type StockColumn } fr
 export type { AnimalEntry, ExistingAnimal, ExistingStock, StockEntry } from './entries.ts';
 export { type Encoding, sizeProblem } from './file/bytes.ts';
 export type { Separator } from './file/records.ts';
-export { matchKind } from './names/kinds.ts';
+export { isGeneral, matchKind } from './names/kinds.ts';
 export type { MatchHow, NameMatch } from './names/name-book.ts';
 export { matchPrey, preyFinder } from './names/prey.ts';
 export type { IntakeOptions } from './options.ts';

@@ -63,6 +63,15 @@ export const latestActs = (howMany: number): Query<readonly Act[]> =>
     [howMany],
   );
 
+/** The acts that changed one row, newest first, without the undos of them. */
+export const actsChanging = (noun: Noun, code: string): Query<readonly Act[]> =>
+  jsonQuery(
+    `select json_group_array(json_object(${ACT})) as body from (
+       select * from act where undoes is null and id in (select act from change where noun = ? and code = ?)
+       order by id desc)`,
+    [noun, code],
+  );
+
 /** Counts every act and every undo. */
 export const revision: Query<number> = jsonQuery('select coalesce(max(id), 0) as body from act');
 

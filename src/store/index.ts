@@ -5,6 +5,7 @@ export {
   type ActMark,
   actNumbered,
   actOfForm,
+  actsChanging,
   actsNumbered,
   addAct,
   latestActs,

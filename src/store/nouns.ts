@@ -1,5 +1,5 @@
 /** The things the keeper can change, as rows, and which columns hold them. */
-import type { LifeStage, Sex } from '../husbandry/animals/index.ts';
+import type { ChangedKind, LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { BinRole } from '../husbandry/larder/index.ts';
 import type { PlannedChange, Room } from '../husbandry/snapshot.ts';
@@ -82,6 +82,7 @@ export interface SettingRow {
 }
 
 export interface Rows {
+  readonly kind: ChangedKind;
   readonly room: RoomRow;
   readonly animal: AnimalRow;
   readonly bin: BinRow;
@@ -96,6 +97,7 @@ type Columns<T> = { readonly [Name in keyof T]-?: Column };
 
 /** Columns by noun; the first names the row. A row naming another comes after it in this list. */
 export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
+  kind: { code: 'plain', base: 'plain', changes: 'json' },
   room: {
     code: 'plain',
     name: 'plain',

@@ -2,25 +2,26 @@
 import { jsonQuery, type Query, type Tx } from './query.ts';
 import { PLACE, SINCE } from './turns.ts';
 
-/** Rows that name a row of another noun, by the field that names it. */
-const NAMES = `names (field, noun) as (values ('room', 'animal'), ('room', 'bin'), ('room', 'planned_change'),
-  ('bin', 'delivery'), ('animal', 'planned_change'))`;
+/** Rows that name a row of another noun: the noun that names, the field, the noun named. */
+const NAMES = `names (noun, field, named) as (values ('animal', 'room', 'room'), ('bin', 'room', 'room'),
+  ('planned_change', 'room', 'room'), ('delivery', 'bin', 'bin'), ('planned_change', 'animal', 'animal'),
+  ('animal', 'kind', 'kind'), ('planned_change', 'animalKind', 'kind'))`;
 
 /** Rows named by the images of changes that meet a condition. */
 const namesIn = (condition: string): string =>
   ['before', 'after']
     .map(
-      (image) => `select c.act, n.field as noun, c.${image} ->> n.field as code
+      (image) => `select c.act, n.named as noun, c.${image} ->> n.field as code
         from names n join change c on c.noun = n.noun where ${condition}`,
     )
     .join(' union all ');
 
-/** A row was made or dropped, closed or brought back. */
-const CAME_OR_WENT = `(c.before is null or c.after is null
-  or c.before ->> '$.closed' is not c.after ->> '$.closed')`;
+/** A row was made or dropped, closed or brought back; a kind of the Book is there whatever the keeper says of it. */
+const CAME_OR_WENT = `((c.before is null or c.after is null or c.before ->> '$.closed' is not c.after ->> '$.closed')
+  and (c.noun <> 'kind' or coalesce(c.after, c.before) ->> '$.base' is not null))`;
 const IS_MINE = 'c.act in (select id from mine)';
 /** Only where a row of this noun came or went: it reads much of the journal. */
-const ONE_WENT = 'n.field in (select noun from touched where edge)';
+const ONE_WENT = 'n.named in (select noun from touched where edge)';
 
 /**
  * Pairs of an act and a newer one that counts and rests on it: it changed the same row; it names a row that came or

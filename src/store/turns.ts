@@ -81,7 +81,10 @@ export const inOrder = (acts: readonly number[]): Query<readonly number[]> =>
     [JSON.stringify(acts)],
   );
 
-/** Whether one of these rows lives in a room that was removed or comes to a bin that was closed, or is such a place. */
+/**
+ * Whether one of these rows lives in a room that was removed, comes to a bin that was closed or is of a kind of the
+ * keeper's own that is gone; or is such a room, bin or kind.
+ */
 export const placeGone = (codes: readonly string[]): Query<boolean> => ({
   ...jsonQuery<boolean>(
     `with mine as materialized (select value as code from json_each(:codes)),
@@ -89,8 +92,13 @@ export const placeGone = (codes: readonly string[]): Query<boolean> => ({
        select code, room from animal where left_day is null
        union all select code, room from bin where closed = 0
        union all select code, room from planned_change where cancelled = 0
-       union all select code, bin from delivery where state = 'expected'),
-     closed as (select code from room where closed = 1 union all select code from bin where closed = 1)
+       union all select code, bin from delivery where state = 'expected'
+       union all select code, kind from animal
+       union all select code, animal_kind from planned_change),
+     closed as (
+       select code from room where closed = 1 union all select code from bin where closed = 1
+       union all select code from change where noun = 'kind' and coalesce(after, before) ->> '$.base' is not null
+         and code not in (select code from kind))
      select json(iif(exists (
        select 1 from placed p join closed c on c.code = p.place
        where p.code in (select code from mine) or p.place in (select code from mine)), 'true', 'false')) as body`,

@@ -91,7 +91,7 @@ const gone = (said: string): Problem =>
 const placeIsGone = (said: string, on: boolean): Problem =>
   problem(
     'place-gone',
-    `"${said}" cannot be ${on ? 'done again' : 'undone'}: the room or bin it needs was removed. Bring that back first.`,
+    `"${said}" cannot be ${on ? 'done again' : 'undone'}: the room, bin or kind it needs was removed. Bring that back first.`,
   );
 const stillNeeded = (said: string): Problem =>
   problem('still-needed', `"${said}" cannot be undone: something in it is still used elsewhere.`);

@@ -7,6 +7,7 @@ import { AnimalsPage } from '../../views/pages/animals.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
+import { BookPage } from '../../views/pages/book.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { GonePage } from '../../views/pages/gone.tsx';
@@ -14,6 +15,8 @@ import { HelpPage } from '../../views/pages/help.tsx';
 import { HistoryPage } from '../../views/pages/history.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { KeyInPage } from '../../views/pages/key-in.tsx';
+import { KindPage } from '../../views/pages/kind.tsx';
+import { NewKindPage } from '../../views/pages/kind-new.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
@@ -26,6 +29,7 @@ import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
+import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps } from './view-book.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, leftProps } from './view-history.ts';
 import {
@@ -104,6 +108,12 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
+    book: markup(<BookPage {...bookProps} query={query} shell={own} />),
+    'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
+    kind: markup(<KindPage {...kindProps} shell={own} />),
+    'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
+    'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),
+    'kind-new': markup(<NewKindPage {...newKindProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),

@@ -11,7 +11,7 @@ export interface SourceLine {
   readonly source: string | null;
 }
 
-const STATUS_WORDS: Readonly<Record<Status, string>> = {
+export const STATUS_WORDS: Readonly<Record<Status, string>> = {
   published: 'published',
   'common practice': 'common practice, no source',
   'from memory': 'from memory, unchecked',

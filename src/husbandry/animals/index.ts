@@ -11,4 +11,17 @@ export type {
   StageRule,
   Urgency,
 } from './kind.ts';
+export {
+  type Changed,
+  type ChangedKind,
+  type KindChanges,
+  type KindField,
+  type KindValues,
+  NOTHING_CHANGED,
+  type Own,
+  type ShareCaps,
+  type StageField,
+  type StageValues,
+} from './own-values.ts';
 export { adultGauge, type Eater, eaterOf, ruleOf } from './stage.ts';
+export { kindValues, stageValues } from './values.ts';

@@ -90,6 +90,8 @@ export interface StageRule {
 
 export interface Kind {
   readonly code: string;
+  /** The kind of the Book that this one, of the keeper's own, was made from. */
+  readonly madeFrom?: string;
   /** Scientific name, or the group's name for a general kind. */
   readonly name: string;
   readonly commonName: string;

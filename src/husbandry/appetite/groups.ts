@@ -39,7 +39,7 @@ export function groupsOf(
   return { groups, groupOfMember: Int32Array.from(keys, (key) => index.get(key) as number) };
 }
 
-/** Same group, stage words, meal, window shares and prey; reference lengths within one band of a fixed ratio. */
+/** Same group, stage words, meal, window shares, prey, its caps and portions, and urgency; reference lengths within one band of a fixed ratio. */
 function groupKey({ kind, rule, eater }: GroupMember, bandRatio: number): string {
   const band = Math.floor(Math.log(eater.referenceMm) / Math.log(bandRatio));
   const { min, ideal, max, killFirstAbove } = rule.window.value;
@@ -56,6 +56,9 @@ function groupKey({ kind, rule, eater }: GroupMember, bandRatio: number): string
     rule.accepts.join('+'),
     rule.gape?.headWidthShare.value ?? '',
     rule.refusesHard,
+    rule.urgency,
+    rule.portions.value,
+    Object.entries(rule.shareCaps.value).sort().join('+'),
   ].join('|');
 }
 

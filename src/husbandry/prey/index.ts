@@ -10,4 +10,5 @@ export type {
   StageKind,
   SurvivalPoint,
 } from './species.ts';
+export { sizeWord, type TradeSizes, tradeSizes } from './trade-sizes.ts';
 export { widestWindow } from './widest-window.ts';

@@ -13,6 +13,7 @@ export type {
 } from './answer.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
+export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
 export { type UsedBin, usedBins } from './evening-use.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';

@@ -31,8 +31,9 @@ function groupOfWords(plain: string): KindGroup | null {
   return GROUP_WORDS.find(([, words]) => words.some(has))?.[0] ?? null;
 }
 
-/** A general kind carries its group's name instead of a scientific one. */
-const isGeneral = (kind: Kind): boolean => groupOfWords(plainWords(kind.name)) !== null;
+/** A general kind of the Book carries its group's name instead of a scientific one. */
+export const isGeneral = ({ name, madeFrom }: Kind): boolean =>
+  madeFrom === undefined && groupOfWords(plainWords(name)) !== null;
 
 const booksOf = (kinds: readonly Kind[]): KindBooks => ({
   kinds,

@@ -3,7 +3,8 @@
  * A step that adds a column to a noun also writes its default into the images kept in `change`.
  */
 import { first } from './001-first.ts';
+import { kinds } from './002-kinds.ts';
 import { roomsRemoved } from './003-rooms-removed.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [first, roomsRemoved];
+export const migrations: readonly Migration[] = [first, kinds, roomsRemoved];

@@ -8,7 +8,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { sex } from '../../actions/animal-fields.ts';
 import { asOf, civilDay, heads } from '../../actions/fields.ts';
-import { addAnimal, type Done, editAnimal, loadSnapshot } from '../../actions/index.ts';
+import { addAnimal, type Done, editAnimal, factsNow, loadSnapshot } from '../../actions/index.ts';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import { problem } from '../../husbandry/problems.ts';
@@ -74,7 +74,7 @@ async function moveIn(
   { unit, formId }: Sent,
 ): Promise<Result<Done<{ animal: string }>>> {
   const { gauge, asOf: _, ...fields } = given;
-  const kind = house.context.facts.kinds.get(given.kind);
+  const kind = (await factsNow(house.context)).kinds.get(given.kind);
   if (kind === undefined) return err(problem('unknown-kind', 'Choose a kind from the list.', 'kind'));
   const assumed = gauge === '';
   const stage = given.matured ? 'mature male' : 'juvenile';

@@ -97,11 +97,21 @@ function problemsOf(issues: readonly z.core.$ZodIssue[]): Refused['problems'] {
   return Object.fromEntries(said.reverse());
 }
 
-function besideField(
+export function besideField(
   { field = '', sentence }: Problem,
   shape: z.ZodRawShape,
   fields: Readonly<Record<string, string>>,
 ): Refused['problems'] {
   const name = fields[field] ?? field;
   return { [name in shape ? name : '']: sentence };
+}
+
+/** A form read without an act, to show what it would do: its values as typed, and what was read or what is wrong. */
+export async function readForm<S extends z.ZodRawShape>(c: Context, shape: S, many: readonly string[]) {
+  const typed = await typedIn(c);
+  const read = z.strictObject(shape).safeParse(flat(typed, many));
+  const values = valuesOf(typed);
+  return read.success
+    ? { values, given: read.data, problems: {} }
+    : { values, given: null, problems: problemsOf(read.error.issues) };
 }

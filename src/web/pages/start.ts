@@ -7,7 +7,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { heads, headsOrNone } from '../../actions/fields.ts';
 import { FIRST_ROOM } from '../../actions/first-room.ts';
-import { addAnimal, addBin, editRoom, editSettings } from '../../actions/index.ts';
+import { addAnimal, addBin, editRoom, editSettings, factsNow } from '../../actions/index.ts';
 import type { LifeStage } from '../../husbandry/animals/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok } from '../../husbandry/result.ts';
@@ -104,7 +104,7 @@ const animalForm = (house: House) =>
     }),
     act: async (given, { unit, formId }) => {
       const { context } = house;
-      const kind = context.facts.kinds.get(given.kind);
+      const kind = (await factsNow(context)).kinds.get(given.kind);
       if (kind === undefined) return err(problem('unknown-kind', 'Choose a kind from the list.', 'kind'));
       const gaugeMm = given.size === '' ? ok(gaugeOfStage(kind, given.stage)) : readMm(unit)(given.size);
       if (!gaugeMm.ok) return err({ ...gaugeMm.problem, field: 'size' });

@@ -36,6 +36,8 @@ const saidBy =
 
 /** Text that a field of an action takes. */
 export const typed = (field: z.ZodType) => needed.superRefine(check(saidBy(field)));
+/** The same, where an empty text says something too. */
+export const typedOrEmpty = (field: z.ZodType) => anyText.superRefine(check(saidBy(field)));
 /** The same, or left empty. */
 export const maybe = (field: z.ZodType) =>
   z

@@ -1,0 +1,40 @@
+/** The prey the Book knows, by name, length and the sizes sold. */
+import { sentenceCase } from '../format.ts';
+
+export interface BookPrey {
+  readonly name: string;
+  readonly commonName: string;
+  /** '2 to 25 mm'. */
+  readonly lengths: string;
+  /** 'pinhead, small, medium ...'. */
+  readonly sizes: string;
+}
+
+export const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean }) => (
+  <details class="book-group" open={open}>
+    <summary>Prey: {prey.length} species</summary>
+    <table class="stacks book-kinds">
+      <thead>
+        <tr>
+          <th scope="col">Species</th>
+          <th scope="col">Lengths fed</th>
+          <th scope="col">Sold as</th>
+        </tr>
+      </thead>
+      <tbody>
+        {prey.map(({ name, commonName, lengths, sizes }) => (
+          <tr>
+            <th scope="row">
+              {sentenceCase(commonName)}
+              <small>
+                <i>{name}</i>
+              </small>
+            </th>
+            <td data-label="Lengths">{lengths}</td>
+            <td data-label="Sold as">{sizes}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </details>
+);
