@@ -17,6 +17,15 @@ export type SettingsAct =
   | 'units'
   | 'theme';
 
+/** An absence asked about: dates as YYYY-MM-DD, and whether those who only miss a meal are fed too. */
+interface DaysAway {
+  readonly from: string;
+  readonly to: string;
+  readonly also?: boolean;
+}
+const daysIn = ({ from, to, also = false }: DaysAway): string =>
+  `from=${encodeURIComponent(from)}&to=${encodeURIComponent(to)}${also ? '&also=on' : ''}`;
+
 export const paths = {
   sunday: '/',
   /** The picture of a coming week, alone. */
@@ -61,6 +70,10 @@ export const paths = {
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   more: '/more',
+  away: '/away',
+  awayOn: (days: DaysAway): string => `/away?${daysIn(days)}`,
+  awaySheetPage: '/away/sheet',
+  awaySheet: (days: DaysAway): string => `/away/sheet?${daysIn(days)}`,
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -94,6 +107,7 @@ export const paths = {
     'morning',
     'walk',
     'key-in',
+    'away',
     'phone',
     'print',
     'outbox',

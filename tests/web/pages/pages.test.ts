@@ -22,6 +22,7 @@ const PAGES = [
   '/import',
   '/history',
   '/gone',
+  '/away',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -52,6 +53,8 @@ const READS = [
   '/tonight/key-in',
   '/history',
   '/gone',
+  '/away',
+  '/away/sheet',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
@@ -86,6 +89,7 @@ const WRITES = [
   '/import',
   '/import/check',
   '/import/confirm',
+  '/away',
   '/demo/start',
   '/demo/remove',
   '/undo/:act',
