@@ -5,6 +5,7 @@ const at = (base: string, code: string, act?: string): string =>
 
 export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'left' | 'edit';
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
+export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -13,6 +14,7 @@ export type SettingsAct =
   | 'rooms'
   | 'rooms/remove'
   | 'changes'
+  | 'changes/edit'
   | 'changes/remove'
   | 'units'
   | 'theme';
@@ -63,6 +65,7 @@ export const paths = {
   kind: (code: string): string => at('/book/kinds', code),
   larder: '/larder',
   newBin: '/larder/new',
+  newCup: (species: string): string => `/larder/new?cup=${encodeURIComponent(species)}`,
   bin: (code: string): string => at('/larder', code),
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
@@ -74,6 +77,8 @@ export const paths = {
   awayOn: (days: DaysAway): string => `/away?${daysIn(days)}`,
   awaySheetPage: '/away/sheet',
   awaySheet: (days: DaysAway): string => `/away/sheet?${daysIn(days)}`,
+  sacs: '/sacs',
+  sacAct: (code: string, act: SacAct): string => at('/sacs', code, act),
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -108,6 +113,7 @@ export const paths = {
     'walk',
     'key-in',
     'away',
+    'sacs',
     'phone',
     'print',
     'outbox',

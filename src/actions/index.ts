@@ -17,11 +17,14 @@ export { deliveryCame } from './delivery-came.ts';
 export { discard } from './discard.ts';
 export { editAnimal } from './edit-animal.ts';
 export { editBin } from './edit-bin.ts';
+export { editChange } from './edit-change.ts';
 export { editRoom } from './edit-room.ts';
 export { editSettings } from './edit-settings.ts';
 export { emptyDemo } from './empty-demo.ts';
+export { endSac } from './end-sac.ts';
 export { expectDelivery } from './expect-delivery.ts';
 export { firstRoom } from './first-room.ts';
+export { hatchSac } from './hatch-sac.ts';
 export { importAnimals } from './import-animals.ts';
 export type { Imported, ListGiven } from './import-list.ts';
 export { importRows } from './import-rows.ts';
@@ -30,8 +33,10 @@ export { type LifeRecord, loadLife } from './load-life.ts';
 export { loadSnapshot } from './load-snapshot.ts';
 export { lookBin } from './look-bin.ts';
 export { move } from './move.ts';
+export { noteSac } from './note-sac.ts';
 export type { Done } from './perform.ts';
 export { planChange } from './plan-change.ts';
+export { pullSac } from './pull-sac.ts';
 export {
   type Answering,
   type Answers,
@@ -50,6 +55,7 @@ export { recordPremoult } from './record-premoult.ts';
 export { removeRoom } from './remove-room.ts';
 export { seeCup } from './see-cup.ts';
 export { seeSize } from './see-size.ts';
+export { settleSac } from './settle-sac.ts';
 export { startCup } from './start-cup.ts';
 export { eveningOfAct, stepWords } from './step-words.ts';
 export { takeAway } from './take-away.ts';
