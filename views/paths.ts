@@ -7,6 +7,7 @@ export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died'
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
 /** What may be done with a kind of the Book. */
 export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
+export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -15,9 +16,19 @@ export type SettingsAct =
   | 'rooms'
   | 'rooms/remove'
   | 'changes'
+  | 'changes/edit'
   | 'changes/remove'
   | 'units'
   | 'theme';
+
+/** An absence asked about: dates as YYYY-MM-DD, and whether those who only miss a meal are fed too. */
+interface DaysAway {
+  readonly from: string;
+  readonly to: string;
+  readonly also?: boolean;
+}
+const daysIn = ({ from, to, also = false }: DaysAway): string =>
+  `from=${encodeURIComponent(from)}&to=${encodeURIComponent(to)}${also ? '&also=on' : ''}`;
 
 export const paths = {
   sunday: '/',
@@ -55,6 +66,7 @@ export const paths = {
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
   larder: '/larder',
   newBin: '/larder/new',
+  newCup: (species: string): string => `/larder/new?cup=${encodeURIComponent(species)}`,
   bin: (code: string): string => at('/larder', code),
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
@@ -71,6 +83,12 @@ export const paths = {
   changeKind: (code: string, what: string): string =>
     `${at('/book/kinds', code)}?change=${encodeURIComponent(what)}#change`,
   kindAct: (code: string, act: KindAct): string => at('/book/kinds', code, act),
+  away: '/away',
+  awayOn: (days: DaysAway): string => `/away?${daysIn(days)}`,
+  awaySheetPage: '/away/sheet',
+  awaySheet: (days: DaysAway): string => `/away/sheet?${daysIn(days)}`,
+  sacs: '/sacs',
+  sacAct: (code: string, act: SacAct): string => at('/sacs', code, act),
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -105,6 +123,8 @@ export const paths = {
     'walk',
     'key-in',
     'book',
+    'away',
+    'sacs',
     'phone',
     'print',
     'outbox',

@@ -100,4 +100,15 @@ export interface Policy {
   readonly leftoversOutHours: Sourced;
   /** Animals named as touched in one group. */
   readonly touchedNamed: Sourced;
+  /** Days kept between the keeper's return and the end of an animal's safe gap, for a journey or a meal that goes wrong. */
+  readonly awayMarginDays: Sourced;
+  /** Days ahead up to which the larder is followed evening by evening for a sitter. */
+  readonly awayFollowedDays: Sourced;
+  /** Replicates of a hatch wave; fewer where heads x days x replicates would pass its work. */
+  readonly waveReplicates: Sourced;
+  readonly waveReplicatesLeast: Sourced;
+  readonly waveWork: Sourced;
+  /** Weeks shown after the latest first feed, and at most altogether. */
+  readonly waveWeeksAfter: Sourced;
+  readonly waveWeeksMost: Sourced;
 }

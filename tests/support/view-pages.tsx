@@ -4,6 +4,8 @@ import type { Shell } from '../../views/layout.tsx';
 import { AnimalPage } from '../../views/pages/animal.tsx';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
+import { AwayPage } from '../../views/pages/away.tsx';
+import { AwaySheetPage } from '../../views/pages/away-sheet.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
@@ -22,6 +24,7 @@ import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
+import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
@@ -36,6 +39,8 @@ import {
   animalFormProps,
   animalProps,
   animalsProps,
+  awayProps,
+  awaySheetProps,
   binFormProps,
   binProps,
   blankSheetProps,
@@ -45,6 +50,7 @@ import {
   keyInProps,
   larderProps,
   morningProps,
+  sacsProps,
   settingsProps,
   startProps,
   sundayProps,
@@ -114,6 +120,11 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
     'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),
     'kind-new': markup(<NewKindPage {...newKindProps} shell={own} />),
+    away: markup(<AwayPage {...awayProps} shell={own} />),
+    'away-asking': markup(<AwayPage {...awayProps} answer={null} shell={own} />),
+    'away-sheet': markup(<AwaySheetPage {...awaySheetProps} shell={own} />),
+    sacs: markup(<SacsPage {...sacsProps} shell={own} />),
+    'sacs-none': markup(<SacsPage {...sacsProps} open={[]} past={[]} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),

@@ -28,6 +28,8 @@ const PAGES = [
   '/import',
   '/history',
   '/gone',
+  '/away',
+  '/sacs',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -61,6 +63,9 @@ const READS = [
   '/tonight/key-in',
   '/history',
   '/gone',
+  '/away',
+  '/away/sheet',
+  '/sacs',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
@@ -94,11 +99,15 @@ const WRITES = [
     'absences',
     'absences/remove',
     'changes',
+    'changes/edit',
     'changes/remove',
   ].map((act) => `/settings/${act}`),
   '/import',
   '/import/check',
   '/import/confirm',
+  '/away',
+  '/sacs',
+  ...['pulled', 'hatched', 'settled', 'ended', 'edit', 'cancel'].map((act) => `/sacs/:code/${act}`),
   '/demo/start',
   '/demo/remove',
   '/undo/:act',
