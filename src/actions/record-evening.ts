@@ -10,6 +10,8 @@ import { standing } from './evening-standing.ts';
 import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
 import { findBin } from './find.ts';
 import { died, type LifeEvent, moulted } from './life-events.ts';
+import { withoutLateComers } from './late-comers.ts';
+import { beforeItCame } from './lifetime.ts';
 import { swapped } from './parse.ts';
 import { action, type Scene } from './perform.ts';
 
@@ -22,6 +24,8 @@ const offered = z.strictObject({
   toMm: preyMm,
   preKilled: flag.default(false),
   portions: portions.default(1),
+  /** What became of it, where that is known when it is written down. */
+  became: oneOf(['taken', 'part-taken', 'refused']).optional(),
   bulk: flag.default(false),
 });
 const notOffered = z.strictObject({
@@ -48,7 +52,8 @@ export const recordEvening = action({
     const tooOld = tooLongAgo(day, { today: scene.now.today, policy: scene.facts.policy });
     if (tooOld !== null) return err(tooOld);
     const lines = await scene.tx.ask(eveningLines(day));
-    const { open, already, against } = standing(given.rows, lines, given.formId);
+    const rows = await withoutLateComers(scene, day, given.rows);
+    const { open, already, against } = standing(rows, lines, given.formId);
     if (open.length === 0) return err(problem(NOBODY_LEFT, 'All of this evening is written down already.'));
     const checked = await checkNames(scene, open);
     if (!checked.ok) return checked;
@@ -144,6 +149,8 @@ interface Seen {
 }
 
 async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<Result<LifeEvent>> {
+  const early = beforeItCame(animal, { day, field: 'day' });
+  if (early !== null) return err(early);
   if (each.outcome === 'offered') return ok({ row: animal, entries: [offerOf(each, day)] });
   if (each.outcome === 'moulted') return moulted(scene, animal, { found: day });
   if (each.outcome === 'died') return died(animal, 1, day);
@@ -153,8 +160,9 @@ async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<
 }
 
 function offerOf(given: z.output<typeof offered>, day: DayNumber): EntryInput {
-  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk } = given;
-  const details = { preKilled, portions: given.portions, bulk };
+  const { animal, bin, heads: many, fromMm, toMm, preKilled, bulk, became } = given;
+  const outcome = became === undefined ? {} : { outcome: became };
+  const details = { preKilled, portions: given.portions, bulk, ...outcome };
   return { day, kind: 'offered', animal, bin, heads: many, fromMm, toMm, details };
 }
 

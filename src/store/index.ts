@@ -10,13 +10,14 @@ export {
   revision,
 } from './acts.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
-export { changedSince } from './changed-since.ts';
+export { anyChangedSince, changedSince } from './changed-since.ts';
 export { isFile } from './connection.ts';
 export { nextCodes } from './counters.ts';
 export { demoIsHere } from './demo.ts';
 export { draftNamed, keepDraft } from './drafts.ts';
 export {
   type EntryInput,
+  lastMealTaken,
   lastSeenUnmoulted,
   type MealOutcome,
   type OfferLine,

@@ -19,7 +19,9 @@ import { freshContext, freshFolder, good, MOMENT, urlOf } from '../support/store
 const freshFile = () => join(freshFolder(), 'larder.db');
 const open = (file: string, steps = migrations) =>
   openStore({ place: { url: urlOf(file) }, moment: MOMENT, steps });
-const grown = [...migrations, { version: 2, statements: ['alter table room add column note text'] }];
+const NEWEST = migrations.length;
+const next = (statements: readonly string[]) => [...migrations, { version: NEWEST + 1, statements }];
+const grown = next(['alter table room add column note text']);
 
 /** A database with one room, closed. */
 async function written(file = freshFile()): Promise<string> {
@@ -81,7 +83,7 @@ test('a newer schema is refused', async () => {
   await tamper(file, 'update schema_version set version = 99');
   expect(await refusedUntouched(file)).toMatchObject({
     code: 'database-newer',
-    sentence: expect.stringContaining('schema 99; this one knows up to 1'),
+    sentence: expect.stringContaining(`schema 99; this one knows up to ${NEWEST}`),
   });
 });
 
@@ -114,7 +116,7 @@ test('before a schema grows, a copy that opens by itself is made', async () => {
 
 test('a step that fails leaves the schema as it was', async () => {
   const file = await written();
-  const broken = [...migrations, { version: 2, statements: ['create table extra (a integer)', 'nonsense'] }];
+  const broken = next(['create table extra (a integer)', 'nonsense']);
   await expect(open(file, broken)).rejects.toThrow('nonsense');
   const store = good(await open(file));
   expect(
@@ -123,7 +125,7 @@ test('a step that fails leaves the schema as it was', async () => {
       args: [],
       decode: (rows) => rows[0]?.version,
     }),
-  ).toBe(1);
+  ).toBe(NEWEST);
   await store.close();
 });
 
