@@ -3,7 +3,18 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'edit';
+export type AnimalAct =
+  | 'moulted'
+  | 'measured'
+  | 'matured'
+  | 'premoult'
+  | 'died'
+  | 'edit'
+  | 'split'
+  | 'heads'
+  | 'came-back';
+/** What may be done with many animals at once. */
+export type HerdAct = 'move' | 'stage' | 'kind' | 'gone' | 'lend' | 'died';
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'edit';
 export type SettingsAct =
   | 'feeding'
@@ -35,6 +46,9 @@ export const paths = {
   morning: '/morning',
   animals: '/animals',
   newAnimal: '/animals/new',
+  /** Many animals at once: chosen in the list, one act, looked over and done. */
+  changeAnimals: '/animals/change',
+  herdAct: (act: HerdAct): string => `/animals/change/${act}`,
   animal: (code: string): string => at('/animals', code),
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
@@ -74,6 +88,7 @@ export const paths = {
     'sunday',
     'round',
     'evening',
+    'herd',
     'phone',
     'print',
   ].map((name) => `/assets/${name}.css`),

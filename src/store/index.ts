@@ -29,6 +29,7 @@ export { type EveningLine, eveningLines } from './evening.ts';
 export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
+export { type AnimalMark, animalMarks } from './marks.ts';
 export type {
   AnimalRow,
   BinRow,

@@ -21,7 +21,7 @@ import { answer, names, shell } from './view-fixtures.ts';
 import {
   animalFormProps,
   animalProps,
-  animalsProps,
+  animalsFound,
   binFormProps,
   binProps,
   earlierRoundProps,
@@ -62,7 +62,6 @@ const lastingAnswer = {
 /** Every page in a theme; the list of animals as found for a query. */
 export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const themed: Shell = { ...shell, theme };
-  const found = animalsProps.rows.filter(({ name }) => name.toLowerCase().includes(query));
   const own: Shell = { ...themed, demo: false, undo: null };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
@@ -77,7 +76,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     tonight: markup(<TonightPage {...tonightProps} shell={themed} />),
     'tonight-earlier': markup(<TonightPage {...earlierRoundProps} shell={{ ...own, smallHours: true }} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
-    animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),
+    animals: markup(<AnimalsPage {...animalsFound(query)} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),

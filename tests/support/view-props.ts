@@ -168,16 +168,16 @@ const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow =>
   kindName: 'Red-legged bird-eater',
   stageWord: 'juvenile',
   count: 1,
-  room: 'Spare room',
-  shelf: 'Shelf A',
+  place: null,
   ownLengthMm: 14,
   window: { minMm: 4, idealMm: 6, maxMm: 9 },
   next: 'due Thu 26 Nov',
+  remarks: [],
   ...more,
 });
 
-const animalRows: readonly AnimalRow[] = [
-  row('A1', 'Hazel', {}),
+const shelfA: readonly AnimalRow[] = [
+  row('A1', 'Hazel', { remarks: ['size assumed'] }),
   row('A2', 'Mr Wick', {
     stageWord: 'adult',
     ownLengthMm: 52,
@@ -187,19 +187,105 @@ const animalRows: readonly AnimalRow[] = [
     stageWord: 'adult',
     ownLengthMm: 78,
     window: { minMm: 22, idealMm: 36, maxMm: 55 },
+    next: 'late since Thu 19 Nov',
+    remarks: ['refused 3 times'],
   }),
+];
+const shelfB: readonly AnimalRow[] = [
   row('A4', 'Sling tray 2', {
     stageWord: 'spiderlings',
     count: 40,
-    shelf: 'Shelf B',
     ownLengthMm: 3,
     window: { minMm: 1.4, idealMm: 2.2, maxMm: 3 },
     next: 'due tonight',
   }),
-  row('A6', 'Tansy', { shelf: 'Shelf B', next: 'waits after its moult until Fri 27 Nov' }),
+  row('A6', 'Tansy', { next: 'waits after its moult until Fri 27 Nov' }),
 ];
 
-export const animalsProps: AnimalsProps = { shell, unit, query: '', total: 5, rows: animalRows };
+const filter = (label: string, count: number, on = false) => ({
+  label,
+  count,
+  on,
+  href: `/animals?show=${label.toLowerCase().replaceAll(' ', '-')}`,
+});
+
+export const animalsProps: AnimalsProps = {
+  shell,
+  unit,
+  total: 44,
+  search: {
+    q: '',
+    show: [],
+    choices: [
+      {
+        name: 'group',
+        label: 'Kinds',
+        chosen: '',
+        options: [
+          { value: '', label: 'All kinds' },
+          { value: 'tarantula', label: 'Tarantulas' },
+        ],
+      },
+      {
+        name: 'place',
+        label: 'Place',
+        chosen: '',
+        options: [
+          { value: '', label: 'All places' },
+          { value: 'R1', label: 'All of Spare room', group: 'Spare room' },
+          { value: 'R1|Shelf A', label: 'Shelf A', group: 'Spare room' },
+        ],
+      },
+    ],
+  },
+  filters: [
+    filter('Due tonight', 1),
+    filter('Late', 1),
+    filter('About to moult', 0),
+    filter('Hardening', 1),
+    filter('Refused twice or more', 1),
+    filter('Kept as a group', 1),
+  ],
+  found: '',
+  clear: null,
+  instead: [],
+  sections: [
+    { head: 'Spare room, Shelf A', rows: shelfA },
+    { head: 'Spare room, Shelf B', rows: shelfB },
+  ],
+  leaves: { from: 1, to: 5, of: 5, previous: null, next: null },
+  list: '',
+  seen: '5.00ff',
+  lent: [
+    {
+      code: 'A5',
+      name: 'Biscuit',
+      kindName: 'Red-legged bird-eater',
+      count: 1,
+      to: 'the school',
+      since: TODAY - 30,
+      back: TODAY - 2,
+    },
+  ],
+};
+
+/** The list as a query with words finds it among the fixtures. */
+export function animalsFound(q: string): AnimalsProps {
+  if (q === '') return animalsProps;
+  const sections = animalsProps.sections
+    .map(({ head, rows }) => ({ head, rows: rows.filter(({ name }) => name.toLowerCase().includes(q)) }))
+    .filter(({ rows }) => rows.length > 0);
+  const of = sections.reduce((sum, { rows }) => sum + rows.length, 0);
+  return {
+    ...animalsProps,
+    search: { ...animalsProps.search, q },
+    found: of === 0 ? `None of 5 found: matching “${q}”.` : `${of} of 5 found: matching “${q}”.`,
+    clear: '/animals',
+    instead: of === 0 ? [{ label: `“${q}”`, href: '/animals', count: 5 }] : [],
+    sections,
+    leaves: { from: 1, to: of, of, previous: null, next: null },
+  };
+}
 
 export const animalProps: AnimalPageProps = {
   shell,

@@ -138,9 +138,9 @@ test('animals stand in shelf order, and a search finds by every word', async () 
   const all = await see('/animals');
   expect(all.indexOf('Ash')).toBeLessThan(all.indexOf('Sac of five'));
   const one = await see('/animals?q=sac+a10');
-  expect(one).toContain('1 found for “sac a10”');
+  expect(one).toContain('1 of 2 found: matching “sac a10”.');
   expect(one).not.toContain('Ash</a>');
-  expect(await see('/animals?q=%3Cb%3Ehollow')).toContain('Nobody here matches “&lt;b&gt;hollow”.');
+  expect(await see('/animals?q=%3Cb%3Ehollow')).toContain('None of 2 found: matching “&lt;b&gt;hollow”.');
 });
 
 test('the light is kept by the browser and changes no record', async () => {
