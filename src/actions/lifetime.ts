@@ -3,7 +3,7 @@ import { civilDate, type DayNumber } from '../husbandry/calendar.ts';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import type { AnimalRow } from '../store/index.ts';
 
-type Begun = Pick<AnimalRow, 'code' | 'hatchedDay' | 'hereSince'>;
+type Begun = Pick<AnimalRow, 'code' | 'name' | 'hatchedDay' | 'hereSince'>;
 
 interface Dated {
   readonly day: DayNumber | null | undefined;
@@ -11,13 +11,15 @@ interface Dated {
 }
 
 /** Refuses what is dated before the animal hatched: also what somebody else saw and told. */
-export const beforeItHatched = ({ code, hatchedDay }: Begun, dated: Dated): Problem | null =>
-  early(dated, hatchedDay, (day) => `before ${code} hatched (${day})`);
+export const beforeItHatched = (row: Begun, dated: Dated): Problem | null =>
+  early(dated, row.hatchedDay, (day) => `before ${called(row)} hatched (${day})`);
 
 /** Refuses what the keeper cannot have seen: dated before the animal hatched or came here. */
 export const beforeItCame = (row: Begun, dated: Dated): Problem | null =>
   beforeItHatched(row, dated) ??
-  early(dated, row.hereSince, (day) => `before ${row.code} came to live here (${day})`);
+  early(dated, row.hereSince, (day) => `before ${called(row)} came to live here (${day})`);
+
+const called = ({ name, code }: Begun): string => (name === '' ? code : name);
 
 function early(
   { day, field }: Dated,

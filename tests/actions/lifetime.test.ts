@@ -22,7 +22,7 @@ test('whatever is seen here is refused before the day it came, with both days', 
   const room = await furnished();
   good(await addAnimal(room, { ...spider, hereSince: room.date(-5) }));
   const [early, field] = [room.date(-6), 'day'];
-  const sentence = '"2024-09-28" is before A4 came to live here (2024-09-29).';
+  const sentence = '"2024-09-28" is before Late came to live here (2024-09-29).';
   for (const answer of [
     await recordMeasure(room, { animal: 'A4', gaugeMm: 41, day: early }),
     await recordPremoult(room, { animal: 'A4', day: early }),
@@ -52,7 +52,7 @@ test('what a former keeper told may be older than its coming, but not than the a
   const told = { ...spider, hereSince: room.date(-5), lastMoult: room.date(-30) };
   good(await addAnimal(room, told));
   expect(problemOf(await addAnimal(room, { ...told, hatchedDay: room.date(-20) }))).toMatchObject({
-    sentence: '"2024-09-04" is before A5 hatched (2024-09-14).',
+    sentence: '"2024-09-04" is before Late hatched (2024-09-14).',
     field: 'lastMoult',
   });
   expect(problemOf(await editAnimal(room, { animal: 'A4', hatchedDay: room.date(-2) }))).toMatchObject({

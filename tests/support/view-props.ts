@@ -356,6 +356,7 @@ export const animalFormProps: AnimalFormProps = {
     },
   },
   animal: null,
+  begun: { hatchedDay: null, hereSince: null },
   kinds,
   rooms,
   shelves: ['Shelf A', 'Shelf B'],
