@@ -26,7 +26,7 @@ export {
   roundDone,
 } from './entries.ts';
 export { type EveningLine, eveningLines } from './evening.ts';
-export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
+export { type ActAbout, actsAbout, type EntryLine, type RowChange } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
 export { type AnimalMark, animalMarks } from './marks.ts';
