@@ -13,7 +13,8 @@ export const namesOf = ({ animals, bins, rooms, facts }: Snapshot): Names => ({
 });
 
 const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
-const CODE = /\b[A-Z]\d+\b/g;
+/** In quotes stands what the keeper wrote: a shelf may be called B2. */
+const CODE = /(?<!“)\b[A-Z]\d+\b/g;
 const SPECIES = /\b[a-z]+-[a-z]+\b/g;
 
 /** 'A3 moulted' becomes 'Clove moulted', prey is called by its common name, and a code after its name goes. */

@@ -36,7 +36,13 @@ async function livelyHome(): Promise<Home> {
     good(await addAnimal(room, { kind: KIND, room: 'R1', gaugeMm: 60, name, shelf: 'A2', ...more }));
   await add('Fern', { notes: 'webs the lid shut', gaugeMm: 90 });
   await add('Moss', { gaugeMm: 30, lastTaken: room.date(-3) });
-  await add('Oak', { room: 'Cellar', gaugeMm: 130, label: 'red dot', gaugeAssumed: true, kind: 'pandinus-imperator' });
+  await add('Oak', {
+    room: 'Cellar',
+    gaugeMm: 130,
+    label: 'red dot',
+    gaugeAssumed: true,
+    kind: 'pandinus-imperator',
+  });
   good(await recordPremoult(room, { animal: 'A5' }));
   for (let evening = 0; evening < 2; evening += 1) {
     const offer = { animal: 'A3', outcome: 'offered', bin: 'B2', heads: 1, fromMm: 10, toMm: 14 } as const;
