@@ -4,8 +4,12 @@ import type { Shell } from '../../views/layout.tsx';
 import { AnimalPage } from '../../views/pages/animal.tsx';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
+import { AnimalsChangePage } from '../../views/pages/animals-change.tsx';
+import { AnimalsCheckPage } from '../../views/pages/animals-check.tsx';
+import { AnimalsRefusedPage } from '../../views/pages/animals-refused.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
+import { CameBackPage } from '../../views/pages/came-back.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
@@ -14,6 +18,7 @@ import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
+import { SplitPage } from '../../views/pages/split.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
@@ -21,15 +26,19 @@ import { answer, names, shell } from './view-fixtures.ts';
 import {
   animalFormProps,
   animalProps,
+  animalsChangeProps,
+  animalsCheckProps,
   animalsFound,
   binFormProps,
   binProps,
   earlierRoundProps,
+  cameBackProps,
   importProps,
   larderProps,
   morningProps,
   settingsProps,
   startProps,
+  splitProps,
   sundayProps,
   tonightProps,
 } from './view-props.ts';
@@ -77,6 +86,13 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'tonight-earlier': markup(<TonightPage {...earlierRoundProps} shell={{ ...own, smallHours: true }} />),
     morning: markup(<MorningPage {...morningProps} shell={own} />),
     animals: markup(<AnimalsPage {...animalsFound(query)} shell={own} />),
+    'animals-change': markup(<AnimalsChangePage {...animalsChangeProps} shell={own} />),
+    'animals-check': markup(<AnimalsCheckPage {...animalsCheckProps} shell={own} />),
+    'animals-refused': markup(
+      <AnimalsRefusedPage shell={own} sentence="Nobody is ticked." back="/animals" />,
+    ),
+    'came-back': markup(<CameBackPage {...cameBackProps} shell={own} />),
+    split: markup(<SplitPage {...splitProps} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),

@@ -2,13 +2,17 @@
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
 import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
 import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
+import type { AnimalsChangeProps } from '../../views/pages/animals-change.tsx';
+import type { AnimalsCheckProps } from '../../views/pages/animals-check.tsx';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
+import type { CameBackProps } from '../../views/pages/came-back.tsx';
 import type { ImportProps } from '../../views/pages/import.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
 import type { StartProps } from '../../views/pages/start.tsx';
+import type { SplitProps } from '../../views/pages/split.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
@@ -286,6 +290,64 @@ export function animalsFound(q: string): AnimalsProps {
     leaves: { from: 1, to: of, of, previous: null, next: null },
   };
 }
+
+const chosen = { animal: ['A1', 'A2', 'A4'], of: 'ticked', list: 'show=late', seen: '3.00ff' };
+
+export const animalsChangeProps: AnimalsChangeProps = {
+  shell,
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'move',
+      values: { room: '', shelf: '' },
+      problems: { shelf: 'Choose a room, write a shelf, or both.' },
+    },
+  },
+  who: '3 animals (42 heads with the groups)',
+  names: 'Hazel, Mr Wick and Sling tray 2',
+  chosen,
+  back: '/animals?show=late',
+  rooms: [{ value: 'R1', label: 'Spare room' }],
+  shelves: ['Shelf A', 'Shelf B'],
+  kinds: [{ value: 'brachypelma', label: 'Red-legged bird-eater', group: 'Tarantulas' }],
+};
+
+export const animalsCheckProps: AnimalsCheckProps = {
+  shell,
+  forms,
+  act: 'died',
+  headline: '2 animals died on Sunday 22 November; 1 is so already.',
+  follows: ['Groups end with all their heads. The records stay.'],
+  button: 'Write down the death of 2 animals',
+  who: [
+    { code: 'A1', name: 'Hazel' },
+    { code: 'A2', name: 'Mr Wick' },
+  ],
+  chosen,
+  filled: { day: '2026-11-22' },
+  revision: 311,
+  action: '/animals/change/died?list=show%3Dlate',
+  again: '/animals/change?animal=A1&animal=A2',
+  back: '/animals?show=late',
+};
+
+export const cameBackProps: CameBackProps = {
+  shell,
+  forms,
+  code: 'A5',
+  name: 'Biscuit',
+  to: 'the school',
+  since: TODAY - 30,
+};
+
+export const splitProps: SplitProps = {
+  shell,
+  unit,
+  forms,
+  group: { ...animal, code: 'A4', name: 'Sling tray 2', count: 40, gaugeMm: 8, shelf: 'Shelf B' },
+  rooms: [{ value: 'R1', label: 'Spare room' }],
+  revision: 311,
+};
 
 export const animalProps: AnimalPageProps = {
   shell,

@@ -2,10 +2,20 @@
 import { describe, expect, it } from 'vitest';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
+import { AnimalsChangePage } from '../../views/pages/animals-change.tsx';
+import { AnimalsCheckPage } from '../../views/pages/animals-check.tsx';
+import { SplitPage } from '../../views/pages/split.tsx';
 import { attributes, insides, tags, words } from '../support/markup-words.ts';
 import { animal } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
-import { animalFormProps, animalsFound, animalsProps } from '../support/view-props.ts';
+import {
+  animalFormProps,
+  animalsChangeProps,
+  animalsCheckProps,
+  animalsFound,
+  animalsProps,
+  splitProps,
+} from '../support/view-props.ts';
 
 describe('the list of animals', () => {
   it('goes by shelf, each row with its next meal and its bracket', () => {
@@ -89,5 +99,41 @@ describe('the form for an animal', () => {
     expect(change).toContain('action="/animals/A1/edit"');
     expect(change).toContain('value="Hazel"');
     expect(change).not.toContain('role="alert"');
+  });
+});
+
+describe('many animals at once', () => {
+  const change = markup(<AnimalsChangePage {...animalsChangeProps} />);
+
+  it('asks what happens to them by GET, and each form carries who is chosen', () => {
+    expect(words(change)).toContain('What happens to 3 animals (42 heads with the groups)?');
+    const forms = tags(change, 'form').filter((tag) => tag.includes('/animals/change/'));
+    expect(forms).toHaveLength(6);
+    expect(forms.every((tag) => tag.includes('method="get"'))).toBe(true);
+    expect(attributes(change, 'value').filter((value) => value === 'A4')).toHaveLength(6);
+  });
+
+  it('opens the act that was refused, with the sentence beside its field', () => {
+    expect(tags(change, 'details').filter((tag) => tag.includes('open'))).toHaveLength(1);
+    expect(change).toContain('aria-describedby="move-shelf-problem move-shelf-hint"');
+  });
+
+  it('says in words what will change and who, and asks twice for deaths', () => {
+    const check = markup(<AnimalsCheckPage {...animalsCheckProps} />);
+    expect(insides(check, 'h1').map(words)).toEqual([
+      '2 animals died on Sunday 22 November; 1 is so already.',
+    ]);
+    expect(words(check)).toContain('Yes, all 2 died Write down the death of 2 animals');
+    expect(check).toContain('name="sure"');
+    expect(markup(<AnimalsCheckPage {...animalsCheckProps} act="move" />)).not.toContain('name="sure"');
+  });
+});
+
+describe('the page of a group', () => {
+  it('says how many may be taken out and what stays', () => {
+    const said = words(markup(<SplitPage {...splitProps} />));
+    expect(said).toContain('Sling tray 2: 40 heads together');
+    expect(said).toContain('At most 39: the last one keeps this record.');
+    expect(said).toContain('Empty: as in the group, 8 mm.');
   });
 });

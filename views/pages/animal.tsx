@@ -80,7 +80,13 @@ const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalP
     </h1>
     <p class="lede">{next}</p>
     <p>
-      {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>
+      {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>,{' '}
+      <a href={`${paths.changeAnimals}?animal=${animal.code}`}>move, lend or sell</a>
+      {animal.count > 1 ? (
+        <>
+          , <a href={paths.animalAct(animal.code, 'split')}>split the group</a>
+        </>
+      ) : null}
     </p>
     {cautions.map((code) => (
       <p class="caution">{animalCaution(code)}</p>

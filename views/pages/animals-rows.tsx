@@ -38,7 +38,9 @@ export const Rows = ({ section, unit }: { section: HerdSection; unit: LengthUnit
         <th scope="col">Next meal</th>
         <th scope="col" class="on-ruler">
           Prey it takes, {unit}
-          <RulerHead unit={unit} />
+          <div class="strip-row">
+            <RulerHead unit={unit} />
+          </div>
         </th>
       </tr>
     </thead>
@@ -71,6 +73,7 @@ const Row = ({ row, unit }: { row: AnimalRow; unit: LengthUnit }) => (
       {row.remarks.length === 0 ? null : <small>{row.remarks.join(', ')}</small>}
     </td>
     <td class="on-ruler">
+      <div class="strip-row">
       <WindowBracket
         id={`w-${row.code}`}
         name={row.name}
@@ -79,6 +82,7 @@ const Row = ({ row, unit }: { row: AnimalRow; unit: LengthUnit }) => (
         unit={unit}
       />
       <small>{lengthRange(row.window.minMm, row.window.maxMm, unit)}</small>
+      </div>
     </td>
   </tr>
 );
