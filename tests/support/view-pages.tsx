@@ -17,8 +17,8 @@ import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
-import { StartPage } from '../../views/pages/start.tsx';
 import { SplitPage } from '../../views/pages/split.tsx';
+import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
@@ -37,8 +37,8 @@ import {
   larderProps,
   morningProps,
   settingsProps,
-  startProps,
   splitProps,
+  startProps,
   sundayProps,
   tonightProps,
 } from './view-props.ts';

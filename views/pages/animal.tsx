@@ -80,13 +80,7 @@ const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalP
     </h1>
     <p class="lede">{next}</p>
     <p>
-      {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>,{' '}
-      <a href={`${paths.changeAnimals}?animal=${animal.code}`}>move, lend or sell</a>
-      {animal.count > 1 ? (
-        <>
-          , <a href={paths.animalAct(animal.code, 'split')}>split the group</a>
-        </>
-      ) : null}
+      {kindName}, {stageWord}, {animal.sex}. <a href={paths.editAnimal(animal.code)}>Change these</a>
     </p>
     {cautions.map((code) => (
       <p class="caution">{animalCaution(code)}</p>
@@ -95,6 +89,14 @@ const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalP
       <a class="button quiet" href="#write-down">
         Write down a moult or a size
       </a>
+      <a class="button quiet" href={`${paths.changeAnimals}?animal=${animal.code}`}>
+        Move, lend or sell
+      </a>
+      {animal.count > 1 ? (
+        <a class="button quiet" href={paths.animalAct(animal.code, 'split')}>
+          Split the group
+        </a>
+      ) : null}
     </p>
   </header>
 );

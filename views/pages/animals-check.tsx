@@ -49,9 +49,13 @@ export const AnimalsCheckPage = (props: AnimalsCheckProps) => {
           {button}
         </button>
       </PostForm>
-      <p class="acts">
-        <a href={props.again}>Do something else with them</a>
-        <a href={props.back}>Back to the list</a>
+      <p class="acts after-form">
+        <a class="button quiet" href={props.again}>
+          Do something else with them
+        </a>
+        <a class="button quiet" href={props.back}>
+          Back to the list
+        </a>
       </p>
       <details class="who-changes" open={who.length <= OPEN_UP_TO}>
         <summary>Who changes</summary>

@@ -74,14 +74,14 @@ const Row = ({ row, unit }: { row: AnimalRow; unit: LengthUnit }) => (
     </td>
     <td class="on-ruler">
       <div class="strip-row">
-      <WindowBracket
-        id={`w-${row.code}`}
-        name={row.name}
-        window={row.window}
-        ownLengthMm={row.ownLengthMm}
-        unit={unit}
-      />
-      <small>{lengthRange(row.window.minMm, row.window.maxMm, unit)}</small>
+        <WindowBracket
+          id={`w-${row.code}`}
+          name={row.name}
+          window={row.window}
+          ownLengthMm={row.ownLengthMm}
+          unit={unit}
+        />
+        <small>{lengthRange(row.window.minMm, row.window.maxMm, unit)}</small>
       </div>
     </td>
   </tr>

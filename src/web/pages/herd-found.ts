@@ -3,7 +3,7 @@
 import type { Seen } from './herd.ts';
 import { type HerdQuery, type Order, placeIn } from './herd-query.ts';
 
-export const ROWS_A_PAGE = 100;
+const ROWS_A_PAGE = 100;
 
 type Test = (seen: Seen) => boolean;
 

@@ -2,7 +2,7 @@
 import { paths } from '../../../views/paths.ts';
 import { TRAITS, type Trait } from './herd.ts';
 
-export const ORDERS = ['walk', 'meal', 'size', 'name'] as const;
+const ORDERS = ['walk', 'meal', 'size', 'name'] as const;
 export type Order = (typeof ORDERS)[number];
 
 export interface HerdQuery {

@@ -46,7 +46,7 @@ const STAGE_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** 'Spare room, Shelf A'. */
-export function placeWords(place: string, rooms: ReadonlyMap<string, string>): string {
+function placeWords(place: string, rooms: ReadonlyMap<string, string>): string {
   const { room, shelf } = placeIn(place);
   const name = rooms.get(room) ?? room;
   if (shelf === null) return name;

@@ -18,8 +18,8 @@ import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
 import { settingsRoutes } from './settings.ts';
-import { startRoutes } from './start.ts';
 import { splitRoutes } from './split.ts';
+import { startRoutes } from './start.ts';
 import { sundayRoutes } from './sunday.ts';
 import { tonightRoutes } from './tonight.ts';
 
