@@ -9,8 +9,8 @@ import { type AnimalRow, type EntryInput, eveningLines, rowsNamed } from '../sto
 import { standing } from './evening-standing.ts';
 import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
 import { findBin } from './find.ts';
-import { died, type LifeEvent, moulted } from './life-events.ts';
 import { withoutLateComers } from './late-comers.ts';
+import { died, type LifeEvent, moulted } from './life-events.ts';
 import { beforeItCame } from './lifetime.ts';
 import { swapped } from './parse.ts';
 import { action, type Scene } from './perform.ts';
