@@ -3,11 +3,23 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died' | 'left' | 'edit';
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
 /** What may be done with a kind of the Book. */
 export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
 export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
+export type AnimalAct =
+  | 'moulted'
+  | 'measured'
+  | 'matured'
+  | 'premoult'
+  | 'died'
+  | 'edit'
+  | 'split'
+  | 'heads'
+  | 'came-back'
+  | 'left';
+/** What may be done with many animals at once. */
+export type HerdAct = 'move' | 'stage' | 'kind' | 'gone' | 'lend' | 'died';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -61,6 +73,9 @@ export const paths = {
     `/walk/shelf?${new URLSearchParams({ room, shelf }).toString()}`,
   animals: '/animals',
   newAnimal: '/animals/new',
+  /** Many animals at once: chosen in the list, one act, looked over and done. */
+  changeAnimals: '/animals/change',
+  herdAct: (act: HerdAct): string => `/animals/change/${act}`,
   animal: (code: string): string => at('/animals', code),
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
@@ -125,6 +140,7 @@ export const paths = {
     'book',
     'away',
     'sacs',
+    'herd',
     'phone',
     'print',
     'outbox',

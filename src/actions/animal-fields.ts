@@ -39,7 +39,12 @@ export const newAnimal = z.strictObject({
   label: text.default(''),
   notes: longText.default(''),
   demo: flag.default(false),
+  hatchedDay: civilDay.optional(),
+  hereSince: civilDay.optional(),
 });
+
+/** A day, or null for one that is no longer thought known. */
+const knownDay = z.union([civilDay, z.null()]).optional();
 
 /** What may be changed of an animal; what is not named stays. */
 export const animalChanges = z.strictObject({
@@ -56,9 +61,13 @@ export const animalChanges = z.strictObject({
   stageOverride: stageOverride.optional(),
   label: text.optional(),
   notes: longText.optional(),
+  hatchedDay: knownDay,
+  hereSince: knownDay,
   leftReason: oneOf(['sold', 'given away', 'lost']).optional(),
 });
 export type AnimalChanges = z.output<typeof animalChanges>;
+
+const NEWLY_HERE = { leftReason: null, leftDay: null, cameFrom: null, lentTo: null, backDay: null } as const;
 
 /** Rows of new animals, with codes of their own. */
 export async function newAnimalRows(
@@ -68,13 +77,14 @@ export async function newAnimalRows(
   const places = await placesOf(scene, given);
   if (!places.ok) return places;
   const codes = await nextCodes(scene.tx, 'A', given.length);
-  const rows = given.map(({ gaugeDay, room, ...animal }, at) => ({
+  const rows = given.map(({ gaugeDay, room, hatchedDay, hereSince, ...animal }, at) => ({
     ...animal,
     code: codes[at]!,
     gaugeDay: gaugeDay ?? scene.now.today,
     room: places.value.get(room)!,
-    leftReason: null,
-    leftDay: null,
+    hatchedDay: hatchedDay ?? null,
+    hereSince: hereSince ?? null,
+    ...NEWLY_HERE,
   }));
   return ok(rows);
 }

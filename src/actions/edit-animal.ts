@@ -1,9 +1,10 @@
 /** Changes what is written of an animal, and lets it leave when it is sold, given away or lost. */
-import { ok } from '../husbandry/result.ts';
+import { err, ok } from '../husbandry/result.ts';
 import { animalChanges, changedAnimalRows } from './animal-fields.ts';
 import { asOf, civilDay, formId, someText } from './fields.ts';
 import { findRow } from './find.ts';
 import { historyOf } from './import-history.ts';
+import { pastTooEarly } from './lifetime.ts';
 import { action } from './perform.ts';
 import { unlessChanged } from './unless-changed.ts';
 
@@ -17,7 +18,7 @@ export const editAnimal = action({
     asOf,
     formId,
   }),
-  pastDays: ['lastTaken', 'lastMoult'],
+  pastDays: ['lastTaken', 'lastMoult', 'hatchedDay', 'hereSince'],
   body: async (scene, { formId: _, asOf: seen, animal, lastTaken, lastMoult, ...fields }) => {
     const row = await findRow(scene.tx, 'animal', animal);
     if (!row.ok) return row;
@@ -25,6 +26,8 @@ export const editAnimal = action({
     if (!free.ok) return free;
     const rows = await changedAnimalRows(scene, [{ row: row.value, fields }]);
     if (!rows.ok) return rows;
+    const early = pastTooEarly(rows.value[0]!, { lastTaken, lastMoult });
+    if (early !== null) return err(early);
     return ok({
       summary: `Changed ${animal}`,
       puts: { animal: rows.value },

@@ -6,6 +6,7 @@ import { err, ok, type Result } from '../husbandry/result.ts';
 import type { Mm } from '../husbandry/units.ts';
 import { type AnimalRow, type EntryInput, lastSeenUnmoulted } from '../store/index.ts';
 import { findKind } from './find.ts';
+import { beforeItCame, beforeItHatched } from './lifetime.ts';
 import type { Scene } from './perform.ts';
 
 /** What an event writes: the animal's row afterwards, and lines of the journal. */
@@ -26,6 +27,10 @@ const TENTHS = 10;
 
 /** A moult found: the animal grows by its kind's factor until it is measured, unless it was measured since. */
 export async function moulted(scene: Scene, row: AnimalRow, given: MoultGiven): Promise<Result<LifeEvent>> {
+  const early =
+    beforeItCame(row, { day: given.found, field: 'found' }) ??
+    beforeItHatched(row, { day: given.earliest, field: 'earliest' });
+  if (early !== null) return err(early);
   const kind = findKind(scene.facts, row.kind);
   if (!kind.ok) return kind;
   const seen = await scene.tx.ask(lastSeenUnmoulted(row.code, given.found));
@@ -67,6 +72,8 @@ export const resized = (row: AnimalRow, { gaugeMm, day, assumed }: Size): Animal
 export function died(row: AnimalRow, heads: number, day: DayNumber): Result<LifeEvent> {
   if (heads > row.count)
     return err(problem('too-many', `"${heads}" is more than the ${row.count} in ${row.code}.`, 'heads'));
+  const early = beforeItCame(row, { day, field: 'day' });
+  if (early !== null) return err(early);
   const ended = { leftReason: 'died', leftDay: day } as const;
   return ok({
     row: heads === row.count ? { ...row, ...ended } : { ...row, count: row.count - heads },

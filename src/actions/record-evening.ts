@@ -9,7 +9,9 @@ import { type AnimalRow, type EntryInput, eveningLines, rowsNamed } from '../sto
 import { standing } from './evening-standing.ts';
 import { civilDay, flag, formId, heads, oneOf, portions, preyMm, someText } from './fields.ts';
 import { findBin } from './find.ts';
+import { withoutLateComers } from './late-comers.ts';
 import { died, type LifeEvent, moulted } from './life-events.ts';
+import { beforeItCame } from './lifetime.ts';
 import { swapped } from './parse.ts';
 import { action, type Scene } from './perform.ts';
 
@@ -50,7 +52,8 @@ export const recordEvening = action({
     const tooOld = tooLongAgo(day, { today: scene.now.today, policy: scene.facts.policy });
     if (tooOld !== null) return err(tooOld);
     const lines = await scene.tx.ask(eveningLines(day));
-    const { open, already, against } = standing(given.rows, lines, given.formId);
+    const rows = await withoutLateComers(scene, day, given.rows);
+    const { open, already, against } = standing(rows, lines, given.formId);
     if (open.length === 0) return err(problem(NOBODY_LEFT, 'All of this evening is written down already.'));
     const checked = await checkNames(scene, open);
     if (!checked.ok) return checked;
@@ -146,6 +149,8 @@ interface Seen {
 }
 
 async function eventOf(scene: Scene, { animal, day, row: each }: Seen): Promise<Result<LifeEvent>> {
+  const early = beforeItCame(animal, { day, field: 'day' });
+  if (early !== null) return err(early);
   if (each.outcome === 'offered') return ok({ row: animal, entries: [offerOf(each, day)] });
   if (each.outcome === 'moulted') return moulted(scene, animal, { found: day });
   if (each.outcome === 'died') return died(animal, 1, day);

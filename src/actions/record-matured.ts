@@ -4,6 +4,7 @@ import { problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
 import { civilDay, formId, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
+import { beforeItCame } from './lifetime.ts';
 import { action } from './perform.ts';
 
 export const recordMatured = action({
@@ -17,10 +18,13 @@ export const recordMatured = action({
       return err(
         problem('is-female', `${given.animal} is written as female; only a male matures so.`, 'animal'),
       );
+    const day = given.day ?? now.today;
+    const early = beforeItCame(animal.value, { day, field: 'day' });
+    if (early !== null) return err(early);
     return ok({
       summary: `${given.animal} matured`,
       puts: { animal: [{ ...animal.value, sex: 'male', matured: true, stageOverride: null }] },
-      entries: [{ day: given.day ?? now.today, kind: 'matured', animal: given.animal }],
+      entries: [{ day, kind: 'matured', animal: given.animal }],
       reply: null,
     });
   },

@@ -4,6 +4,7 @@ import { err, ok } from '../husbandry/result.ts';
 import { civilDay, flag, formId, gaugeMm, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
 import { resized } from './life-events.ts';
+import { beforeItCame } from './lifetime.ts';
 import { recordOf, smallerThanBefore } from './moult-sense.ts';
 import { action } from './perform.ts';
 
@@ -22,6 +23,8 @@ export const recordMeasure = action({
     const animal = await findAnimal(scene.tx, given.animal);
     if (!animal.ok) return animal;
     const day = given.day ?? scene.now.today;
+    const early = beforeItCame(animal.value, { day, field: 'day' });
+    if (early !== null) return err(early);
     const record = await recordOf(scene, given.animal);
     const moulted = record.moults.findLast((found) => found <= day);
     const wrong = moulted === undefined ? null : smallerThanBefore(record, { ...given, moulted });

@@ -1,7 +1,7 @@
 /** Two people may edit one record: the second is told, and nothing is overwritten unseen. */
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import { changedSince, type Noun, type Tx } from '../store/index.ts';
+import { anyChangedSince, changedSince, type Noun, type Tx } from '../store/index.ts';
 
 export interface Edited {
   readonly noun: Noun;
@@ -23,6 +23,23 @@ export async function unlessChanged(
         problem(
           'changed-meanwhile',
           `${called} was changed while you wrote ("${newer.summary}"). Look at what it says now, then save again.`,
+        ),
+      );
+}
+
+export interface EditedTogether extends Omit<Edited, 'code'> {
+  readonly codes: readonly string[];
+}
+
+/** The same for many records at once; the first that was changed is named. */
+export async function unlessAnyChanged(tx: Tx, { noun, codes, asOf }: EditedTogether): Promise<Result<null>> {
+  const newer = asOf === undefined ? null : await tx.ask(anyChangedSince(noun, codes, asOf));
+  return newer === null
+    ? ok(null)
+    : err(
+        problem(
+          'changed-meanwhile',
+          `${newer.code} was changed while you chose ("${newer.summary}"). Look at the list again.`,
         ),
       );
 }

@@ -142,3 +142,13 @@ export const lastSeenUnmoulted = (animal: string, upTo: DayNumber): Query<DayNum
        and kind in ('offered', 'skipped', 'premoult', 'measured', 'matured')), 'null')) as body`,
     [animal, upTo],
   );
+
+/** The last day, up to one, on which an animal took prey as far as is written; null when none. */
+export const lastMealTaken = (animal: string, upTo: DayNumber): Query<DayNumber | null> =>
+  jsonQuery(
+    `select json(coalesce((select max(civil_day) from entry o
+       where o.animal = ? and o.voided = 0 and o.kind = 'offered' and o.civil_day <= ?
+         and coalesce((select kind from entry x where x.about = o.id and x.voided = 0 order by x.id desc limit 1),
+           o.details ->> '$.outcome', 'taken') <> 'refused'), 'null')) as body`,
+    [animal, upTo],
+  );

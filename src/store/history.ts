@@ -2,6 +2,7 @@
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { Mm } from '../husbandry/units.ts';
 import type { AnimalEntryKind, BinEntryKind, EntryDetails } from './entries.ts';
+import type { Rows } from './nouns.ts';
 import { jsonQuery, type Query } from './query.ts';
 
 /** One line of the journal. */
@@ -25,7 +26,13 @@ export interface ActAbout {
   readonly undone: boolean;
   /** Lines about this animal or bin; none when the act only changed its row. */
   readonly lines: readonly EntryLine[];
+  /** The row before and after, when the act changed it; before is null for one that was new. */
+  readonly change: RowChange | null;
 }
+
+export type RowChange =
+  | { readonly noun: 'animal'; readonly before: Rows['animal'] | null; readonly after: Rows['animal'] | null }
+  | { readonly noun: 'bin'; readonly before: Rows['bin'] | null; readonly after: Rows['bin'] | null };
 
 const ACTS_SHOWN = 200;
 const LINE = `'day', civil_day, 'kind', kind, 'animal', animal, 'bin', bin, 'heads', heads, 'fromMm', from_mm,
@@ -41,7 +48,9 @@ export const actsAbout = (
     `select json_group_array(json_object('act', id, 'verb', verb, 'summary', summary, 'day', civil_day,
        'writtenAt', written_at, 'undone', json(iif(voided_at is null, 'false', 'true')),
        'lines', json((select json_group_array(json_object(${LINE})) from (
-         select * from entry where act = a.id and ${noun} = :code order by id))))) as body
+         select * from entry where act = a.id and ${noun} = :code order by id))),
+       'change', (select json_object('noun', noun, 'before', json(before), 'after', json(after)) from change
+         where act = a.id and noun = '${noun}' and code = :code))) as body
      from (select * from act
        where undoes is null and id in (
          select act from entry where ${noun} = :code

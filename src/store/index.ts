@@ -12,13 +12,14 @@ export {
   revision,
 } from './acts.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
-export { changedSince } from './changed-since.ts';
+export { anyChangedSince, changedSince } from './changed-since.ts';
 export { isFile } from './connection.ts';
 export { nextCodes } from './counters.ts';
 export { demoIsHere } from './demo.ts';
 export { draftNamed, keepDraft } from './drafts.ts';
 export {
   type EntryInput,
+  lastMealTaken,
   lastSeenUnmoulted,
   type MealOutcome,
   moultedSince,
@@ -30,9 +31,10 @@ export {
 } from './entries.ts';
 export { type EveningLine, eveningLines } from './evening.ts';
 export { type DeathInGroup, deathsInGroups, deathsOnRecord, type Leaving, leavings } from './gone.ts';
-export { type ActAbout, actsAbout, type EntryLine } from './history.ts';
+export { type ActAbout, actsAbout, type EntryLine, type RowChange } from './history.ts';
 export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
+export { type AnimalMark, animalMarks } from './marks.ts';
 export type {
   AnimalRow,
   BinRow,

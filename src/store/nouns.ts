@@ -30,9 +30,19 @@ export interface AnimalRow {
   /** The keeper's own mark on the enclosure. */
   readonly label: string;
   readonly notes: string;
-  readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | 'entered by mistake' | null;
+  readonly leftReason: 'died' | 'sold' | 'given away' | 'lost' | 'lent' | 'entered by mistake' | null;
   readonly leftDay: DayNumber | null;
   readonly demo: boolean;
+  /** Day it hatched or was born, where known. */
+  readonly hatchedDay: DayNumber | null;
+  /** Day it came to live here, where known. */
+  readonly hereSince: DayNumber | null;
+  /** Code of the group it was taken out of. */
+  readonly cameFrom: string | null;
+  /** Who has it while it is lent. */
+  readonly lentTo: string | null;
+  /** Day it is expected back while it is lent. */
+  readonly backDay: DayNumber | null;
 }
 
 export interface BinRow {
@@ -126,6 +136,11 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     leftReason: 'plain',
     leftDay: 'plain',
     demo: 'flag',
+    hatchedDay: 'plain',
+    hereSince: 'plain',
+    cameFrom: 'plain',
+    lentTo: 'plain',
+    backDay: 'plain',
   },
   bin: {
     code: 'plain',

@@ -133,7 +133,7 @@ describe('the keyboard', () => {
     const { page, said } = await open('animals');
     await page.keyboard.press('/');
     await page.keyboard.type('tansy');
-    await page.getByText('1 found for “tansy”.').waitFor();
+    await page.getByText('1 of 5 found: matching “tansy”.').waitFor();
     expect(await page.getByRole('link', { name: 'Hazel' }).count()).toBe(0);
     expect(said).toEqual([]);
     await page.close();

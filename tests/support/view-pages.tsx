@@ -4,12 +4,16 @@ import type { Shell } from '../../views/layout.tsx';
 import { AnimalPage } from '../../views/pages/animal.tsx';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
+import { AnimalsChangePage } from '../../views/pages/animals-change.tsx';
+import { AnimalsCheckPage } from '../../views/pages/animals-check.tsx';
+import { AnimalsRefusedPage } from '../../views/pages/animals-refused.tsx';
 import { AwayPage } from '../../views/pages/away.tsx';
 import { AwaySheetPage } from '../../views/pages/away-sheet.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { BookPage } from '../../views/pages/book.tsx';
+import { CameBackPage } from '../../views/pages/came-back.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { GonePage } from '../../views/pages/gone.tsx';
@@ -26,6 +30,7 @@ import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
+import { SplitPage } from '../../views/pages/split.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
@@ -38,12 +43,15 @@ import { goneProps, historyProps, leftProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
-  animalsProps,
+  animalsChangeProps,
+  animalsCheckProps,
+  animalsFound,
   awayProps,
   awaySheetProps,
   binFormProps,
   binProps,
   blankSheetProps,
+  cameBackProps,
   earlierRoundProps,
   eveningSheetProps,
   importProps,
@@ -52,6 +60,7 @@ import {
   morningProps,
   sacsProps,
   settingsProps,
+  splitProps,
   startProps,
   sundayProps,
   tonightProps,
@@ -87,7 +96,6 @@ const lastingAnswer = {
 /** Every page in a theme; the list of animals as found for a query. */
 export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const themed: Shell = { ...shell, theme };
-  const found = animalsProps.rows.filter(({ name }) => name.toLowerCase().includes(query));
   const own: Shell = { ...themed, demo: false, undo: null };
   const calm: Shell = { ...themed, demo: false, undo: { ...shell.undo!, calm: true } };
   return {
@@ -108,7 +116,14 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'key-in': markup(<KeyInPage {...keyInProps} shell={own} />),
     walk: markup(<WalkPage {...walkProps} shell={own} />),
     'walk-shelf': markup(<WalkShelfPage {...walkShelfProps} shell={own} />),
-    animals: markup(<AnimalsPage {...animalsProps} query={query} rows={found} shell={own} />),
+    animals: markup(<AnimalsPage {...animalsFound(query)} shell={own} />),
+    'animals-change': markup(<AnimalsChangePage {...animalsChangeProps} shell={own} />),
+    'animals-check': markup(<AnimalsCheckPage {...animalsCheckProps} shell={own} />),
+    'animals-refused': markup(
+      <AnimalsRefusedPage shell={own} sentence="Nobody is ticked." back="/animals" />,
+    ),
+    'came-back': markup(<CameBackPage {...cameBackProps} shell={own} />),
+    split: markup(<SplitPage {...splitProps} shell={own} />),
     animal: markup(<AnimalPage {...animalProps} shell={own} />),
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),

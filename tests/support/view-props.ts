@@ -5,12 +5,15 @@ import type { AwayAnimal, Standing } from '../../src/husbandry/supply/index.ts';
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
 import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
 import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
+import type { AnimalsChangeProps } from '../../views/pages/animals-change.tsx';
+import type { AnimalsCheckProps } from '../../views/pages/animals-check.tsx';
 import type { AwayProps } from '../../views/pages/away.tsx';
 import type { AwayAnswer } from '../../views/pages/away-answer.ts';
 import type { AwaySheetProps } from '../../views/pages/away-sheet.tsx';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
 import type { BlankSheetProps } from '../../views/pages/blank-sheet.tsx';
+import type { CameBackProps } from '../../views/pages/came-back.tsx';
 import type { EveningSheetProps } from '../../views/pages/evening-sheet.tsx';
 import type { ImportProps } from '../../views/pages/import.tsx';
 import type { KeyInProps } from '../../views/pages/key-in.tsx';
@@ -18,6 +21,7 @@ import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SacsProps } from '../../views/pages/sacs.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
+import type { SplitProps } from '../../views/pages/split.tsx';
 import type { StartProps } from '../../views/pages/start.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
 import type { TonightProps } from '../../views/pages/tonight.tsx';
@@ -351,16 +355,16 @@ const row = (code: string, name: string, more: Partial<AnimalRow>): AnimalRow =>
   kindName: 'Red-legged bird-eater',
   stageWord: 'juvenile',
   count: 1,
-  room: 'Spare room',
-  shelf: 'Shelf A',
+  place: null,
   ownLengthMm: 14,
   window: { minMm: 4, idealMm: 6, maxMm: 9 },
   next: 'due Thu 26 Nov',
+  remarks: [],
   ...more,
 });
 
-const animalRows: readonly AnimalRow[] = [
-  row('A1', 'Hazel', {}),
+const shelfA: readonly AnimalRow[] = [
+  row('A1', 'Hazel', { remarks: ['size assumed'] }),
   row('A2', 'Mr Wick', {
     stageWord: 'adult',
     ownLengthMm: 52,
@@ -370,19 +374,163 @@ const animalRows: readonly AnimalRow[] = [
     stageWord: 'adult',
     ownLengthMm: 78,
     window: { minMm: 22, idealMm: 36, maxMm: 55 },
+    next: 'late since Thu 19 Nov',
+    remarks: ['refused 3 times'],
   }),
+];
+const shelfB: readonly AnimalRow[] = [
   row('A4', 'Sling tray 2', {
     stageWord: 'spiderlings',
     count: 40,
-    shelf: 'Shelf B',
     ownLengthMm: 3,
     window: { minMm: 1.4, idealMm: 2.2, maxMm: 3 },
     next: 'due tonight',
   }),
-  row('A6', 'Tansy', { shelf: 'Shelf B', next: 'waits after its moult until Fri 27 Nov' }),
+  row('A6', 'Tansy', { next: 'waits after its moult until Fri 27 Nov' }),
 ];
 
-export const animalsProps: AnimalsProps = { shell, unit, query: '', total: 5, rows: animalRows };
+const filter = (label: string, count: number, on = false) => ({
+  label,
+  count,
+  on,
+  href: `/animals?show=${label.toLowerCase().replaceAll(' ', '-')}`,
+});
+
+export const animalsProps: AnimalsProps = {
+  shell,
+  unit,
+  total: 44,
+  search: {
+    q: '',
+    show: [],
+    choices: [
+      {
+        name: 'group',
+        label: 'Kinds',
+        chosen: '',
+        options: [
+          { value: '', label: 'All kinds' },
+          { value: 'tarantula', label: 'Tarantulas' },
+        ],
+      },
+      {
+        name: 'place',
+        label: 'Place',
+        chosen: '',
+        options: [
+          { value: '', label: 'All places' },
+          { value: 'R1', label: 'All of Spare room', group: 'Spare room' },
+          { value: 'R1|Shelf A', label: 'Shelf A', group: 'Spare room' },
+        ],
+      },
+    ],
+  },
+  filters: [
+    filter('Due tonight', 1),
+    filter('Late', 1),
+    filter('About to moult', 0),
+    filter('Hardening', 1),
+    filter('Refused twice or more', 1),
+    filter('Kept as a group', 1),
+  ],
+  found: '',
+  clear: null,
+  instead: [],
+  sections: [
+    { head: 'Spare room, Shelf A', rows: shelfA },
+    { head: 'Spare room, Shelf B', rows: shelfB },
+  ],
+  leaves: { from: 1, to: 5, of: 5, previous: null, next: null },
+  list: '',
+  seen: '5.00ff',
+  lent: [
+    {
+      code: 'A5',
+      name: 'Biscuit',
+      kindName: 'Red-legged bird-eater',
+      count: 1,
+      to: 'the school',
+      since: TODAY - 30,
+      back: TODAY - 2,
+    },
+  ],
+};
+
+/** The list as a query with words finds it among the fixtures. */
+export function animalsFound(q: string): AnimalsProps {
+  if (q === '') return animalsProps;
+  const sections = animalsProps.sections
+    .map(({ head, rows }) => ({ head, rows: rows.filter(({ name }) => name.toLowerCase().includes(q)) }))
+    .filter(({ rows }) => rows.length > 0);
+  const of = sections.reduce((sum, { rows }) => sum + rows.length, 0);
+  return {
+    ...animalsProps,
+    search: { ...animalsProps.search, q },
+    found: of === 0 ? `None of 5 found: matching “${q}”.` : `${of} of 5 found: matching “${q}”.`,
+    clear: '/animals',
+    instead: of === 0 ? [{ label: `“${q}”`, href: '/animals', count: 5 }] : [],
+    sections,
+    leaves: { from: 1, to: of, of, previous: null, next: null },
+  };
+}
+
+const chosen = { animal: ['A1', 'A2', 'A4'], of: 'ticked', list: 'show=late', seen: '3.00ff' };
+
+export const animalsChangeProps: AnimalsChangeProps = {
+  shell,
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'move',
+      values: { room: '', shelf: '' },
+      problems: { shelf: 'Choose a room, write a shelf, or both.' },
+    },
+  },
+  who: '3 animals (42 heads with the groups)',
+  names: 'Hazel, Mr Wick and Sling tray 2',
+  chosen,
+  back: '/animals?show=late',
+  rooms: [{ value: 'R1', label: 'Spare room' }],
+  shelves: ['Shelf A', 'Shelf B'],
+  kinds: [{ value: 'brachypelma', label: 'Red-legged bird-eater', group: 'Tarantulas' }],
+};
+
+export const animalsCheckProps: AnimalsCheckProps = {
+  shell,
+  forms,
+  act: 'died',
+  headline: '2 animals died on Sunday 22 November; 1 is so already.',
+  follows: ['Groups end with all their heads. The records stay.'],
+  button: 'Write down the death of 2 animals',
+  who: [
+    { code: 'A1', name: 'Hazel' },
+    { code: 'A2', name: 'Mr Wick' },
+  ],
+  chosen,
+  filled: { day: '2026-11-22' },
+  revision: 311,
+  action: '/animals/change/died?list=show%3Dlate',
+  again: '/animals/change?animal=A1&animal=A2',
+  back: '/animals?show=late',
+};
+
+export const cameBackProps: CameBackProps = {
+  shell,
+  forms,
+  code: 'A5',
+  name: 'Biscuit',
+  to: 'the school',
+  since: TODAY - 30,
+};
+
+export const splitProps: SplitProps = {
+  shell,
+  unit,
+  forms,
+  group: { ...animal, code: 'A4', name: 'Sling tray 2', count: 40, gaugeMm: 8, shelf: 'Shelf B' },
+  rooms: [{ value: 'R1', label: 'Spare room' }],
+  revision: 311,
+};
 
 export const animalProps: AnimalPageProps = {
   shell,
@@ -453,6 +601,7 @@ export const animalFormProps: AnimalFormProps = {
     },
   },
   animal: null,
+  begun: { hatchedDay: null, hereSince: null },
   kinds,
   rooms,
   shelves: ['Shelf A', 'Shelf B'],

@@ -99,6 +99,12 @@ describe('what may be written down', () => {
     expect(words(drawn({ animal: { ...animal, count: 9 } }))).toContain('How many');
   });
 
+  it('leads to the page of the group only from a group, and to what may be done with it', () => {
+    expect(drawn({ animal: { ...animal, count: 9 } })).toContain('href="/animals/A1/split"');
+    expect(html).not.toContain('/split"');
+    expect(html).toContain('href="/animals/change?animal=A1"');
+  });
+
   it('does not offer a mature male to mature again', () => {
     expect(drawn({ animal: { ...animal, matured: true } })).not.toContain('/matured"');
   });

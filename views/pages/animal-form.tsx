@@ -1,6 +1,6 @@
 /** Adding an animal, or a group alike, and changing what was said of it. */
 import type { Animal } from '../../src/husbandry/animals/index.ts';
-import { civilDate } from '../../src/husbandry/calendar.ts';
+import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
 import type { Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
@@ -10,7 +10,7 @@ import { paths } from '../paths.ts';
 
 /**
  * Form 'animal' posts `name`, `kind`, `count`, `sex`, `gauge` (as typed), `room`, `shelf`, `lastMoult`,
- * `lastTaken` (dates or ''), `matured` ('on' or absent) to `paths.newAnimal` or `paths.animalAct(code, 'edit')`.
+ * `lastTaken`, `hereSince`, `hatchedDay` (dates or ''), `matured` ('on' or absent) to `paths.newAnimal` or `paths.animalAct(code, 'edit')`.
  */
 export interface AnimalFormProps {
   readonly shell: Shell;
@@ -18,6 +18,8 @@ export interface AnimalFormProps {
   readonly forms: PageForms;
   /** null: a new one. */
   readonly animal: Animal | null;
+  /** Since when it lives, and lives here, where known. */
+  readonly begun: { readonly hatchedDay: DayNumber | null; readonly hereSince: DayNumber | null };
   /** Kinds by common name, grouped. */
   readonly kinds: readonly Option[];
   readonly rooms: readonly Option[];
@@ -110,14 +112,16 @@ const Where = ({ entry, animal, rooms, shelves }: PartProps) => (
   </>
 );
 
-const Lately = ({ entry, animal }: PartProps) => (
+const dateOf = (day: DayNumber | null | undefined): string => (day == null ? '' : civilDate(day));
+
+const Lately = ({ entry, animal, begun }: PartProps) => (
   <>
     <Field
       entry={entry}
       name="lastTaken"
       label="Last meal taken"
       type="date"
-      start={animal?.lastTaken == null ? '' : civilDate(animal.lastTaken)}
+      start={dateOf(animal?.lastTaken)}
       hint="Leave empty if you do not know."
     />
     <Field
@@ -125,8 +129,24 @@ const Lately = ({ entry, animal }: PartProps) => (
       name="lastMoult"
       label="Last moult found"
       type="date"
-      start={animal?.lastMoult == null ? '' : civilDate(animal.lastMoult.found)}
+      start={dateOf(animal?.lastMoult?.found)}
       hint="Leave empty if you do not know."
+    />
+    <Field
+      entry={entry}
+      name="hereSince"
+      label="Here since"
+      type="date"
+      start={dateOf(begun.hereSince)}
+      hint="Nothing is written down as seen here before this day. May stay empty."
+    />
+    <Field
+      entry={entry}
+      name="hatchedDay"
+      label="Hatched or born on"
+      type="date"
+      start={dateOf(begun.hatchedDay)}
+      hint="May stay empty."
     />
   </>
 );

@@ -89,6 +89,14 @@ const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalP
       <a class="button quiet" href="#write-down">
         Write down a moult or a size
       </a>
+      <a class="button quiet" href={`${paths.changeAnimals}?animal=${animal.code}`}>
+        Move, lend or sell
+      </a>
+      {animal.count > 1 ? (
+        <a class="button quiet" href={paths.animalAct(animal.code, 'split')}>
+          Split the group
+        </a>
+      ) : null}
     </p>
   </header>
 );

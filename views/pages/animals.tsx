@@ -1,147 +1,156 @@
-/** Animals: who lives here in shelf order, each row a bracket on the ruler where its prey lies. */
-import type { Mm } from '../../src/husbandry/units.ts';
-import { RulerHead, type Window, WindowBracket } from '../charts/window-bracket.tsx';
-import { counted, type LengthUnit, lengthRange } from '../format.ts';
+/** Animals: who lives here, found and narrowed, each row a bracket on the ruler where its prey lies. */
+import { counted, type LengthUnit } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { FirstSteps } from '../partials/hints.tsx';
 import { paths } from '../paths.ts';
+import { Lent, type LentRow } from './animals-lent.tsx';
+import { type AnimalRow, type HerdSection, Rows } from './animals-rows.tsx';
+import { Filters, type HerdFilter, type HerdSearch, Search } from './animals-search.tsx';
 
-export interface AnimalRow {
-  readonly code: string;
-  readonly name: string;
-  readonly kindName: string;
-  readonly stageWord: string;
-  /** More than 1 for a group kept and fed together. */
+export type { AnimalRow, HerdFilter, HerdSearch, HerdSection, LentRow };
+
+/** A link to the list asked otherwise, and how many that finds. */
+export interface Otherwise {
+  readonly label: string;
+  readonly href: string;
   readonly count: number;
-  readonly room: string;
-  readonly shelf: string;
-  /** Body length, derived from the gauge. */
-  readonly ownLengthMm: Mm;
-  readonly window: Window;
-  /** 'due Thu 27 Nov', 'waits after its moult until 3 Dec' ... */
-  readonly next: string;
 }
 
+export interface Leaves {
+  /** Place of the first and last row shown, counted from 1. */
+  readonly from: number;
+  readonly to: number;
+  readonly of: number;
+  readonly previous: string | null;
+  readonly next: string | null;
+}
+
+/**
+ * The list posts nothing: it is a GET form to `paths.changeAnimals` with `animal` (one each), `of` ('ticked', 'page' or
+ * 'found'), and `list` and `seen`, which say what was shown.
+ */
 export interface AnimalsProps {
   readonly shell: Shell;
   readonly unit: LengthUnit;
-  /** What was searched for, '' for all; sent as `q`. */
-  readonly query: string;
   /** Heads that live here, found or not. */
   readonly total: number;
-  /** Those found, in shelf order. */
-  readonly rows: readonly AnimalRow[];
+  readonly search: HerdSearch;
+  readonly filters: readonly HerdFilter[];
+  /** What was asked for and how many were found; '' when all are shown. */
+  readonly found: string;
+  /** Where the whole list is, when it is narrowed. */
+  readonly clear: string | null;
+  /** What to leave out, when nobody was found. */
+  readonly instead: readonly Otherwise[];
+  readonly sections: readonly HerdSection[];
+  readonly leaves: Leaves;
+  /** The list as it was asked for, and a mark of who was in it. */
+  readonly list: string;
+  readonly seen: string;
+  readonly lent: readonly LentRow[];
 }
 
-export const AnimalsPage = ({ shell, unit, query, total, rows }: AnimalsProps) => (
-  <Layout shell={shell} title="Animals" here="animals">
-    <header class="page-head">
-      <h1>
-        {total === 0 ? 'Nobody lives here yet' : `${counted(total, 'animal lives', 'animals live')} here`}
-      </h1>
-      <p class="acts">
-        <a class="button" href={paths.newAnimal}>
-          Add an animal
-        </a>
-        <a class="button quiet" href={paths.import}>
-          Bring in a list
-        </a>
-      </p>
-    </header>
-    {total === 0 ? (
-      <FirstSteps animals={false} prey={false} formId={shell.formId} />
-    ) : (
-      <>
-        <Search query={query} />
-        <p class="note">
-          On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.
+export const AnimalsPage = (props: AnimalsProps) => {
+  const { shell, total, lent } = props;
+  return (
+    <Layout shell={shell} title="Animals" here="animals">
+      <header class="page-head">
+        <h1>
+          {total === 0 ? 'Nobody lives here yet' : `${counted(total, 'animal lives', 'animals live')} here`}
+        </h1>
+        <p class="acts">
+          <a class="button" href={paths.newAnimal}>
+            Add an animal
+          </a>
+          <a class="button quiet" href={paths.import}>
+            Bring in a list
+          </a>
         </p>
-        <div id="found">
-          <p role="status">{foundWords(query, rows.length)}</p>
-          {shelvesOf(rows).map(([place, here]) => (
-            <Shelf place={place} rows={here} unit={unit} />
-          ))}
-        </div>
-      </>
-    )}
-  </Layout>
+      </header>
+      {total === 0 ? (
+        <FirstSteps animals={false} prey={false} formId={shell.formId} />
+      ) : (
+        <>
+          <Search search={props.search} />
+          <Found {...props} />
+        </>
+      )}
+      <Lent rows={lent} today={shell.today} />
+    </Layout>
+  );
+};
+
+const Found = (props: AnimalsProps) => (
+  <div id="found">
+    <Filters filters={props.filters} />
+    <p role="status" class="found-words">
+      {props.found} {props.clear === null ? null : <a href={props.clear}>Show all</a>}
+    </p>
+    {props.leaves.of === 0 ? <Instead instead={props.instead} /> : <Herd {...props} />}
+  </div>
 );
 
-/** What a search found; nothing when none was made. */
-function foundWords(query: string, found: number): string {
-  if (query === '') return '';
-  return found === 0 ? `Nobody here matches “${query}”.` : `${found} found for “${query}”.`;
-}
-
-const Search = ({ query }: { query: string }) => (
-  <search>
-    <form method="get" action={paths.animals} class="search">
-      <label for="q">Find by name, kind, shelf</label>
-      <input
-        id="q"
-        name="q"
-        type="search"
-        value={query}
-        aria-keyshortcuts="/"
-        data-hx-get={paths.animals}
-        data-hx-trigger="input changed delay:300ms"
-        data-hx-target="#found"
-        data-hx-select="#found"
-        data-hx-swap="outerHTML"
-      />
-      <button type="submit" class="quiet">
-        Find
-      </button>
-      {query === '' ? null : <a href={paths.animals}>Show all</a>}
-    </form>
-  </search>
-);
-
-function shelvesOf(rows: readonly AnimalRow[]): [string, AnimalRow[]][] {
-  const shelves = new Map<string, AnimalRow[]>();
-  for (const row of rows) {
-    const place = row.shelf === '' ? row.room : `${row.room}, ${row.shelf}`;
-    shelves.set(place, [...(shelves.get(place) ?? []), row]);
-  }
-  return [...shelves];
-}
-
-const Shelf = ({ place, rows, unit }: { place: string; rows: readonly AnimalRow[]; unit: LengthUnit }) => (
-  <table class="animals stacks">
-    <caption>{place}</caption>
-    <thead>
-      <tr>
-        <th scope="col">Name and kind</th>
-        <th scope="col">Next meal</th>
-        <th scope="col" class="on-ruler">
-          Prey it takes, {unit}
-          <RulerHead unit={unit} />
-        </th>
-      </tr>
-    </thead>
-    <tbody>
-      {rows.map((row) => (
-        <tr>
-          <th scope="row">
-            <a href={paths.animal(row.code)}>{row.name}</a>
-            {row.count > 1 ? ` × ${row.count}` : ''}
-            <small>
-              {row.kindName}, {row.stageWord}
-            </small>
-          </th>
-          <td>{row.next}</td>
-          <td class="on-ruler">
-            <WindowBracket
-              id={`w-${row.code}`}
-              name={row.name}
-              window={row.window}
-              ownLengthMm={row.ownLengthMm}
-              unit={unit}
-            />
-            <small>{lengthRange(row.window.minMm, row.window.maxMm, unit)}</small>
-          </td>
-        </tr>
+/** Nobody matches everything asked for: what each part is worth leaving out. */
+const Instead = ({ instead }: Pick<AnimalsProps, 'instead'>) =>
+  instead.length === 0 ? null : (
+    <ul class="instead">
+      {instead.map(({ label, href, count }) => (
+        <li>
+          <a href={href}>
+            Without {label}: {count}
+          </a>
+        </li>
       ))}
-    </tbody>
-  </table>
+    </ul>
+  );
+
+const Herd = ({ sections, unit, leaves, list, seen }: AnimalsProps) => (
+  <form method="get" action={paths.changeAnimals} class="herd">
+    <input type="hidden" name="list" value={list} />
+    <input type="hidden" name="seen" value={seen} />
+    <p class="note">On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.</p>
+    {sections.map((section) => (
+      <Rows section={section} unit={unit} />
+    ))}
+    <fieldset class="herd-acts" aria-label="Change several at once">
+      <button type="submit" name="of" value="ticked">
+        Change those ticked
+      </button>
+      {leaves.of > 1 ? <Whole leaves={leaves} /> : null}
+    </fieldset>
+    <Turn leaves={leaves} />
+  </form>
 );
+
+/** Everybody on the page, or everybody found. */
+const Whole = ({ leaves: { from, to, of } }: { leaves: Leaves }) => (
+  <>
+    {to - from + 1 < of ? (
+      <button type="submit" name="of" value="page" class="quiet">
+        All {to - from + 1} on this page
+      </button>
+    ) : null}
+    <button type="submit" name="of" value="found" class="quiet">
+      All {of.toLocaleString('en-GB')} found
+    </button>
+  </>
+);
+
+const Turn = ({ leaves: { from, to, of, previous, next } }: { leaves: Leaves }) =>
+  previous === null && next === null ? null : (
+    <nav class="leaves" aria-label="Pages of the list">
+      {previous === null ? null : (
+        <a class="button quiet" href={previous} rel="prev">
+          Before
+        </a>
+      )}
+      <span>
+        {from.toLocaleString('en-GB')}–{to.toLocaleString('en-GB')} of {of.toLocaleString('en-GB')}
+      </span>
+      {next === null ? null : (
+        <a class="button quiet" href={next} rel="next">
+          After
+        </a>
+      )}
+    </nav>
+  );

@@ -1,7 +1,7 @@
 /** The form of an animal: a new one moves in, or what was said of one is changed. */
 
 import type { Context, Hono } from 'hono';
-import type { z } from 'zod';
+import { z } from 'zod';
 import { type LengthUnit, lengthText } from '../../../views/format.ts';
 import { AnimalFormPage } from '../../../views/pages/animal-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -26,7 +26,7 @@ import { page, visit } from './visit.ts';
 
 const shape = (unit: LengthUnit) => ({
   name: needed,
-  kind: needed,
+  kind: z.string({ error: 'Choose a kind.' }).trim().min(1, { error: 'Choose a kind.' }),
   count: typed(heads),
   sex,
   gauge: maybeLengthText(unit),
@@ -34,6 +34,8 @@ const shape = (unit: LengthUnit) => ({
   shelf: anyText,
   lastMoult: maybe(civilDay),
   lastTaken: maybe(civilDay),
+  hatchedDay: maybe(civilDay),
+  hereSince: maybe(civilDay),
   matured: ticked,
   asOf: maybe(asOf),
 });
@@ -63,7 +65,17 @@ async function showForm(house: House, c: Context, refused: Refused | null = null
   const animal = animals.find((each) => each.code === code) ?? null;
   if (code !== undefined && animal === null) return c.notFound();
   const shelves = [...new Set(animals.map(({ shelf }) => shelf))].filter((shelf) => shelf !== '');
-  const props = { ...here, animal, shelves, revision, kinds: kindOptions(facts), rooms: roomOptions(rooms) };
+  const row = animal === null ? null : await house.context.store.ask(rowNamed('animal', animal.code));
+  const begun = { hatchedDay: row?.hatchedDay ?? null, hereSince: row?.hereSince ?? null };
+  const props = {
+    ...here,
+    animal,
+    begun,
+    shelves,
+    revision,
+    kinds: kindOptions(facts),
+    rooms: roomOptions(rooms),
+  };
   return page(c, AnimalFormPage(props), refused === null ? 200 : 422);
 }
 
@@ -104,7 +116,7 @@ async function change(
   const row = await context.store.ask(rowNamed('animal', code));
   if (animal === undefined || row === null)
     return err(problem('unknown-animal', `"${code}" does not live here.`));
-  const { gauge, lastTaken, lastMoult, ...fields } = given;
+  const { gauge, lastTaken, lastMoult, hatchedDay = null, hereSince = null, ...fields } = given;
   const gaugeMm = gaugeTyped(gauge, animal, unit);
   if (!gaugeMm.ok) return err({ ...gaugeMm.problem, field: 'gauge' });
   const meal = later(lastTaken, animal.lastTaken, 'lastTaken');
@@ -115,6 +127,8 @@ async function change(
   return editAnimal(context, {
     ...fields,
     ...dates,
+    hatchedDay,
+    hereSince,
     animal: code,
     sex: sexOf(given),
     gaugeMm: gaugeMm.value,

@@ -69,14 +69,15 @@ interface Asked {
 
 const MOST_ACTS = 5000;
 
-async function recordOf({ context }: House, { names, unit }: Visit, { code, life, asked }: Asked) {
+async function recordOf({ context }: House, { names, unit, snapshot }: Visit, { code, life, asked }: Asked) {
   const { acts, bins } = await context.store.askAll({
     acts: actsAbout('animal', code, MOST_ACTS),
     bins: rowsOf('bin'),
   });
   const speciesOf = new Map(bins.map((bin) => [bin.code, bin.species]));
   const allBins = new Map(bins.map((bin) => [bin.code, bin.name]));
-  const telling = { about: 'animal' as const, names: { ...names, bins: allBins }, unit, speciesOf };
+  const { kinds } = snapshot.facts;
+  const telling = { about: 'animal' as const, names: { ...names, bins: allBins }, unit, speciesOf, kinds };
   const lines = recordLines({ acts, meals: life.meals }, telling);
   return recordPage(lines, Number.isInteger(asked) ? asked : 1, paths.animal(code));
 }

@@ -1,9 +1,12 @@
 /** What happened to an animal or a bin, as sentences. */
-import { type LengthUnit, lengthRange, lengthText, sentenceCase } from '../../../views/format.ts';
+import { type LengthUnit, lengthRange, lengthText, recordDay, sentenceCase } from '../../../views/format.ts';
 import { type Names, nameOf, preyName } from '../../../views/names.ts';
 import type { HistoryLine } from '../../../views/partials/history.tsx';
+import type { Kind } from '../../husbandry/animals/index.ts';
+import type { DayNumber } from '../../husbandry/calendar.ts';
 import { MG_PER_GRAM } from '../../husbandry/units.ts';
 import type { Act, ActAbout, EntryLine } from '../../store/index.ts';
+import { changedWords } from './changed-words.ts';
 import { inNames } from './names.ts';
 
 export interface Telling {
@@ -12,15 +15,17 @@ export interface Telling {
   readonly unit: LengthUnit;
   /** Prey species of a bin, by its code. */
   readonly speciesOf: ReadonlyMap<string, string>;
+  /** Kinds by code, to name one that was changed. */
+  readonly kinds?: ReadonlyMap<string, Kind>;
 }
 
 /** Acts that touch many at once are undone from the banner or as a whole, not from one record. */
-const OF_MANY = ['record-evening', 'record-morning', 'import-rows', 'empty-demo'];
+const OF_MANY = ['record-evening', 'record-morning', 'import-rows', 'empty-demo', 'edit-animals', 'lend'];
 
 export const historyLines = (acts: readonly ActAbout[], telling: Telling): readonly HistoryLine[] =>
   acts.map((act) => ({
     id: String(act.act),
-    day: act.lines[0]?.day ?? act.day,
+    day: dayShown(act),
     sentence: sentenceOf(act, telling),
     undone: act.undone,
     canUndo: !act.undone && !OF_MANY.includes(act.verb),
@@ -36,9 +41,29 @@ export const latestLines = (acts: readonly Act[], names: Names): readonly Histor
     canUndo: voidedAt === null && verb !== 'first-room',
   }));
 
-function sentenceOf({ lines, summary }: ActAbout, telling: Telling): string {
-  if (lines.length === 0) return `${inNames(summary, telling.names)}.`;
-  return `${sentenceCase(lines.map((line) => clauseOf(line, telling)).join(', '))}.`;
+/** The day it happened; of one that was new, the day it was written down. */
+const dayShown = ({ lines, day, change }: ActAbout): DayNumber =>
+  change?.before === null ? day : (lines[0]?.day ?? day);
+
+/** What the journal says of it, then what changed of its row; an act that shows neither is told as a whole. */
+function sentenceOf(act: ActAbout, telling: Telling): string {
+  const shown = dayShown(act);
+  const dated = (line: EntryLine) => (line.day === shown ? '' : ` on ${recordDay(line.day)}`);
+  const lines = act.lines.map((line) => `${clauseOf(line, telling)}${dated(line)}`);
+  const changes = changesIn(act, telling);
+  const clauses = act.change?.before === null ? [...changes, ...lines] : [...lines, ...changes];
+  if (clauses.length === 0) return `${inNames(act.summary, telling.names)}.`;
+  return `${sentenceCase(clauses.join(', '))}.`;
+}
+
+function changesIn({ change, lines, day }: ActAbout, { names, unit, kinds }: Telling): readonly string[] {
+  if (change === null) return [];
+  const said = {
+    size: lines.some(({ details }) => details.gaugeMm !== undefined),
+    death: lines.some(({ kind }) => kind === 'died'),
+    maturity: lines.some(({ kind }) => kind === 'matured'),
+  };
+  return changedWords(change, { names, unit, day, said, ...(kinds === undefined ? {} : { kinds }) });
 }
 
 function clauseOf(line: EntryLine, telling: Telling): string {

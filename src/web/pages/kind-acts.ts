@@ -23,8 +23,9 @@ import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { type KindTyped, kindGiven, kindShape, type RuleTyped, ruleGiven, ruleShape } from './kind-forms.ts';
 import type { Showing } from './kind-stages.ts';
-import { besideField, posted, readForm } from './posted.ts';
+import { posted, readForm } from './posted.ts';
 import { route } from './route.ts';
+import { besideField } from './sent-fields.ts';
 import { anyText, maybe, needed } from './typed.ts';
 import { unitOf } from './visit.ts';
 
@@ -124,7 +125,7 @@ async function withKind<T>(
 }
 
 async function tryingRule(house: House, c: Context, show: Show): Promise<Response> {
-  const { given, ...form } = await readForm(c, ruleShape, MANY);
+  const { given, ...form } = await readForm(house, c, { shape: ruleShape, many: MANY });
   const tried = given === null ? null : await tryRule(house.context, await ruleOf(house, c, given));
   return shown(c, show, { form: 'rule', shape: ruleShape, ...form, tried });
 }
@@ -132,7 +133,7 @@ async function tryingRule(house: House, c: Context, show: Show): Promise<Respons
 async function tryingKind(house: House, c: Context, show: Show): Promise<Response> {
   const unit = unitOf(await house.context.store.ask(settings));
   const shape = kindShape(unit);
-  const { given, ...form } = await readForm(c, shape, []);
+  const { given, ...form } = await readForm(house, c, { shape });
   const tried =
     given === null
       ? null
@@ -148,7 +149,7 @@ interface Looked extends Refused {
 
 /** The form as it was typed, with what it would do or why it cannot. */
 function shown(c: Context, show: Show, { form, values, problems, shape, tried }: Looked): Promise<Response> {
-  const wrong = tried !== null && !tried.ok ? besideField(tried.problem, shape, {}) : problems;
+  const wrong = tried !== null && !tried.ok ? besideField(tried.problem, shape) : problems;
   const refused = { form, values, problems: wrong };
   return show(c, {
     refused,

@@ -25,7 +25,8 @@ export async function namesOnRecord(store: Store, facts: Facts): Promise<Names> 
 }
 
 const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
-const CODE = /\b[A-Z]\d+\b/g;
+/** In quotes stands what the keeper wrote: a shelf may be called B2. */
+const CODE = /(?<!“)\b[A-Z]\d+\b/g;
 const SPECIES = /\b[a-z]+-[a-z]+\b/g;
 
 /** 'A3 moulted' becomes 'Clove moulted', prey is called by its common name, and a code after its name goes. */

@@ -1,16 +1,14 @@
 /** One form posted: read every field, do one act, go on to a page; or show the form again as it was typed. */
 import type { Context } from 'hono';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import type { Done } from '../../actions/index.ts';
-import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
 import { actOfForm, settings } from '../../store/index.ts';
 import type { House } from './house.ts';
+import { besideField, readFields, type Typed, valuesOf } from './sent-fields.ts';
 import { unitOf } from './visit.ts';
-
-type Typed = Readonly<Record<string, readonly string[]>>;
 
 /** What an act needs of its form besides what was typed. */
 export interface Sent {
@@ -46,13 +44,14 @@ export const posted =
     if (before !== null) return c.redirect(post.next(c, before.reply as R), 303);
     const unit = unitOf(await house.context.store.ask(settings));
     const shape = post.shape(unit);
-    const read = z.strictObject(shape).safeParse(flat(typed, post.many ?? []));
+    const { today } = house.context.clock();
+    const read = readFields(typed, { shape, many: post.many, today });
     const refuse = (problems: Refused['problems']) =>
       post.again(c, { form: post.form(c), values: valuesOf(typed), problems });
-    if (!read.success) return refuse(problemsOf(read.error.issues));
-    const done = await post.act(read.data as z.output<z.ZodObject<S>>, { c, unit, formId });
+    if (!read.ok) return refuse(read.problems);
+    const done = await post.act(read.given, { c, unit, formId });
     if (done.ok) return c.redirect(post.next(c, done.value.reply), 303);
-    return refuse(besideField(done.problem, shape, post.fields ?? {}));
+    return refuse(besideField(done.problem, shape, post.fields));
   };
 
 function idOf(typed: Typed, partField: string | undefined): string | undefined {
@@ -74,44 +73,16 @@ async function typedIn(c: Context): Promise<Typed> {
   return Object.fromEntries(texts);
 }
 
-/** One value a field, all values of those that come more than once, without the form's own id. */
-function flat(typed: Typed, many: readonly string[]): Readonly<Record<string, unknown>> {
-  const { formId: _, ...fields } = typed;
-  const one = Object.entries(fields).map(([name, values]) => [
-    name,
-    many.includes(name) ? values : values.at(-1),
-  ]);
-  return Object.fromEntries(one);
-}
-
-const valuesOf = (typed: Typed): Refused['values'] =>
-  Object.fromEntries(Object.entries(typed).map(([name, values]) => [name, values.join(',')]));
-
-/** The first sentence for each field; what no field is named for stands above the form. */
-function problemsOf(issues: readonly z.core.$ZodIssue[]): Refused['problems'] {
-  const said = issues.map((issue): [string, string] =>
-    issue.code === 'unrecognized_keys'
-      ? ['', `"${issue.keys[0]}" is not a field known here.`]
-      : [String(issue.path[0] ?? ''), issue.message],
-  );
-  return Object.fromEntries(said.reverse());
-}
-
-export function besideField(
-  { field = '', sentence }: Problem,
-  shape: z.ZodRawShape,
-  fields: Readonly<Record<string, string>>,
-): Refused['problems'] {
-  const name = fields[field] ?? field;
-  return { [name in shape ? name : '']: sentence };
-}
-
 /** A form read without an act, to show what it would do: its values as typed, and what was read or what is wrong. */
-export async function readForm<S extends z.ZodRawShape>(c: Context, shape: S, many: readonly string[]) {
+export async function readForm<S extends z.ZodRawShape>(
+  house: House,
+  c: Context,
+  form: { readonly shape: S; readonly many?: readonly string[] },
+) {
   const typed = await typedIn(c);
-  const read = z.strictObject(shape).safeParse(flat(typed, many));
+  const read = readFields(typed, { ...form, today: house.context.clock().today });
   const values = valuesOf(typed);
-  return read.success
-    ? { values, given: read.data, problems: {} }
-    : { values, given: null, problems: problemsOf(read.error.issues) };
+  return read.ok
+    ? { values, given: read.given, problems: {} }
+    : { values, given: null, problems: read.problems };
 }

@@ -1,6 +1,8 @@
 /** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
+import { civilDay } from '../../actions/fields.ts';
+import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
 import type { Mm } from '../../husbandry/units.ts';
@@ -35,7 +37,8 @@ const saidBy =
   };
 
 /** Text that a field of an action takes. */
-export const typed = (field: z.ZodType) => needed.superRefine(check(saidBy(field)));
+export const typed = (field: z.ZodType) =>
+  needed.superRefine(check(saidBy(field))).meta({ isDay: field === civilDay });
 /** The same, where an empty text says something too. */
 export const typedOrEmpty = (field: z.ZodType) => anyText.superRefine(check(saidBy(field)));
 /** The same, or left empty. */
@@ -45,7 +48,24 @@ export const maybe = (field: z.ZodType) =>
     .trim()
     .optional()
     .superRefine((given, context) => check(saidBy(field))(given ?? '', context))
-    .transform((given) => (given === '' ? undefined : given));
+    .transform((given) => (given === '' ? undefined : given))
+    .meta({ isDay: field === civilDay });
+
+const DAYS_AGO: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
+
+/** Fields as they were sent, with 'today' and 'yesterday' as the days they mean where a day is read. */
+export function daysSaid(
+  given: Readonly<Record<string, unknown>>,
+  shape: z.ZodRawShape,
+  today: DayNumber,
+): Readonly<Record<string, unknown>> {
+  const read = Object.entries(given).map(([name, value]) => {
+    const isDay = (shape[name] as z.ZodType | undefined)?.meta()?.isDay === true;
+    const ago = isDay && typeof value === 'string' ? DAYS_AGO[value.trim().toLowerCase()] : undefined;
+    return [name, ago === undefined ? value : civilDate(today - ago)];
+  });
+  return Object.fromEntries(read);
+}
 
 /** A text read into a number by a reader of keepers' own ways of writing. */
 const readAs = (read: (typed: string) => Result<number>) =>
@@ -75,8 +95,15 @@ export const maybeLengthText = (unit: LengthUnit) =>
       return read.ok ? null : read.problem.sentence;
     }),
   );
+/** A length, or left empty. */
 export const maybeLength = (unit: LengthUnit) =>
-  z.union([z.literal('').transform(() => undefined), z.undefined(), length(unit)]);
+  anyText.transform((given, context): Mm | undefined => {
+    if (given === '') return undefined;
+    const read = readMm(unit)(given);
+    if (read.ok) return read.value;
+    context.addIssue({ code: 'custom', message: read.problem.sentence });
+    return z.NEVER;
+  });
 export const mass = readAs(readMass);
 /** Who writes millimetres writes Celsius; who writes inches must say which. */
 export const temperature = (unit: LengthUnit) =>

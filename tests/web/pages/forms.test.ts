@@ -93,13 +93,14 @@ const BAD: readonly (readonly [string, Fields, string, string])[] = [
   ['/animals/new', { ...animal, gauge: '0' }, 'gauge', '"0" is not a likely size'],
   ['/animals/new', { ...animal, gauge: '-3' }, 'gauge', '"-3" is not a likely size'],
   ['/animals/new', { ...animal, name: '' }, 'name', 'This is needed.'],
-  ['/animals/new', { ...animal, kind: '' }, 'kind', 'This is needed.'],
+  ['/animals/new', { ...animal, kind: '' }, 'kind', 'Choose a kind.'],
   ['/animals/new', { ...animal, count: '0' }, 'count', '"0" is not a whole number from 1'],
   ['/animals/new', { ...animal, lastTaken: '2062-01-01' }, 'lastTaken', '"2062-01-01" is after today'],
   ['/animals/new', { ...animal, lastMoult: 'soon' }, 'lastMoult', '"soon" is not a date'],
   ['/animals/A1/edit', { ...animal, lastTaken: '2024-01-01' }, 'lastTaken', 'is before the last on record'],
   ['/animals/A1/moulted', { found: '2062-01-01', earliest: '', gauge: '' }, 'found', 'is after today'],
   ['/animals/A1/moulted', { found: '2024-10-01', earliest: DAY, gauge: '' }, 'earliest', 'is after the day'],
+  ['/animals/A1/moulted', { found: DAY, earliest: '', gauge: 'big' }, 'gauge', '"big" is not a size'],
   ['/animals/A1/measured', { gauge: '-3', day: DAY }, 'gauge', '"-3" is not a likely size'],
   ['/animals/A1/measured', { gauge: '', day: DAY }, 'gauge', 'This is needed.'],
   ['/animals/A1/measured', { gauge: '52', day: '2062-01-01' }, 'day', 'is after today'],
@@ -163,6 +164,28 @@ test.each(BAD)('%s with %o says it beside %s', async (path, fields, field, said)
 /** Whether a field of this name is typed into. */
 const isText = (html: string, name: string): boolean =>
   new RegExp(`<input[^>]*name="${name}"[^>]*type="(text|number|date)"`).test(html);
+
+test('“today” and “yesterday” are days wherever a day is asked for, and stay as typed when refused', async () => {
+  const { send, room } = await filledHome();
+  expect((await send('/animals/A1/moulted', { found: 'Yesterday', earliest: '', gauge: '' })).status).toBe(
+    303,
+  );
+  const { animals } = await loadSnapshot(room);
+  expect(animals[0]?.lastMoult?.found).toBe(19_999);
+  const answer = await send('/larder/B1/discard', { heads: '0', day: 'today' });
+  expect(answer.status).toBe(422);
+  expect(await answer.text()).toContain('value="today"');
+  const name = await send('/animals/new', { ...animal, name: 'Yesterday' });
+  expect(name.headers.get('location')).toBe('/animals/A3');
+  expect((await loadSnapshot(room)).animals.map((each) => each.name)).toContain('Yesterday');
+});
+
+test('what an animal cannot have done before it hatched is refused with both days', async () => {
+  const { send } = await filledHome();
+  const answer = await send('/animals/new', { ...animal, hatchedDay: '2024-09-01', hereSince: '' });
+  expect(answer.status).toBe(422);
+  expect(await answer.text()).toContain('&quot;2024-08-01&quot; is before Birch hatched (2024-09-01).');
+});
 
 test('a field that is not known is refused as a whole', async () => {
   const { send, acts } = await filledHome();

@@ -2,10 +2,12 @@
 
 import { Hono } from 'hono';
 import { expect, test } from 'vitest';
+import { addAnimal, lend } from '../../../src/actions/index.ts';
 import { mountPages } from '../../../src/web/pages/index.ts';
 import { OWN } from '../../support/door.ts';
 import { emptyHome, filledHome } from '../../support/house.ts';
 import { attributes, insides, tags } from '../../support/markup-words.ts';
+import { good } from '../../support/store-at.ts';
 
 const PAGES = [
   '/help',
@@ -31,9 +33,18 @@ const PAGES = [
   '/away',
   '/sacs',
 ];
-const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
+const RECORDS = [
+  '/animals/A1',
+  '/animals/A2/edit',
+  '/animals/A2/split',
+  '/animals/change?animal=A2',
+  '/larder/B1',
+  '/larder/B3',
+  '/larder/B1/edit',
+];
 
 /** What each route does: a new one fails here until it is put in its place. */
+const HERD_ACTS = ['move', 'stage', 'kind', 'gone', 'lend', 'died'].map((act) => `/animals/change/${act}`);
 const READS = [
   '/help',
   '/',
@@ -48,6 +59,10 @@ const READS = [
   '/animals/new',
   '/animals/:code',
   '/animals/:code/edit',
+  '/animals/:code/split',
+  '/animals/:code/came-back',
+  '/animals/change',
+  ...HERD_ACTS,
   '/larder',
   '/larder/new',
   '/larder/:code',
@@ -77,6 +92,10 @@ const WRITES = [
   '/animals/new',
   '/animals/:code/edit',
   ...['moulted', 'measured', 'premoult', 'matured', 'died', 'left'].map((act) => `/animals/:code/${act}`),
+  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'split', 'heads', 'came-back'].map(
+    (act) => `/animals/:code/${act}`,
+  ),
+  ...HERD_ACTS,
   '/larder/new',
   '/larder/:code/edit',
   ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(
@@ -136,16 +155,31 @@ test.each([...PAGES, ...RECORDS])('%s answers from a filled room, each id once',
   expect(insides(html, 'script').join('')).toBe('');
 });
 
-test.each(['/animals/A9', '/animals/A9/edit', '/larder/B9', '/larder/B9/edit'])(
-  '%s is not here',
-  async (path) => {
-    const { app } = await filledHome();
-    expect((await app.request(path)).status).toBe(404);
-  },
-);
+test.each([
+  '/animals/A9',
+  '/animals/A9/edit',
+  '/animals/A1/split',
+  '/animals/A1/came-back',
+  '/larder/B9',
+  '/larder/B9/edit',
+])('%s is not here', async (path) => {
+  const { app } = await filledHome();
+  expect((await app.request(path)).status).toBe(404);
+});
+
+const NOBODY_CHOSEN = 422;
+
+/** A bin, one animal, the group or the one that is lent. */
+function codeFor(path: string): string {
+  if (!path.startsWith('/animals')) return 'B1';
+  if (path.endsWith('/split')) return 'A2';
+  return path.endsWith('/came-back') ? 'A3' : 'A1';
+}
 
 test('every route is known to read or to write, has the strict headers, and writes only for our own pages', async () => {
   const { app, room } = await filledHome();
+  good(await addAnimal(room, { kind: 'brachypelma-hamorii', room: 'R1', gaugeMm: 40 }));
+  good(await lend(room, { animals: ['A3'], to: 'Jo' }));
   const mounted = new Hono();
   mountPages(mounted as never, {
     context: room,
@@ -161,12 +195,13 @@ test('every route is known to read or to write, has the strict headers, and writ
   expect(routesOf('GET')).toEqual(READS.toSorted());
   expect(routesOf('POST')).toEqual(WRITES.toSorted());
   for (const { method, path } of mounted.routes) {
-    const at = path.replace(':code', path.startsWith('/animals') ? 'A1' : 'B1').replace(':act', '1');
+    const at = path.replace(':code', codeFor(path)).replace(':act', '1');
     const answer = await app.request(at, {
       method,
       headers: method === 'GET' ? {} : { ...OWN, origin: 'http://evil.example' },
     });
-    expect(answer.status, `${method} ${at}`).toBe(method === 'GET' ? 200 : 403);
+    const read = path.startsWith('/animals/change') ? NOBODY_CHOSEN : 200;
+    expect(answer.status, `${method} ${at}`).toBe(method === 'GET' ? read : 403);
     expect(answer.headers.get('content-security-policy'), `${method} ${at}`).toContain("default-src 'none'");
   }
 });
@@ -176,9 +211,9 @@ test('animals stand in shelf order, and a search finds by every word', async () 
   const all = await see('/animals');
   expect(all.indexOf('Ash')).toBeLessThan(all.indexOf('Sac of five'));
   const one = await see('/animals?q=sac+a10');
-  expect(one).toContain('1 found for “sac a10”');
+  expect(one).toContain('1 of 2 found: matching “sac a10”.');
   expect(one).not.toContain('Ash</a>');
-  expect(await see('/animals?q=%3Cb%3Ehollow')).toContain('Nobody here matches “&lt;b&gt;hollow”.');
+  expect(await see('/animals?q=%3Cb%3Ehollow')).toContain('None of 2 found: matching “&lt;b&gt;hollow”.');
 });
 
 test('the light is kept by the browser and changes no record', async () => {
