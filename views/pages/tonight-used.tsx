@@ -33,13 +33,14 @@ export const Used = ({ used, names }: UsedProps) =>
           .filter(({ short }) => !short)
           .map(({ bin, now, ask }) => (
             <li>
-              {nameOf(names.bins, bin)} now holds {aboutHeads(now)}
               {ask ? (
-                <>
-                  : <a href={paths.bin(bin)}>count it?</a>
-                </>
+                <a href={paths.bin(bin)} class="line">
+                  <span>
+                    {nameOf(names.bins, bin)} now holds {aboutHeads(now)}: <b>count it?</b>
+                  </span>
+                </a>
               ) : (
-                '.'
+                `${nameOf(names.bins, bin)} now holds ${aboutHeads(now)}.`
               )}
             </li>
           ))}

@@ -166,7 +166,11 @@ const Withheld = ({ shell, evening, names }: TonightProps) =>
           <ul>
             {rows.map(({ animal, reason, look }) => (
               <li>
-                <a href={paths.animal(animal)}>{nameOf(names.animals, animal)}</a>: {reason}
+                <a href={paths.animal(animal)} class="line">
+                  <span>
+                    <b>{nameOf(names.animals, animal)}</b>: {reason}
+                  </span>
+                </a>
                 {look === null ? null : <strong class="look-at"> {look}</strong>}
               </li>
             ))}
