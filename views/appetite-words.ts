@@ -14,7 +14,7 @@ function bare(share: number): string {
 }
 
 /** '8 %', '1.3 %', '31 %'. */
-export const share = (of: number): string => `${bare(of)} %`;
+const share = (of: number): string => `${bare(of)} %`;
 
 const DAYS_A_WEEK = 7;
 const weeks = (days: number): string => counted(Math.max(1, Math.round(days / DAYS_A_WEEK)), 'week');

@@ -145,8 +145,10 @@ const Rule = ({ animal, rule, kindName }: AnimalPageProps) => (
       All of its kind live by it: <a href={paths.kind(animal.kind)}>see or change the {kindName}</a>.
     </p>
     <Sources sources={rule} />
-    <p>
-      <a href={paths.labels}>Print its label</a>
+    <p class="acts">
+      <a class="button quiet" href={paths.labels}>
+        Print its label
+      </a>
     </p>
   </section>
 );
