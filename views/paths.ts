@@ -98,6 +98,7 @@ export const paths = {
     'print',
     'outbox',
     'history',
+    'labels',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/sheets.js'],
   /** Scripts that import others. */

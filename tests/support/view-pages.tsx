@@ -14,6 +14,7 @@ import { HelpPage } from '../../views/pages/help.tsx';
 import { HistoryPage } from '../../views/pages/history.tsx';
 import { ImportPage } from '../../views/pages/import.tsx';
 import { KeyInPage } from '../../views/pages/key-in.tsx';
+import { LabelsPage } from '../../views/pages/labels.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
@@ -27,7 +28,7 @@ import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { answer, names, shell } from './view-fixtures.ts';
-import { goneProps, historyProps, leftProps } from './view-history.ts';
+import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
@@ -106,6 +107,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
+    labels: markup(<LabelsPage {...labelsProps} labels={null} shell={calm} />),
+    'labels-sheet': markup(<LabelsPage {...labelsProps} shell={own} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),
     left: markup(<LeftPage {...leftProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),

@@ -15,6 +15,7 @@ import { historyRoutes } from './history-page.ts';
 import type { House } from './house.ts';
 import { importRoutes } from './import.ts';
 import { keyInRoutes } from './key-in.ts';
+import { labelRoutes } from './labels.ts';
 import { larderRoutes } from './larder.ts';
 import { leavingRoutes } from './leaving.ts';
 import { moreRoutes } from './more.ts';
@@ -57,6 +58,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   helpRoutes(app, house);
   undoRoutes(app, house);
   historyRoutes(app, house);
+  labelRoutes(app, house);
   goneRoutes(app, house);
   leavingRoutes(app, house);
 }
