@@ -27,7 +27,7 @@ const SHEET_WIDTH_MM = 180;
 /** Height that stays between the margins. */
 const SHEET_HEIGHT_MM: Readonly<Record<Paper, number>> = { a4: 277, letter: 259 };
 
-export const labelsAcross = (size: LabelSize): number => SHEET_WIDTH_MM / LABEL_MM[size][0];
+const labelsAcross = (size: LabelSize): number => SHEET_WIDTH_MM / LABEL_MM[size][0];
 export const labelsPerSheet = (size: LabelSize, paper: Paper): number =>
   labelsAcross(size) * Math.floor(SHEET_HEIGHT_MM[paper] / LABEL_MM[size][1]);
 
