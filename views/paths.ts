@@ -145,6 +145,7 @@ export const paths = {
     'print',
     'outbox',
     'history',
+    'labels',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/sheets.js'],
   /** Scripts that import others. */

@@ -61,6 +61,7 @@ export { restingUpon, withResting } from './rests-on.ts';
 export { rowNamed, rowsNamed, rowsOf } from './rows.ts';
 export * from './sessions.ts';
 export { type Settings, settings } from './settings.ts';
+export { enteredOn } from './since.ts';
 export {
   actsOfEvening,
   EVENING_VERBS,

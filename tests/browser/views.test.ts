@@ -121,6 +121,31 @@ describe('the round', () => {
   });
 });
 
+describe('the sheet of labels', () => {
+  it('is printed on its own, in true millimetres, with nothing cut off', async () => {
+    const { page } = await open('labels-sheet');
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    expect(pdf).toMatch(/MediaBox\s*\[0 0 594\.\d+ 841\.\d+\]/);
+    await page.emulateMedia({ media: 'print' });
+    const labels = await page.locator('.label').evaluateAll((all) =>
+      all.map((label) => {
+        const { x, y, width, height } = label.getBoundingClientRect();
+        const isCut = label.scrollHeight > label.clientHeight || label.scrollWidth > label.clientWidth;
+        return { mm: [x, y, width, height].map((px) => Math.round((px * 25.4) / 96)), isCut };
+      }),
+    );
+    expect(labels.map(({ mm }) => mm)).toEqual([
+      [120, 0, 60, 35],
+      [0, 35, 60, 35],
+      [60, 35, 60, 35],
+      [120, 35, 60, 35],
+    ]);
+    expect(labels.filter(({ isCut }) => isCut)).toEqual([]);
+    await page.close();
+  });
+});
+
 describe('the keyboard', () => {
   it('goes to the undo with u', async () => {
     const { page } = await open('tonight');

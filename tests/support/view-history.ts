@@ -1,6 +1,8 @@
 /** The props of the pages of what was done, what is gone, and of labels, from the invented room. */
 import type { GoneProps } from '../../views/pages/gone.tsx';
 import type { HistoryProps } from '../../views/pages/history.tsx';
+import type { LabelText } from '../../views/pages/label-sheets.tsx';
+import type { LabelsProps } from '../../views/pages/labels.tsx';
 import type { LeftProps } from '../../views/pages/left.tsx';
 import type { StepLine } from '../../views/partials/step-list.tsx';
 import { forms, shell, TODAY } from './view-fixtures.ts';
@@ -86,4 +88,46 @@ export const leftProps: LeftProps = {
     { id: '30', day: TODAY - 3, sentence: 'Died.', undone: false, canUndo: true },
     { id: '12', day: TODAY - 20, sentence: 'Offered 2 banded crickets.', undone: false, canUndo: false },
   ],
+};
+
+const label = (code: string, name: string, kind: string, cautions = ''): LabelText => ({
+  code,
+  address: `preylarder.local:8181/animals/${code}`,
+  link: `http://preylarder.local:8181/a/${code}`,
+  name,
+  kind,
+  cautions,
+});
+
+export const labelsProps: LabelsProps = {
+  shell,
+  forms,
+  asked: {
+    of: ['animals'],
+    which: 'all',
+    shelf: '',
+    since: '',
+    code: [],
+    size: 'medium',
+    paper: 'a4',
+    skip: 2,
+  },
+  labels: [
+    label('A1', 'Hazel', 'Mexican redknee tarantula', 'kicks hairs'),
+    label('A2', 'Mr Wick', 'Any mantid'),
+    label(
+      'A3',
+      'Duchess of the long and winding name',
+      'Vietnamese giant centipede',
+      'venomous: long tweezers; bolts',
+    ),
+    label('A112', '', 'Any jumping spider'),
+  ],
+  onlyHere: true,
+  shelves: ['Spare room, Shelf A', 'Spare room, Shelf B'],
+  animals: [
+    { value: 'A1', label: 'A1 Hazel' },
+    { value: 'A2', label: 'A2 Mr Wick' },
+  ],
+  bins: [{ value: 'B1', label: 'B1 Cricket box 1' }],
 };

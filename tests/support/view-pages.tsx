@@ -23,6 +23,7 @@ import { ImportPage } from '../../views/pages/import.tsx';
 import { KeyInPage } from '../../views/pages/key-in.tsx';
 import { KindPage } from '../../views/pages/kind.tsx';
 import { NewKindPage } from '../../views/pages/kind-new.tsx';
+import { LabelsPage } from '../../views/pages/labels.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
@@ -39,7 +40,7 @@ import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps } from './view-book.ts';
 import { answer, names, shell } from './view-fixtures.ts';
-import { goneProps, historyProps, leftProps } from './view-history.ts';
+import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
   animalFormProps,
   animalProps,
@@ -142,6 +143,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'sacs-none': markup(<SacsPage {...sacsProps} open={[]} past={[]} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
+    labels: markup(<LabelsPage {...labelsProps} labels={null} shell={calm} />),
+    'labels-sheet': markup(<LabelsPage {...labelsProps} shell={own} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),
     left: markup(<LeftPage {...leftProps} shell={own} />),
     import: markup(<ImportPage {...importProps} draft={null} shell={own} />),

@@ -21,6 +21,7 @@ import { importRoutes } from './import.ts';
 import { keyInRoutes } from './key-in.ts';
 import { kindRoutes } from './kind.ts';
 import { newKindRoutes } from './kind-new.ts';
+import { labelRoutes } from './labels.ts';
 import { larderRoutes } from './larder.ts';
 import { leavingRoutes } from './leaving.ts';
 import { moreRoutes } from './more.ts';
@@ -73,6 +74,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   helpRoutes(app, house);
   undoRoutes(app, house);
   historyRoutes(app, house);
+  labelRoutes(app, house);
   goneRoutes(app, house);
   leavingRoutes(app, house);
 }

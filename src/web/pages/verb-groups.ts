@@ -6,7 +6,7 @@ interface VerbGroup {
   readonly verbs: readonly string[];
 }
 
-export const VERB_GROUPS: readonly VerbGroup[] = [
+const VERB_GROUPS: readonly VerbGroup[] = [
   { value: 'rounds', label: 'Rounds', verbs: ['record-evening', 'record-morning'] },
   {
     value: 'moults',

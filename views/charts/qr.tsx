@@ -1,0 +1,46 @@
+/** A QR code of an address, drawn as one path. */
+import { encode } from 'uqr';
+
+/** White around the code, in modules, as the standard asks. */
+const QUIET = 4;
+
+/** Rows of modules, true for black; capitals are tried where they make the code smaller. */
+export function qrOf(address: string): readonly (readonly boolean[])[] {
+  const plain = encode(address, OPTIONS);
+  const capitals = encode(inCapitals(address), OPTIONS);
+  return capitals.size < plain.size ? capitals.data : plain.data;
+}
+
+const OPTIONS = { ecc: 'M', border: 0 } as const;
+
+/** Scheme and host read the same in capitals, and so do the short addresses of labels. */
+const inCapitals = (address: string): string => address.toUpperCase();
+
+export const Qr = ({ address }: { address: string }) => {
+  const rows = qrOf(address);
+  const size = rows.length + 2 * QUIET;
+  return (
+    <svg
+      class="qr"
+      viewBox={`${-QUIET} ${-QUIET} ${size} ${size}`}
+      shape-rendering="crispEdges"
+      aria-hidden="true"
+      focusable="false"
+    >
+      <path d={rows.map(rowPath).join('')} fill="#000" />
+    </svg>
+  );
+};
+
+/** Each run of black modules as a box one module high. */
+function rowPath(row: readonly boolean[], y: number): string {
+  let path = '';
+  for (let x = 0; x < row.length; x += 1) {
+    if (!row[x]) continue;
+    const from = x;
+    while (row[x + 1]) x += 1;
+    const run = x - from + 1;
+    path += `M${from} ${y}h${run}v1h-${run}z`;
+  }
+  return path;
+}
