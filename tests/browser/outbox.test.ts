@@ -45,10 +45,11 @@ const history = (of: Page = page) => of.getByRole('region', { name: 'What happen
 const kept = (of: Page = page) =>
   of.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('preylarder outbox')).length);
 
+const measured = (of: Page = page) => of.getByRole('button', { name: 'Measured', exact: true });
+
 async function measure(size: string, of: Page = page): Promise<void> {
-  await of.getByText('Measured', { exact: true }).click();
-  await of.getByRole('group').filter({ hasText: 'Measured' }).getByRole('textbox').first().fill(size);
-  await of.getByRole('button', { name: 'Write down the size' }).click();
+  await of.getByRole('textbox', { name: 'Leg span' }).first().fill(size);
+  await measured(of).click();
 }
 
 describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () => {
@@ -104,8 +105,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
       await route.fetch();
       await route.abort('connectionreset');
     });
-    await page.getByText('In premoult', { exact: true }).click();
-    await page.getByRole('button', { name: 'Write down premoult' }).click();
+    await page.getByRole('button', { name: 'In premoult', exact: true }).click();
     await eventually(() => words().textContent()).toContain('Not sent yet: Sling A-02: in premoult');
     await context.unroute('**/premoult');
     const other = await context.newPage();
@@ -136,7 +136,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await line.getByRole('button', { name: 'Keep it' }).click();
     await line.getByRole('button', { name: 'Open it' }).click();
     await field.fill('14 mm');
-    await page.getByRole('button', { name: 'Write down the size' }).click();
+    await measured().click();
     await history().filter({ hasText: 'measured: 14' }).waitFor();
     expect(await kept()).toBe(0);
   });
@@ -166,7 +166,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await measure('13 mm');
     await eventually(() => words().textContent()).toContain('this device keeps nothing');
     await back();
-    await page.getByRole('button', { name: 'Write down the size' }).click();
+    await measured().click();
     await history().filter({ hasText: 'measured: 13' }).waitFor();
   });
 
