@@ -125,10 +125,10 @@ export const paths = {
     'book',
     'away',
     'sacs',
-    'phone',
-    'print',
     'outbox',
     'history',
+    'phone',
+    'print',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/sheets.js'],
   /** Scripts that import others. */

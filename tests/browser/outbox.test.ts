@@ -9,7 +9,7 @@ import { launchChromium } from '../support/chromium.ts';
 import { furnishEvening } from '../support/evening-room.ts';
 
 /** What must hold before long, on a busy machine too. */
-const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 10_000 });
+const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 20_000 });
 const PHONE = { width: 390, height: 844 };
 const folder = mkdtempSync(join(tmpdir(), 'preylarder-outbox-'));
 const database = join(folder, 'larder.db');
@@ -22,7 +22,7 @@ beforeAll(async () => {
   if (!isBuilt()) return;
   await furnishEvening(database, { shelves: ['A', 'B'], animalsPerShelf: 3 });
   [browser, program] = await Promise.all([launchChromium(), startProgram({ database })]);
-}, 60_000);
+}, 120_000);
 afterAll(async () => {
   await browser?.close();
   await program?.stop();
@@ -31,7 +31,7 @@ afterAll(async () => {
 beforeEach(async () => {
   context = await browser.newContext({ viewport: PHONE, baseURL: program.address });
   page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
 });
 afterEach(() => context.close());
 
@@ -188,7 +188,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     const visitor = await browser.newContext({ viewport: PHONE, baseURL: shut.address });
     try {
       const own = await visitor.newPage();
-      own.setDefaultTimeout(8000);
+      own.setDefaultTimeout(20_000);
       const logIn = async () => {
         await own.getByLabel('Password').fill('eight legs good');
         await own.getByRole('button', { name: 'Come in' }).click();

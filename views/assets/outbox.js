@@ -2,7 +2,7 @@
 import { keepingForms, placeOf, showHeld, showSent } from './held.js';
 import { alone, box, outboxItemOf } from './kept.js';
 import { forgetMarks, isTouched, restoreMarks } from './marks.js';
-import { drawBanner, say } from './outbox-banner.js';
+import { drawBanner, say, settle } from './outbox-banner.js';
 import { sentWords, thrownWords, unkeptWords, writtenWords } from './outbox-words.js';
 import { drain, pauseMs, toldOf } from './queue.js';
 import { freshPage, send, sendAsPage, sendingOf } from './sending.js';
@@ -153,6 +153,7 @@ function comeBack() {
 }
 
 function begin() {
+  settle();
   restoreMarks();
   redraw();
 }

@@ -16,7 +16,8 @@ export function holdingPlace(names, change) {
   const name = before?.dataset.shelf;
   change();
   const after = name === undefined ? null : shelfNamed(name);
-  if (after !== null) window.scrollBy(0, topOf(after) - Math.max(0, Math.min(wasAt, innerHeight / 2)));
+  const least = document.querySelector('.outbox.has-words')?.offsetHeight ?? 0;
+  if (after !== null) window.scrollBy(0, topOf(after) - Math.max(least, Math.min(wasAt, innerHeight / 2)));
   return after;
 }
 
