@@ -130,6 +130,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     const field = page.locator('[aria-invalid=true]');
     await field.waitFor();
     expect(await field.inputValue()).toBe('much bigger');
+    await eventually(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
     expect(await kept()).toBe(1);
     await page.goto('/larder');
     await line.getByRole('button', { name: 'Throw it away' }).click();

@@ -148,8 +148,9 @@ function comeBack() {
   const form = keepingForms().find(
     (each) => each.id === item.form && each.querySelector('.problem') !== null,
   );
-  if (form === undefined) box.change({ ...item, state: 'waiting' });
-  else form.dataset.answers = item.id;
+  if (form === undefined) return box.change({ ...item, state: 'waiting' });
+  form.dataset.answers = item.id;
+  focusOn(null);
 }
 
 function begin() {
