@@ -141,11 +141,11 @@ export const paths = {
     'away',
     'sacs',
     'herd',
-    'phone',
-    'print',
     'outbox',
     'history',
     'labels',
+    'phone',
+    'print',
   ].map((name) => `/assets/${name}.css`),
   scripts: ['/assets/htmx.js', '/assets/sheets.js'],
   /** Scripts that import others. */

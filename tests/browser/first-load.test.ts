@@ -18,7 +18,7 @@ let program: Program;
 
 beforeAll(async () => {
   if (isBuilt()) program = await startProgram({ database: join(folder, 'larder.db') });
-}, 60_000);
+}, 120_000);
 afterAll(async () => {
   await program?.stop();
   rmSync(folder, { recursive: true, force: true });

@@ -19,7 +19,7 @@ beforeAll(async () => {
   if (!isBuilt()) return;
   await furnishEvening(database, { shelves: ['A', 'B'], animalsPerShelf: 3 });
   [browser, program] = await Promise.all([launchChromium(), startProgram({ database })]);
-}, 60_000);
+}, 120_000);
 afterAll(async () => {
   await browser?.close();
   await program?.stop();
@@ -28,7 +28,7 @@ afterAll(async () => {
 
 async function visit(path: string, options: BrowserContextOptions = {}): Promise<Page> {
   const page = await browser.newPage({ viewport: DESK, baseURL: program.address, ...options });
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(20_000);
   await page.goto(path);
   return page;
 }
@@ -60,11 +60,11 @@ describe.skipIf(!isBuilt())('the keeper without a mouse (the program must have b
     await press(page, 'j', '2', 'j', '3', 'Space', 'j', '2', '1');
     await tabTo(page, /^This shelf is done/);
     await press(page, 'Enter');
-    await expect.poll(() => proposals(page), { timeout: 10_000 }).toBe(3);
+    await expect.poll(() => proposals(page), { timeout: 20_000 }).toBe(3);
     await press(page, 'j', 'ArrowDown', 'ArrowDown', 'ArrowUp', '2');
     await tabTo(page, /^Everyone else got theirs/);
     await press(page, 'Enter');
-    await expect.poll(() => proposals(page), { timeout: 10_000 }).toBe(0);
+    await expect.poll(() => proposals(page), { timeout: 20_000 }).toBe(0);
     const written = (await journalOf(database)).map((line) => line.replace(/offered.*/, 'offered'));
     expect(written.toSorted()).toEqual([
       'A1 skipped',
@@ -149,7 +149,7 @@ describe.skipIf(!isBuilt())('single keys (the program must have been built)', ()
     expect(await page.getByRole('dialog').count()).toBe(0);
     await page.getByRole('link', { name: 'Help and keys' }).click();
     const off = page.getByRole('switch', { name: 'Single keys' });
-    expect(await off.getAttribute('aria-checked')).toBe('false');
+    await expect.poll(() => off.getAttribute('aria-checked'), { timeout: 20_000 }).toBe('false');
     await off.click();
     await press(page, '?');
     await page.getByRole('dialog').waitFor();

@@ -9,7 +9,7 @@ import { launchChromium } from '../support/chromium.ts';
 import { furnishEvening } from '../support/evening-room.ts';
 
 /** What must hold before long, on a busy machine too. */
-const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 10_000 });
+const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 20_000 });
 const PHONE = { width: 390, height: 844 };
 const folder = mkdtempSync(join(tmpdir(), 'preylarder-outbox-'));
 const database = join(folder, 'larder.db');
@@ -22,7 +22,7 @@ beforeAll(async () => {
   if (!isBuilt()) return;
   await furnishEvening(database, { shelves: ['A', 'B'], animalsPerShelf: 3 });
   [browser, program] = await Promise.all([launchChromium(), startProgram({ database })]);
-}, 60_000);
+}, 120_000);
 afterAll(async () => {
   await browser?.close();
   await program?.stop();
@@ -31,7 +31,7 @@ afterAll(async () => {
 beforeEach(async () => {
   context = await browser.newContext({ viewport: PHONE, baseURL: program.address });
   page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
 });
 afterEach(() => context.close());
 
@@ -45,10 +45,11 @@ const history = (of: Page = page) => of.getByRole('region', { name: 'What happen
 const kept = (of: Page = page) =>
   of.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('preylarder outbox')).length);
 
+const measured = (of: Page = page) => of.getByRole('button', { name: 'Measured', exact: true });
+
 async function measure(size: string, of: Page = page): Promise<void> {
-  await of.getByText('Measured', { exact: true }).click();
-  await of.getByRole('group').filter({ hasText: 'Measured' }).getByRole('textbox').first().fill(size);
-  await of.getByRole('button', { name: 'Write down the size' }).click();
+  await of.getByRole('textbox', { name: 'Leg span' }).first().fill(size);
+  await measured(of).click();
 }
 
 describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () => {
@@ -104,8 +105,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
       await route.fetch();
       await route.abort('connectionreset');
     });
-    await page.getByText('In premoult', { exact: true }).click();
-    await page.getByRole('button', { name: 'Write down premoult' }).click();
+    await page.getByRole('button', { name: 'In premoult', exact: true }).click();
     await eventually(() => words().textContent()).toContain('Not sent yet: Sling A-02: in premoult');
     await context.unroute('**/premoult');
     const other = await context.newPage();
@@ -130,13 +130,14 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     const field = page.locator('[aria-invalid=true]');
     await field.waitFor();
     expect(await field.inputValue()).toBe('much bigger');
+    await eventually(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
     expect(await kept()).toBe(1);
     await page.goto('/larder');
     await line.getByRole('button', { name: 'Throw it away' }).click();
     await line.getByRole('button', { name: 'Keep it' }).click();
     await line.getByRole('button', { name: 'Open it' }).click();
     await field.fill('14 mm');
-    await page.getByRole('button', { name: 'Write down the size' }).click();
+    await measured().click();
     await history().filter({ hasText: 'measured: 14' }).waitFor();
     expect(await kept()).toBe(0);
   });
@@ -166,7 +167,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await measure('13 mm');
     await eventually(() => words().textContent()).toContain('this device keeps nothing');
     await back();
-    await page.getByRole('button', { name: 'Write down the size' }).click();
+    await measured().click();
     await history().filter({ hasText: 'measured: 13' }).waitFor();
   });
 
@@ -188,7 +189,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     const visitor = await browser.newContext({ viewport: PHONE, baseURL: shut.address });
     try {
       const own = await visitor.newPage();
-      own.setDefaultTimeout(8000);
+      own.setDefaultTimeout(20_000);
       const logIn = async () => {
         await own.getByLabel('Password').fill('eight legs good');
         await own.getByRole('button', { name: 'Come in' }).click();

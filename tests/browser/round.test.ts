@@ -10,7 +10,7 @@ import { furnishEvening, journalOf, roomIn } from '../support/evening-room.ts';
 import { type Keeper, keeperAt, rowOf, type Shown, shelf, shownOn } from '../support/keeper.ts';
 
 /** What must hold before long, on a busy machine too. */
-const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 10_000 });
+const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 20_000 });
 const PHONE = { width: 390, height: 844 };
 const folder = mkdtempSync(join(tmpdir(), 'preylarder-round-'));
 let browser: Browser;
@@ -129,7 +129,7 @@ describe.skipIf(!isBuilt())(
           hasTouch: true,
         });
         const page = await context.newPage();
-        page.setDefaultTimeout(10_000);
+        page.setDefaultTimeout(20_000);
         const keeper = keeperAt(page);
         await page.goto('/tonight');
         const shown = await shownOn(page);
@@ -198,7 +198,7 @@ describe.skipIf(!isBuilt())(
       } finally {
         await program.stop();
       }
-    }, 90_000);
+    }, 120_000);
   },
 );
 

@@ -19,6 +19,9 @@ export interface Program {
   readonly stop: () => Promise<void>;
 }
 
+/** A busy machine needs its time to furnish the demo room. */
+const PATIENCE_MS = 60_000;
+
 interface Place {
   /** By default a new one that is gone after the test. */
   readonly database?: string;
@@ -47,7 +50,8 @@ export async function startProgram({ database, port = 0, password }: Place = {})
     child.kill('SIGTERM');
     await once(child, 'exit');
   };
-  for (let tries = 0; tries < 200; tries++) {
+  const until = Date.now() + PATIENCE_MS;
+  while (Date.now() < until && child.exitCode === null) {
     const address = /Preylarder is at (\S+)/.exec(text)?.[1];
     if (address !== undefined)
       return { address, port: Number(new URL(address).port), said: () => text, stop };

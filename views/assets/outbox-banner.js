@@ -9,12 +9,21 @@ let waited = '';
 
 /** Says one sentence aloud; `seen` also shows it above the page. */
 export function say(sentence, seen) {
-  setTimeout(() => {
-    const words = document.querySelector('#outbox-words');
-    if (words === null) return;
+  const words = document.querySelector('#outbox-words');
+  if (words === null) return;
+  const tell = () => {
+    words.dataset.heard = '';
     words.textContent = sentence;
     words.classList.toggle('unseen', seen === undefined);
-  }, UNTIL_HEARD_MS);
+  };
+  if (words.dataset.heard === undefined) setTimeout(tell, UNTIL_HEARD_MS);
+  else tell();
+}
+
+/** Lets the region settle on a page just shown. */
+export function settle() {
+  const words = document.querySelector('#outbox-words');
+  if (words !== null) setTimeout(() => Object.assign(words.dataset, { heard: '' }), UNTIL_HEARD_MS);
 }
 
 /** Draws what waits; a first sending under way is not worth a word. */

@@ -2,7 +2,7 @@
 import { keepingForms, placeOf, showHeld, showSent } from './held.js';
 import { alone, box, outboxItemOf } from './kept.js';
 import { forgetMarks, isTouched, restoreMarks } from './marks.js';
-import { drawBanner, say } from './outbox-banner.js';
+import { drawBanner, say, settle } from './outbox-banner.js';
 import { sentWords, thrownWords, unkeptWords, writtenWords } from './outbox-words.js';
 import { drain, pauseMs, toldOf } from './queue.js';
 import { freshPage, send, sendAsPage, sendingOf } from './sending.js';
@@ -148,11 +148,13 @@ function comeBack() {
   const form = keepingForms().find(
     (each) => each.id === item.form && each.querySelector('.problem') !== null,
   );
-  if (form === undefined) box.change({ ...item, state: 'waiting' });
-  else form.dataset.answers = item.id;
+  if (form === undefined) return box.change({ ...item, state: 'waiting' });
+  form.dataset.answers = item.id;
+  focusOn(null);
 }
 
 function begin() {
+  settle();
   restoreMarks();
   redraw();
 }

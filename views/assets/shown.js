@@ -3,6 +3,9 @@
 /** Told on the document whenever the page's body was replaced, so that scripts can start anew on it. */
 export const SHOWN = 'preylarder:shown';
 
+/** Between the outbox above the page and the shelf the keeper goes on with. */
+const GAP_PX = 8;
+
 /** The first shelf of `names` that is on the page. */
 const shelfOf = (names) => names.map(shelfNamed).find((shelf) => shelf !== null) ?? null;
 const shelfNamed = (name) =>
@@ -16,7 +19,9 @@ export function holdingPlace(names, change) {
   const name = before?.dataset.shelf;
   change();
   const after = name === undefined ? null : shelfNamed(name);
-  if (after !== null) window.scrollBy(0, topOf(after) - Math.max(0, Math.min(wasAt, innerHeight / 2)));
+  const least = document.querySelector('.outbox.has-words')?.offsetHeight ?? -GAP_PX;
+  if (after !== null)
+    window.scrollBy(0, topOf(after) - Math.max(least + GAP_PX, Math.min(wasAt, innerHeight / 2)));
   return after;
 }
 
