@@ -400,6 +400,7 @@ export const animalsProps: AnimalsProps = {
   shell,
   unit,
   total: 44,
+  entries: 5,
   search: {
     q: '',
     show: [],

@@ -21,7 +21,7 @@ describe('the list of animals', () => {
   it('goes by shelf, each row with its next meal and its bracket', () => {
     const html = markup(<AnimalsPage {...animalsProps} />);
     expect(insides(html, 'caption')).toEqual(['Spare room, Shelf A', 'Spare room, Shelf B']);
-    expect(words(html)).toContain('44 animals live here');
+    expect(words(html)).toContain('44 animals live here 5 entries: a group kept together is one.');
     expect(words(html)).toContain('Sling tray 2 × 40 Red-legged bird-eater, spiderlings due tonight');
     expect(html).toContain('Hazel takes prey of 4–9 mm');
   });
@@ -55,7 +55,8 @@ describe('the list of animals', () => {
     expect(attributes(html, 'value')).toEqual(
       expect.arrayContaining(['A1', 'A6', 'ticked', 'page', 'found']),
     );
-    expect(words(html)).toContain('All 100 on this page All 2,345 found Before101–200 of 2,345After');
+    expect(words(html)).toContain('Change those ticked All 100 on this page All 2,345 found');
+    expect(words(html)).toContain('Before101–200 of 2,345After');
   });
 
   it('says who is lent, to whom and when they are expected', () => {

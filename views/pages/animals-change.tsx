@@ -93,7 +93,7 @@ export const WhoIsChosen = ({ chosen: { animal, of, list, seen } }: { chosen: Ch
 
 const Move = (props: AnimalsChangeProps) => {
   const entry = entryOf(props.forms, 'move');
-  const inUse = props.shelves.length > 0 ? `In use: ${props.shelves.join(', ')}.` : 'Such as Shelf A.';
+  const inUse = props.shelves.length > 0 ? `In use: ${props.shelves.join('; ')}.` : 'Such as Shelf A.';
   return (
     <LookOver {...props} act="move" title="Move to a room or shelf" entry={entry}>
       <Select entry={entry} name="room" label="Room" options={props.rooms} none="Where each one is" />

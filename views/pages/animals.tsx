@@ -34,6 +34,8 @@ export interface AnimalsProps {
   readonly unit: LengthUnit;
   /** Heads that live here, found or not. */
   readonly total: number;
+  /** Entries they stand in: a group is one. */
+  readonly entries: number;
   readonly search: HerdSearch;
   readonly filters: readonly HerdFilter[];
   /** What was asked for and how many were found; '' when all are shown. */
@@ -58,6 +60,9 @@ export const AnimalsPage = (props: AnimalsProps) => {
         <h1>
           {total === 0 ? 'Nobody lives here yet' : `${counted(total, 'animal lives', 'animals live')} here`}
         </h1>
+        {props.entries === total ? null : (
+          <p class="note">{props.entries.toLocaleString('en-GB')} entries: a group kept together is one.</p>
+        )}
         <p class="acts">
           <a class="button" href={paths.newAnimal}>
             Add an animal
@@ -108,16 +113,16 @@ const Herd = ({ sections, unit, leaves, list, seen }: AnimalsProps) => (
   <form method="get" action={paths.changeAnimals} class="herd">
     <input type="hidden" name="list" value={list} />
     <input type="hidden" name="seen" value={seen} />
-    <p class="note">On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.</p>
-    {sections.map((section) => (
-      <Rows section={section} unit={unit} />
-    ))}
     <fieldset class="herd-acts" aria-label="Change several at once">
-      <button type="submit" name="of" value="ticked">
+      <button type="submit" name="of" value="ticked" class="small">
         Change those ticked
       </button>
       {leaves.of > 1 ? <Whole leaves={leaves} /> : null}
     </fieldset>
+    <p class="note">On the ruler: bracket, the prey it takes; dot, the best length; star, its own body.</p>
+    {sections.map((section) => (
+      <Rows section={section} unit={unit} />
+    ))}
     <Turn leaves={leaves} />
   </form>
 );
@@ -126,11 +131,11 @@ const Herd = ({ sections, unit, leaves, list, seen }: AnimalsProps) => (
 const Whole = ({ leaves: { from, to, of } }: { leaves: Leaves }) => (
   <>
     {to - from + 1 < of ? (
-      <button type="submit" name="of" value="page" class="quiet">
+      <button type="submit" name="of" value="page" class="quiet small">
         All {to - from + 1} on this page
       </button>
     ) : null}
-    <button type="submit" name="of" value="found" class="quiet">
+    <button type="submit" name="of" value="found" class="quiet small">
       All {of.toLocaleString('en-GB')} found
     </button>
   </>

@@ -35,6 +35,7 @@ async function showAnimals(house: House, c: Context): Promise<Response> {
   const props = {
     ...here,
     total: here.snapshot.animals.reduce((heads, { count }) => heads + count, 0),
+    entries: here.herd.length,
     search: { q: query.q, show: query.show, choices: choicesFor(here, query) },
     filters: filtersFor(here.herd, query),
     found: foundWords(found.length, here.herd.length, parts),

@@ -77,12 +77,12 @@ describe('the page', () => {
     expect(insides(page, 'h3')[0]).toBe('November 2025');
     expect(attributes(page, 'href')).toContain('/animals/A1?page=2#history');
     const older = await home.see('/animals/A1?page=2');
-    expect(insides(older, 'h3').at(-1)).toBe('September 2024');
+    expect(insides(older, 'h3').at(-1)).toBe('October 2024');
     expect(attributes(older, 'href')).toContain('/animals/A1?page=1#history');
     const titles = [page, older].flatMap((each) => insides(each, 'h3'));
     expect(new Set(titles).size).toBe(titles.length);
     expect((await home.app.request('/animals/A1?page=nonsense')).status).toBe(200);
-    expect(insides(await home.see('/animals/A1?page=99'), 'h3').at(-1)).toBe('September 2024');
+    expect(insides(await home.see('/animals/A1?page=99'), 'h3').at(-1)).toBe('October 2024');
   });
 
   test('draws growth once there are two sizes', async () => {
