@@ -19,6 +19,15 @@ export type SettingsAct =
   | 'units'
   | 'theme';
 
+/** An absence asked about: dates as YYYY-MM-DD, and whether those who only miss a meal are fed too. */
+interface DaysAway {
+  readonly from: string;
+  readonly to: string;
+  readonly also?: boolean;
+}
+const daysIn = ({ from, to, also = false }: DaysAway): string =>
+  `from=${encodeURIComponent(from)}&to=${encodeURIComponent(to)}${also ? '&also=on' : ''}`;
+
 export const paths = {
   sunday: '/',
   /** The picture of a coming week, alone. */
@@ -71,6 +80,10 @@ export const paths = {
   changeKind: (code: string, what: string): string =>
     `${at('/book/kinds', code)}?change=${encodeURIComponent(what)}#change`,
   kindAct: (code: string, act: KindAct): string => at('/book/kinds', code, act),
+  away: '/away',
+  awayOn: (days: DaysAway): string => `/away?${daysIn(days)}`,
+  awaySheetPage: '/away/sheet',
+  awaySheet: (days: DaysAway): string => `/away/sheet?${daysIn(days)}`,
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -105,6 +118,7 @@ export const paths = {
     'walk',
     'key-in',
     'book',
+    'away',
     'phone',
     'print',
     'outbox',

@@ -76,4 +76,6 @@ export const policy: Policy = {
   seldomTakesShare: memory(0.7, 'share of offers', CHOICE),
   leftoversOutHours: practice(24, 'hours', 'prey not taken is removed by the next day'),
   touchedNamed: memory(12, 'animals', CHOICE),
+  awayMarginDays: memory(2, 'days', CHOICE),
+  awayFollowedDays: memory(35, 'days', CHOICE),
 };

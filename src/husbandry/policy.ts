@@ -100,4 +100,8 @@ export interface Policy {
   readonly leftoversOutHours: Sourced;
   /** Animals named as touched in one group. */
   readonly touchedNamed: Sourced;
+  /** Days kept between the keeper's return and the end of an animal's safe gap, for a journey or a meal that goes wrong. */
+  readonly awayMarginDays: Sourced;
+  /** Days ahead up to which the larder is followed evening by evening for a sitter. */
+  readonly awayFollowedDays: Sourced;
 }

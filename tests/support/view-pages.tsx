@@ -4,6 +4,8 @@ import type { Shell } from '../../views/layout.tsx';
 import { AnimalPage } from '../../views/pages/animal.tsx';
 import { AnimalFormPage } from '../../views/pages/animal-form.tsx';
 import { AnimalsPage } from '../../views/pages/animals.tsx';
+import { AwayPage } from '../../views/pages/away.tsx';
+import { AwaySheetPage } from '../../views/pages/away-sheet.tsx';
 import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
@@ -36,6 +38,8 @@ import {
   animalFormProps,
   animalProps,
   animalsProps,
+  awayProps,
+  awaySheetProps,
   binFormProps,
   binProps,
   blankSheetProps,
@@ -114,6 +118,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
     'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),
     'kind-new': markup(<NewKindPage {...newKindProps} shell={own} />),
+    away: markup(<AwayPage {...awayProps} shell={own} />),
+    'away-asking': markup(<AwayPage {...awayProps} answer={null} shell={own} />),
+    'away-sheet': markup(<AwaySheetPage {...awaySheetProps} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),

@@ -1,7 +1,11 @@
 /** The props of every page, from the invented room. */
+import type { AwayAnimal, Standing } from '../../src/husbandry/supply/index.ts';
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
 import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
 import type { AnimalRow, AnimalsProps } from '../../views/pages/animals.tsx';
+import type { AwayProps } from '../../views/pages/away.tsx';
+import type { AwayAnswer } from '../../views/pages/away-answer.ts';
+import type { AwaySheetProps } from '../../views/pages/away-sheet.tsx';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
 import type { BlankSheetProps } from '../../views/pages/blank-sheet.tsx';
@@ -577,4 +581,99 @@ export const importProps: ImportProps = {
       dateOrder: null,
     },
   },
+};
+
+const visitOf = (animal: string, heads: number) => ({
+  animal,
+  shelf: '',
+  dueFrom: TODAY + 4,
+  dueTo: TODAY + 8,
+  state: 'due' as const,
+  offer: {
+    bin: 'B1',
+    species: 'gryllodes',
+    heads,
+    fromMm: 3,
+    toMm: 4,
+    killFirst: heads > 2,
+    portions: 1,
+  },
+  note: null,
+});
+
+const awaits = (animal: string, standing: Standing, days: number): AwayAnimal => ({
+  animal,
+  urgency: standing === 'needs a sitter' ? 'fragile' : 'robust',
+  standing,
+  fedBefore: animal === 'A2',
+  danger: standing === 'needs a sitter',
+  meal: { open: TODAY + 4, missedAfter: TODAY + days, dangerAfter: TODAY + days + 2 },
+  reason: standing === 'leave alone' ? 'about to moult; no live prey until it has moulted.' : null,
+  latest: standing === 'needs a sitter' ? TODAY + days : null,
+});
+
+export const awayProps: AwayProps & { readonly answer: AwayAnswer } = {
+  shell,
+  forms,
+  unit,
+  names,
+  asked: { name: 'away', formId: '', values: { from: '2026-11-24', to: '2026-12-02' }, problems: {} },
+  planned: [{ from: '2026-12-04', to: '2026-12-07', label: 'Fri 4 Dec to Mon 7 Dec' }],
+  answer: {
+    from: '2026-11-24',
+    to: '2026-12-02',
+    plan: {
+      absence: { from: TODAY + 2, to: TODAY + 10, eve: TODAY + 1, home: TODAY + 11, fedAgain: TODAY + 12 },
+      animals: [
+        awaits('A1', 'needs a sitter', 7),
+        awaits('A4', 'needs a sitter', 8),
+        awaits('A2', 'waits', 20),
+        awaits('A3', 'misses a meal', 9),
+        awaits('A5', 'leave alone', 9),
+        awaits('A6', 'first when back', 11),
+      ],
+      visits: [{ day: TODAY + 7, animals: ['A1', 'A4'] }],
+      besides: [],
+    },
+    rounds: {
+      before: { day: TODAY + 1, servings: [visitOf('A2', 2)] },
+      visits: [{ day: TODAY + 7, servings: [visitOf('A1', 2), { ...visitOf('A4', 9), offer: null }] }],
+      prey: [{ bin: 'B1', species: 'gryllodes', heads: 2, killed: 0 }],
+    },
+    saved: false,
+    lost: [TODAY + 3, TODAY + 7],
+    parcels: [{ label: '500 banded crickets', day: TODAY + 5 }],
+    sources: [],
+  },
+};
+
+export const awaySheetProps: AwaySheetProps = {
+  shell,
+  names,
+  unit,
+  from: TODAY + 2,
+  to: TODAY + 10,
+  back: '/away?from=2026-11-24&to=2026-12-02',
+  evenings: [
+    {
+      day: TODAY + 7,
+      rows: [
+        {
+          animal: 'A1',
+          place: 'Spare room, A1',
+          offer: visitOf('A1', 2).offer,
+          cautions: ['urticating hairs'],
+        },
+        {
+          animal: 'A4',
+          place: 'Spare room, B2',
+          offer: visitOf('A4', 9).offer,
+          cautions: ['venom', 'escape'],
+        },
+      ],
+    },
+  ],
+  leaveAlone: [{ animal: 'A5', place: 'Spare room, B2', reason: 'about to moult; no live prey.' }],
+  byHand: false,
+  cautions: ['venom', 'urticating hairs', 'escape'],
 };

@@ -19,7 +19,7 @@ export const Absences = ({ forms, calendar }: AbsencesProps) => {
       <ul class="lines">
         {calendar.absences.map(({ from, to }) => (
           <li>
-            {dayRange(from, to)}
+            <a href={paths.awayOn({ from: civilDate(from), to: civilDate(to) })}>{dayRange(from, to)}</a>
             <PostForm
               entry={entryOf(forms, `away-${from}-${to}`)}
               action={paths.settingsAct('absences/remove')}
@@ -34,6 +34,9 @@ export const Absences = ({ forms, calendar }: AbsencesProps) => {
           </li>
         ))}
       </ul>
+      <p>
+        <a href={paths.away}>Who can wait while you are away</a>, and a sheet for a sitter.
+      </p>
       <ActForm entry={entry} action={paths.settingsAct('absences')} title="Add days away" button="Add them">
         <Field entry={entry} name="from" label="First day away" type="date" required />
         <Field entry={entry} name="to" label="Last day away" type="date" required />

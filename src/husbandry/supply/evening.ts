@@ -3,28 +3,27 @@ import type { Evening, Serving } from '../appetite/index.ts';
 import { isFeedingDay } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type NextMeal, nextMealOf, reasonToWait } from './next-meal.ts';
-import { type Preferred, type Proposal, proposalsFor } from './proposals.ts';
+import { type Proposal, proposalsFor, type Wishes } from './proposals.ts';
 import { premoultTooLong, refusedAgain } from './worries.ts';
 
-interface Wishes {
-  /** Bins the keeper wants some animals to be fed from; where it does not fit the usual stands. */
-  readonly prefer?: Preferred;
-}
-
-/** The round of a snapshot's day, before anybody is fed. Servings come in the order of the shelves given. */
-export function eveningOf(snapshot: Snapshot, { prefer = new Map() }: Wishes = {}): Evening {
+/** The round of a snapshot's day, before anybody is fed. Servings come in the order of the animals given. */
+export function eveningOf(snapshot: Snapshot, wishes: Wishes = {}): Evening {
   const { today, calendar } = snapshot;
   const feedingDay = isFeedingDay(calendar, today);
   const here = snapshot.animals.map((animal) => nextMealOf(snapshot, animal));
   const withheld = here.flatMap((due) => withheldOf(snapshot, due));
   const alone = new Set(withheld.map(({ animal }) => animal));
   const due = feedingDay ? here.filter(({ animal, tonight }) => tonight && !alone.has(animal.code)) : [];
-  return { day: today, feedingDay, servings: servingsOf(snapshot, due, prefer), withheld };
+  return { day: today, feedingDay, servings: servingsOf(snapshot, due, wishes), withheld };
 }
 
-/** What these animals are offered on the snapshot's day, out of one larder. */
-function servingsOf(snapshot: Snapshot, due: readonly NextMeal[], prefer: Preferred): readonly Serving[] {
-  const proposals = proposalsFor(snapshot, due, prefer);
+/** What these animals are offered on the snapshot's day, out of one larder; what they get is taken off the shelves. */
+export function servingsOf(
+  snapshot: Snapshot,
+  due: readonly NextMeal[],
+  wishes: Wishes = {},
+): readonly Serving[] {
+  const proposals = proposalsFor(snapshot, due, wishes);
   return due.map((each) => servingOf(snapshot, each, proposals.get(each.animal.code)));
 }
 

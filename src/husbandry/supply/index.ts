@@ -11,6 +11,8 @@ export type {
   Spread,
   Verdict,
 } from './answer.ts';
+export { type AwayAnimal, type AwayPlan, awayPlan, type Standing } from './away.ts';
+export { type AwayRounds, awayRounds } from './away-rounds.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
 export { type Diet, dietOf } from './diet.ts';

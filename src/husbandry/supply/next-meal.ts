@@ -67,11 +67,15 @@ export function reasonToWait(
   { animal, rule }: Pick<NextMeal, 'animal' | 'rule'>,
   today: DayNumber,
 ): string | null {
-  const moult = animal.lastMoult;
-  const hardOn = moult === null ? today : moult.found + Math.ceil(rule.waitAfterMoultDays.value);
+  const hardOn = shutUntil(animal, rule) ?? today;
   if (hardOn > today) return `moulted; nothing before ${spokenDay(hardOn)}, until it has hardened.`;
-  const premoult = animal.premoultSeen;
-  if (premoult !== null && (moult === null || premoult >= moult.found))
-    return 'about to moult; no live prey until it has moulted and hardened.';
+  if (isInPremoult(animal)) return 'about to moult; no live prey until it has moulted and hardened.';
   return null;
 }
+
+/** First day on which it may be fed after its moult; null when no moult is on record. */
+export const shutUntil = ({ lastMoult }: Animal, rule: StageRule): DayNumber | null =>
+  lastMoult === null ? null : lastMoult.found + Math.ceil(rule.waitAfterMoultDays.value);
+
+const isInPremoult = ({ premoultSeen, lastMoult }: Animal): boolean =>
+  premoultSeen !== null && (lastMoult === null || premoultSeen >= lastMoult.found);

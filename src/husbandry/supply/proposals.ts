@@ -9,7 +9,14 @@ import { type Shelf, shelvesOf } from './shelf-stock.ts';
 const RANK = { fragile: 0, ordinary: 1, robust: 2 } as const;
 
 /** The bin an animal is to be fed from wherever its prey fits; by animal. */
-export type Preferred = ReadonlyMap<string, string>;
+type Preferred = ReadonlyMap<string, string>;
+
+export interface Wishes {
+  /** Bins the keeper wants some animals to be fed from; where it does not fit the usual stands. */
+  readonly prefer?: Preferred;
+  /** What there is to choose from; by default the larder as it stands. */
+  readonly shelves?: readonly Shelf[];
+}
 
 export interface Proposal {
   /** Null when nothing fits. */
@@ -22,9 +29,8 @@ export interface Proposal {
 export function proposalsFor(
   snapshot: Snapshot,
   due: readonly NextMeal[],
-  prefer: Preferred,
+  { prefer = new Map(), shelves = shelvesOf(snapshot) }: Wishes,
 ): ReadonlyMap<string, Proposal> {
-  const shelves = shelvesOf(snapshot);
   const tables = [...due]
     .sort(
       (a, b) =>

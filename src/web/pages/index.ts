@@ -5,6 +5,7 @@ import { animalRoutes } from './animal.ts';
 import { animalActRoutes } from './animal-acts.ts';
 import { animalFormRoutes } from './animal-form.ts';
 import { animalsRoutes } from './animals.ts';
+import { awayRoutes } from './away.ts';
 import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { bookRoutes } from './book.ts';
@@ -54,6 +55,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   settingsRoutes(app, house);
   moreRoutes(app, house);
   planRoutes(app, house);
+  awayRoutes(app, house);
   importRoutes(app, house);
   sheetRoutes(app, house);
   keyInRoutes(app, house);

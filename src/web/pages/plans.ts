@@ -2,11 +2,10 @@
 import type { Hono } from 'hono';
 import { z } from 'zod';
 import { paths } from '../../../views/paths.ts';
-import { civilDay, heads, oneOf } from '../../actions/fields.ts';
-import { addRoom, cancelChange, editRoom, editSettings, planChange } from '../../actions/index.ts';
-import { civilDate, type DayRange } from '../../husbandry/calendar.ts';
-import { settings } from '../../store/index.ts';
+import { heads, oneOf } from '../../actions/fields.ts';
+import { addRoom, cancelChange, editRoom, planChange } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
+import { removeAbsence, saveAbsence, twoDates } from './absences.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { onSettings } from './settings.ts';
@@ -42,49 +41,21 @@ function roomRoute(app: Hono<DoorEnv>, house: House): void {
   });
 }
 
-const dates = () => ({ from: typed(civilDay), to: typed(civilDay) });
-
-/** Days away as dates, the earliest first. */
-async function absences({ context }: House): Promise<{ from: string; to: string }[]> {
-  const found = await context.store.ask(settings);
-  return found.absences.map(({ from, to }: DayRange) => ({ from: civilDate(from), to: civilDate(to) }));
-}
-
 function absenceRoutes(app: Hono<DoorEnv>, house: House): void {
-  const { context } = house;
+  const form = { ...onSettings(house, () => 'absences'), shape: twoDates };
   app.post(
     paths.settingsAct('absences'),
     posted(house, {
-      ...onSettings(house, () => 'absences'),
-      shape: dates,
-      act: async (given, { formId }) => {
-        const all = [...(await absences(house)).filter(isOther(given)), given];
-        const ordered = all.toSorted((a, b) => a.from.localeCompare(b.from));
-        return editSettings(context, { absences: ordered, formId });
-      },
+      ...form,
+      act: (given, { formId }) => saveAbsence(house, given, formId),
       fields: { absences: 'to' },
     }),
   );
   app.post(
     paths.settingsAct('absences/remove'),
-    posted(house, {
-      ...onSettings(house, () => 'absences'),
-      shape: dates,
-      act: async (given, { formId }) =>
-        editSettings(context, { absences: (await absences(house)).filter(isOther(given)), formId }),
-    }),
+    posted(house, { ...form, act: (given, { formId }) => removeAbsence(house, given, formId) }),
   );
 }
-
-interface Dates {
-  readonly from: string;
-  readonly to: string;
-}
-
-const isOther =
-  (given: Dates) =>
-  ({ from, to }: Dates): boolean =>
-    from !== given.from || to !== given.to;
 
 const PERCENT = 100;
 const percent = z
@@ -105,7 +76,7 @@ function changeRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       ...onSettings(house, () => 'changes'),
       shape: (unit) => ({
-        ...dates(),
+        ...twoDates(),
         kind: oneOf(['sac', 'arrival', 'sale']),
         animalKind: needed,
         animal: maybeText,

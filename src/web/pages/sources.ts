@@ -49,6 +49,25 @@ export function ruleLines(rule: StageRule): readonly SourceLine[] {
   ];
 }
 
+const MOST_KINDS = 6;
+
+/** How long these animals are safe without food, kind by kind and stage by stage, and the days kept to spare. */
+export function gapLines(codes: readonly string[], { animals, facts }: Snapshot): readonly SourceLine[] {
+  const lines = new Map<string, SourceLine>();
+  for (const animal of animals.filter(({ code }) => codes.includes(code))) {
+    const kind = facts.kinds.get(animal.kind);
+    if (kind === undefined) continue;
+    const rule = ruleOf(kind, animal);
+    const what = `${kind.commonName}, ${rule.words[0] ?? rule.stage}: safe without food`;
+    lines.set(what, line(what, rule.safeGapDays, `${rule.safeGapDays.value} days`));
+  }
+  const spare = facts.policy.awayMarginDays;
+  return [
+    line('Kept to spare after an absence', spare, `${spare.value} days`),
+    ...[...lines.values()].slice(0, MOST_KINDS),
+  ];
+}
+
 const MOST_GROUPS = 3;
 const MOST_SPECIES = 3;
 

@@ -28,6 +28,7 @@ const PAGES = [
   '/import',
   '/history',
   '/gone',
+  '/away',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -61,6 +62,8 @@ const READS = [
   '/tonight/key-in',
   '/history',
   '/gone',
+  '/away',
+  '/away/sheet',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
@@ -99,6 +102,7 @@ const WRITES = [
   '/import',
   '/import/check',
   '/import/confirm',
+  '/away',
   '/demo/start',
   '/demo/remove',
   '/undo/:act',
