@@ -1,5 +1,5 @@
 /** The demo room: an invented keeper's collection and larder with some weeks of history, made through the keeper's own actions. */
-import { type Context, expectDelivery, planChange } from '../src/actions/index.ts';
+import { type Context, expectDelivery, noteSac } from '../src/actions/index.ts';
 import { civilDate } from '../src/husbandry/calendar.ts';
 import { problem } from '../src/husbandry/problems.ts';
 import { err, ok, type Result } from '../src/husbandry/result.ts';
@@ -11,6 +11,7 @@ import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
 
 const DELIVERY_IN_DAYS = 4;
 const ORDERED_DAYS_AGO = 3;
+const LAID_DAYS_AGO = 30;
 
 export interface DemoRoom {
   readonly animals: number;
@@ -46,16 +47,15 @@ async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown
     demo: true,
   });
   if (!delivery.ok) return delivery;
-  return planChange(then, {
-    kind: 'sac',
-    animalKind: 'tliltocatl-albopilosus',
+  return noteSac(then, {
     animal: codeOf(codes.animals, 'Woolly'),
+    laidFrom: civilDate(today - LAID_DAYS_AGO),
     from: civilDate(today + 35),
     to: civilDate(today + 49),
     chance: 0.7,
     count: 60,
     gaugeMm: 6,
-    room: 'Warm room',
+    motherFasts: true,
     demo: true,
   });
 }

@@ -7,6 +7,7 @@ export type AnimalAct = 'moulted' | 'measured' | 'matured' | 'premoult' | 'died'
 export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
 /** What may be done with a kind of the Book. */
 export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
+export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
 export type SettingsAct =
   | 'feeding'
   | 'deliveries'
@@ -15,6 +16,7 @@ export type SettingsAct =
   | 'rooms'
   | 'rooms/remove'
   | 'changes'
+  | 'changes/edit'
   | 'changes/remove'
   | 'units'
   | 'theme';
@@ -64,6 +66,7 @@ export const paths = {
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
   larder: '/larder',
   newBin: '/larder/new',
+  newCup: (species: string): string => `/larder/new?cup=${encodeURIComponent(species)}`,
   bin: (code: string): string => at('/larder', code),
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
@@ -84,6 +87,8 @@ export const paths = {
   awayOn: (days: DaysAway): string => `/away?${daysIn(days)}`,
   awaySheetPage: '/away/sheet',
   awaySheet: (days: DaysAway): string => `/away/sheet?${daysIn(days)}`,
+  sacs: '/sacs',
+  sacAct: (code: string, act: SacAct): string => at('/sacs', code, act),
   settings: '/settings',
   settingsAct: (act: SettingsAct): string => `/settings/${act}`,
   import: '/import',
@@ -119,6 +124,7 @@ export const paths = {
     'key-in',
     'book',
     'away',
+    'sacs',
     'phone',
     'print',
     'outbox',

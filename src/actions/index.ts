@@ -19,13 +19,16 @@ export { discard } from './discard.ts';
 export { editAnimal } from './edit-animal.ts';
 export { editBin } from './edit-bin.ts';
 export { editKind } from './edit-kind.ts';
+export { editChange } from './edit-change.ts';
 export { editRoom } from './edit-room.ts';
 export { editRule } from './edit-rule.ts';
 export { editSettings } from './edit-settings.ts';
 export { emptyDemo } from './empty-demo.ts';
+export { endSac } from './end-sac.ts';
 export { expectDelivery } from './expect-delivery.ts';
 export { factsNow } from './facts-now.ts';
 export { firstRoom } from './first-room.ts';
+export { hatchSac } from './hatch-sac.ts';
 export { importAnimals } from './import-animals.ts';
 export type { Imported, ListGiven } from './import-list.ts';
 export { importRows } from './import-rows.ts';
@@ -34,8 +37,10 @@ export { type LifeRecord, loadLife } from './load-life.ts';
 export { loadSnapshot } from './load-snapshot.ts';
 export { lookBin } from './look-bin.ts';
 export { move } from './move.ts';
+export { noteSac } from './note-sac.ts';
 export type { Done } from './perform.ts';
 export { planChange } from './plan-change.ts';
+export { pullSac } from './pull-sac.ts';
 export {
   type Answering,
   type Answers,
@@ -57,6 +62,7 @@ export { renameKind } from './rename-kind.ts';
 export { resetRule } from './reset-rule.ts';
 export { seeCup } from './see-cup.ts';
 export { seeSize } from './see-size.ts';
+export { settleSac } from './settle-sac.ts';
 export { startCup } from './start-cup.ts';
 export { eveningOfAct, stepWords } from './step-words.ts';
 export { takeAway } from './take-away.ts';

@@ -1,7 +1,7 @@
 /** Reads everything one answer depends on, from one state of the database, as of a day. */
 import { factsWith } from '../facts/own/facts-with.ts';
 import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
-import type { DayNumber } from '../husbandry/calendar.ts';
+import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
 import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
 import { inWalkOrder } from '../husbandry/walk.ts';
@@ -49,7 +49,11 @@ export async function loadSnapshot(
     today,
     revision: found.revision,
     seed: today,
-    animals: animalsOf(inWalkOrder(found.animals, walk), found.records, { facts, today }),
+    animals: animalsOf(inWalkOrder(found.animals, walk), found.records, {
+      facts,
+      today,
+      fasts: fastsOf(found.changes),
+    }),
     bins: binsOf(found.bins, found.events),
     deliveries: found.deliveries.map(expected),
     changes: found.changes.map(planned),
@@ -64,13 +68,22 @@ export async function loadSnapshot(
 interface AsOf {
   readonly facts: Facts;
   readonly today: DayNumber;
+  readonly fasts: ReadonlyMap<string, DayRange>;
+}
+
+/** Fasts of mothers that guard a sac, by the mother's code. */
+function fastsOf(changes: readonly PlannedChangeRow[]): ReadonlyMap<string, DayRange> {
+  const fasts = changes.flatMap(({ animal, sac }) =>
+    animal === null || sac === null || sac.motherFasts === null ? [] : [[animal, sac.motherFasts] as const],
+  );
+  return new Map(fasts.sort(([, a], [, b]) => a.to - b.to));
 }
 
 /** Animals of kinds that are in the Book, in the order given. */
 function animalsOf(
   rows: readonly AnimalRow[],
   records: readonly AnimalRecord[],
-  { facts, today }: AsOf,
+  { facts, today, fasts }: AsOf,
 ): readonly Animal[] {
   const byCode = new Map(records.map((record) => [record.code, record]));
   return rows.flatMap((row) => {
@@ -78,7 +91,12 @@ function animalsOf(
     const record = byCode.get(row.code);
     if (kind === undefined || record === undefined) return [];
     const waitAfterMoultDays = ruleOf(kind, row).waitAfterMoultDays.value;
-    return { ...livingIn(row), ...fedFrom(record, { today, waitAfterMoultDays }) };
+    const fasting = fasts.get(row.code);
+    return {
+      ...livingIn(row),
+      ...fedFrom(record, { today, waitAfterMoultDays }),
+      ...(fasting === undefined ? {} : { fasts: fasting }),
+    };
   });
 }
 

@@ -1,13 +1,12 @@
 /** Writes down a change the keeper plans or expects: a sac, arrivals, a sale. */
 import { z } from 'zod';
-import { civilDate } from '../husbandry/calendar.ts';
-import { problem } from '../husbandry/problems.ts';
-import { err, ok, type Result } from '../husbandry/result.ts';
+import { ok, type Result } from '../husbandry/result.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
 import { nextCodes } from '../store/index.ts';
 import { chance, civilDay, flag, formId, gaugeMm, heads, oneOf, someText } from './fields.ts';
 import { findAnimal, findKind, findRoom } from './find.ts';
 import { action, type Scene } from './perform.ts';
+import { forwards, noSacDates } from './sac-dates.ts';
 
 const schema = z.strictObject({
   kind: oneOf(['sac', 'arrival', 'sale']),
@@ -42,6 +41,7 @@ export const planChange = action({
       room: room.value.code,
       animal,
       cancelled: false,
+      sac: given.kind === 'sac' ? noSacDates : null,
     };
     return ok({
       summary: `Planned: ${given.kind} of ${given.count} between ${spokenDay(from)} and ${spokenDay(to)}`,
@@ -52,10 +52,8 @@ export const planChange = action({
 });
 
 async function whatIsWrong({ tx, facts }: Scene, given: Given): Promise<Result<unknown>> {
-  if (given.from > given.to) {
-    const said = `"${civilDate(given.from)} to ${civilDate(given.to)}" runs backwards; the earlier day comes first.`;
-    return err(problem('ends-swapped', said, 'from'));
-  }
+  const inOrder = forwards(given);
+  if (!inOrder.ok) return inOrder;
   const kind = findKind(facts, given.animalKind);
   if (!kind.ok || given.animal === undefined) return kind;
   return findAnimal(tx, given.animal);

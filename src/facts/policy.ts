@@ -78,4 +78,9 @@ export const policy: Policy = {
   touchedNamed: memory(12, 'animals', CHOICE),
   awayMarginDays: memory(2, 'days', CHOICE),
   awayFollowedDays: memory(35, 'days', CHOICE),
+  waveReplicates: memory(100, 'replicates', CHOICE),
+  waveReplicatesLeast: memory(20, 'replicates', CHOICE),
+  waveWork: memory(500_000, 'row-days', CHOICE),
+  waveWeeksAfter: memory(4, 'weeks', CHOICE),
+  waveWeeksMost: memory(40, 'weeks', CHOICE),
 };

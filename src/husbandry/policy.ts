@@ -104,4 +104,11 @@ export interface Policy {
   readonly awayMarginDays: Sourced;
   /** Days ahead up to which the larder is followed evening by evening for a sitter. */
   readonly awayFollowedDays: Sourced;
+  /** Replicates of a hatch wave; fewer where heads x days x replicates would pass its work. */
+  readonly waveReplicates: Sourced;
+  readonly waveReplicatesLeast: Sourced;
+  readonly waveWork: Sourced;
+  /** Weeks shown after the latest first feed, and at most altogether. */
+  readonly waveWeeksAfter: Sourced;
+  readonly waveWeeksMost: Sourced;
 }

@@ -1,6 +1,6 @@
 /** Everything one answer depends on: plain data of one revision and one date. */
 import type { Animal, Kind } from './animals/index.ts';
-import type { DayNumber, FeedingCalendar } from './calendar.ts';
+import type { DayNumber, DayRange, FeedingCalendar } from './calendar.ts';
 import type { Bin, ExpectedDelivery } from './larder/index.ts';
 import type { Policy } from './policy.ts';
 import type { PreySpecies } from './prey/index.ts';
@@ -11,6 +11,24 @@ export interface Room {
   readonly name: string;
   readonly dayTempC: TempC;
   readonly nightTempC: TempC;
+}
+
+/** What is known of a sac (or an ootheca, a clutch, a birth); null where it has not come to that. */
+export interface SacRecord {
+  /** Laid on one of these days. */
+  readonly laid: DayRange | null;
+  /** Taken from the mother. */
+  readonly pulled: DayNumber | null;
+  readonly hatched: DayNumber | null;
+  /** The young were counted, not guessed. */
+  readonly counted: boolean;
+  /** First feed: the young have become a group of their own. */
+  readonly settled: DayNumber | null;
+  readonly ended: { readonly how: 'dud' | 'eaten'; readonly day: DayNumber } | null;
+  /** Share of the young that stays here, 0 to 1. */
+  readonly shareKept: number;
+  /** The mother takes no food on these days. */
+  readonly motherFasts: DayRange | null;
 }
 
 /** A change the keeper plans or expects: a sac, arrivals, sales. */
@@ -28,6 +46,8 @@ export interface PlannedChange {
   readonly room: string;
   /** The animal concerned: the mother of a sac, the animal sold. */
   readonly animal: string | null;
+  /** Of a sac whose dates the keeper follows; absent or null for all else. */
+  readonly sac?: SacRecord | null;
 }
 
 /** Kinds, species and policy by code, handed to the core as arguments. */

@@ -2,7 +2,7 @@
 import type { ChangedKind, LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { BinRole } from '../husbandry/larder/index.ts';
-import type { PlannedChange, Room } from '../husbandry/snapshot.ts';
+import type { PlannedChange, Room, SacRecord } from '../husbandry/snapshot.ts';
 import type { Mm } from '../husbandry/units.ts';
 
 export interface RoomRow extends Room {
@@ -74,6 +74,7 @@ export interface PlannedChangeRow {
   readonly animal: string | null;
   readonly cancelled: boolean;
   readonly demo: boolean;
+  readonly sac: SacRecord | null;
 }
 
 export interface SettingRow {
@@ -162,6 +163,7 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     animal: 'plain',
     cancelled: 'flag',
     demo: 'flag',
+    sac: 'json',
   },
   setting: { key: 'plain', value: 'json' },
 };

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { kinds } from '../../src/facts/kinds/index.ts';
 import { policy } from '../../src/facts/policy.ts';
 import { preySpecies } from '../../src/facts/prey/index.ts';
+import { hatchToFirstFeed, layingToFirstFeed, sacComesOff } from '../../src/facts/sacs.ts';
 import { sources } from '../../src/facts/sources.ts';
 import { sourcedIn } from './walk.ts';
 
-const numbers = [...sourcedIn({ preySpecies, kinds, policy })];
+const numbers = [
+  ...sourcedIn({ preySpecies, kinds, policy, hatchToFirstFeed, layingToFirstFeed, sacComesOff }),
+];
 const kindOf = { published: 'work', 'common practice': 'common practice', 'from memory': 'from memory' };
 
 describe('sources', () => {

@@ -24,6 +24,7 @@ import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
+import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
@@ -49,6 +50,7 @@ import {
   keyInProps,
   larderProps,
   morningProps,
+  sacsProps,
   settingsProps,
   startProps,
   sundayProps,
@@ -121,6 +123,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     away: markup(<AwayPage {...awayProps} shell={own} />),
     'away-asking': markup(<AwayPage {...awayProps} answer={null} shell={own} />),
     'away-sheet': markup(<AwaySheetPage {...awaySheetProps} shell={own} />),
+    sacs: markup(<SacsPage {...sacsProps} shell={own} />),
+    'sacs-none': markup(<SacsPage {...sacsProps} open={[]} past={[]} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     gone: markup(<GonePage {...goneProps} shell={calm} />),

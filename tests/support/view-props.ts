@@ -1,4 +1,6 @@
 /** The props of every page, from the invented room. */
+
+import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
 import type { AwayAnimal, Standing } from '../../src/husbandry/supply/index.ts';
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
 import type { AnimalFormProps } from '../../views/pages/animal-form.tsx';
@@ -14,6 +16,7 @@ import type { ImportProps } from '../../views/pages/import.tsx';
 import type { KeyInProps } from '../../views/pages/key-in.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
+import type { SacsProps } from '../../views/pages/sacs.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
 import type { StartProps } from '../../views/pages/start.tsx';
 import type { SundayProps } from '../../views/pages/sunday.tsx';
@@ -32,6 +35,7 @@ import {
   names,
   serving,
   shell,
+  shortGroup,
   spectrum,
   TODAY,
 } from './view-fixtures.ts';
@@ -532,6 +536,7 @@ export const settingsProps: SettingsProps = {
     },
   ],
   kinds,
+  kindNames: new Map([['brachypelma', 'red knee']]),
   animals: [{ value: 'A3', label: 'Duchess' }],
 };
 
@@ -676,4 +681,79 @@ export const awaySheetProps: AwaySheetProps = {
   leaveAlone: [{ animal: 'A5', place: 'Spare room, B2', reason: 'about to moult; no live prey.' }],
   byHand: false,
   cautions: ['venom', 'urticating hairs', 'escape'],
+};
+
+const amounts = (means: readonly number[]) =>
+  means.map((mean) => ({ mean, variance: 9, low: mean * 0.8, mid: mean, high: mean * 1.25 }));
+
+const sacChange: PlannedChange = {
+  code: 'P1',
+  kind: 'sac',
+  animalKind: 'brachypelma',
+  from: TODAY + 30,
+  to: TODAY + 40,
+  chance: 0.7,
+  count: 120,
+  gaugeMm: 6,
+  room: 'R1',
+  animal: 'A3',
+  sac: {
+    laid: { from: TODAY - 32, to: TODAY - 30 },
+    pulled: null,
+    hatched: null,
+    counted: false,
+    settled: null,
+    ended: null,
+    shareKept: 0.5,
+    motherFasts: { from: TODAY - 32, to: TODAY + 29 },
+  },
+};
+
+export const sacsProps: SacsProps = {
+  shell,
+  forms,
+  unit,
+  names,
+  revision: 3,
+  open: [
+    {
+      change: sacChange,
+      kind: 'red knee',
+      regulated: true,
+      wave: {
+        change: 'P1',
+        firstDay: TODAY,
+        replicates: 100,
+        group: { ...shortGroup, name: 'tarantula spiderlings' },
+        without: amounts([14, 15, 13, 14, 15, 14, 13, 14, 14, 15]),
+        with: amounts([14, 15, 13, 14, 60, 120, 134, 133, 135, 134]),
+        peak: 134,
+        peakWithout: 14,
+        now: 14,
+        peakError: 2,
+      },
+      prey: {
+        fits: [
+          { species: 'hydei', size: 'hydei', heads: 130 },
+          { species: 'acheta', size: 'pinhead', heads: 80 },
+        ],
+        cups: {
+          species: 'hydei',
+          room: 'R1',
+          gives: { flies: new Float64Array(40).fill(9), firstDay: 14, bestDay: 21, bestWeek: 137 },
+          starts: [
+            { day: TODAY + 9, cups: 2 },
+            { day: TODAY + 16, cups: 1 },
+            { day: TODAY + 23, cups: 1 },
+          ],
+          wanted: 130,
+          spare: 0,
+        },
+        order: { species: 'acheta', size: 'pinhead', heads: 80, orderBy: TODAY + 24, comes: TODAY + 27 },
+      },
+    },
+  ],
+  past: [{ code: 'P2', sentence: 'The sac of Hazel: a dud, 4 Oct 2026' }],
+  mothers: [{ value: 'A3', label: 'Duchess' }],
+  sources: [],
 };

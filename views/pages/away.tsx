@@ -179,7 +179,7 @@ const Dates = ({ asked, planned }: AwayProps) => (
 );
 
 const Assumed = () => (
-  <p class="note">
+  <p class="note assumed">
     Taken as given: your usual evenings until you leave happen, a meal offered in time is eaten, and bins grow
     at their likeliest. An animal waits safely when its safe gap outlasts the day you feed again by the days
     kept to spare. A hidden moult can change any of it: who is found on its back is left alone.

@@ -21,6 +21,8 @@ export interface BinFormProps {
   readonly bin: Bin | null;
   readonly species: readonly Option[];
   readonly rooms: readonly Option[];
+  /** Species of the cup asked for; a new bin then starts as that. */
+  readonly cupOf?: string;
   /** Trade sizes, grouped by species. */
   readonly sizes: readonly Option[];
   /** Revision the page shows, posted as `asOf`. */
@@ -55,15 +57,21 @@ const ROLES: readonly { value: BinRole; label: string }[] = [
   { value: 'cup', label: 'Fly cup' },
 ];
 
-const What = ({ entry, bin, species, rooms }: PartProps) => (
+const What = ({ entry, bin, species, rooms, cupOf }: PartProps) => (
   <>
-    <RadioButtons entry={entry} name="role" legend="It is a" options={ROLES} start={bin?.role ?? 'holding'} />
+    <RadioButtons
+      entry={entry}
+      name="role"
+      legend="It is a"
+      options={ROLES}
+      start={bin?.role ?? (cupOf === undefined ? 'holding' : 'cup')}
+    />
     <Select
       entry={entry}
       name="species"
       label="Prey"
       options={species}
-      start={bin?.species}
+      start={bin?.species ?? cupOf}
       none="Choose the prey"
     />
     <Field entry={entry} name="name" label="Name" start={bin?.name} hint="Such as Cricket box 2." required />

@@ -1,4 +1,5 @@
 /** Planned changes: sacs, arrivals and sales that alter who will eat. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
 import { counted, dayRange, type LengthUnit, lengthText, percent } from '../format.ts';
 import { ActForm } from '../partials/act.tsx';
@@ -7,7 +8,7 @@ import { entryOf, Field, type Option, type PageForms, PostForm, Select } from '.
 import { paths } from '../paths.ts';
 
 /**
- * Form 'changes' posts `kind` (sac, arrival, sale), `animalKind`, `animal` ('' or a code), `from`, `to`, `chance`
+ * Form 'changes' posts `kind` (arrival, sale), `animalKind`, `animal` ('' or a code), `from`, `to`, `chance`
  * (percent), `count`, `gauge` (as typed), `room`.
  */
 interface ChangesProps {
@@ -15,6 +16,8 @@ interface ChangesProps {
   readonly unit: LengthUnit;
   readonly changes: readonly PlannedChange[];
   readonly kinds: readonly Option[];
+  /** Common names by code, as they stand within a sentence. */
+  readonly kindNames: ReadonlyMap<string, string>;
   readonly animals: readonly Option[];
   readonly rooms: readonly { readonly code: string; readonly name: string }[];
 }
@@ -23,37 +26,104 @@ export const Changes = (props: ChangesProps) => (
   <section aria-labelledby="changes-head">
     <h2 id="changes-head">Planned changes</h2>
     {props.changes.length === 0 ? (
-      <p>None. A sac, an arrival or a sale changes what you need weeks ahead.</p>
-    ) : null}
-    <ul class="lines">
-      {props.changes.map((change) => (
-        <li>
-          {sentenceOf(change, props)}
-          <PostForm
-            entry={entryOf(props.forms, `change-${change.code}`)}
-            action={paths.settingsAct('changes/remove')}
-            class="inline"
-          >
-            <input type="hidden" name="change" value={change.code} />
-            <button type="submit" class="quiet small">
-              Remove<span class="unseen">: {sentenceOf(change, props)}</span>
-            </button>
-          </PostForm>
-        </li>
-      ))}
-    </ul>
+      <p>None. Who moves in or leaves changes what you need weeks ahead.</p>
+    ) : (
+      <ul class="changes">
+        {props.changes.map((change) => (
+          <li>
+            <Planned {...props} change={change} />
+          </li>
+        ))}
+      </ul>
+    )}
+    <p>
+      <a href={paths.sacs}>Sacs</a> have a page of their own: when the young will eat, and which cup to start.
+    </p>
     <NewChange {...props} />
   </section>
 );
 
-/** 'Sac: 120 young of 3 mm, first feed Tue 1 Dec to Sun 6 Dec, 70 % likely'. */
-function sentenceOf(change: PlannedChange, { unit, kinds }: ChangesProps): string {
-  const kind = kinds.find(({ value }) => value === change.animalKind)?.label ?? 'a kind no longer known';
+type PlannedProps = ChangesProps & { readonly change: PlannedChange };
+
+const Planned = (props: PlannedProps) => {
+  const { change, forms } = props;
+  const sentence = sentenceOf(change, props);
+  if (change.kind === 'sac')
+    return (
+      <>
+        {sentence}. <a href={paths.sacs}>Its page</a>.
+      </>
+    );
+  return (
+    <>
+      <PostForm
+        entry={entryOf(forms, `change-${change.code}`)}
+        action={paths.settingsAct('changes/remove')}
+        class="inline"
+      >
+        <input type="hidden" name="change" value={change.code} />
+        {sentence}{' '}
+        <button type="submit" class="quiet small">
+          Remove<span class="unseen">: {sentence}</span>
+        </button>
+      </PostForm>
+      <EditChange {...props} />
+    </>
+  );
+};
+
+const PERCENT = 100;
+
+/** Posts to `changes/edit`: `change`, `from`, `to`, `count`, `gauge`, `chance` in percent. */
+const EditChange = ({ change, forms, unit }: PlannedProps) => {
+  const entry = entryOf(forms, `edit-${change.code}`);
+  return (
+    <ActForm
+      entry={entry}
+      action={paths.settingsAct('changes/edit')}
+      title="Change its days or numbers"
+      button="Save"
+    >
+      <input type="hidden" name="change" value={change.code} />
+      <Field
+        entry={entry}
+        name="from"
+        label="First day"
+        type="date"
+        start={civilDate(change.from)}
+        required
+      />
+      <Field entry={entry} name="to" label="Last day" type="date" start={civilDate(change.to)} required />
+      <Field
+        entry={entry}
+        name="count"
+        label="How many"
+        type="number"
+        min="1"
+        start={`${change.count}`}
+        required
+      />
+      <Field entry={entry} name="gauge" label="Size" start={lengthText(change.gaugeMm, unit)} required />
+      <Field
+        entry={entry}
+        name="chance"
+        label="How likely, in percent"
+        type="number"
+        min="1"
+        start={`${Math.round(change.chance * PERCENT)}`}
+      />
+    </ActForm>
+  );
+};
+
+/** 'Sac: 120 young of curly hair tarantula, 3 mm, first feed Tue 1 Dec to Sun 6 Dec, 70 % likely'. */
+function sentenceOf(change: PlannedChange, { unit, kindNames }: ChangesProps): string {
+  const kind = kindNames.get(change.animalKind) ?? 'a kind no longer known';
   const when = dayRange(change.from, change.to);
   const size = lengthText(change.gaugeMm, unit);
   const likely = change.chance < 1 ? `, ${percent(change.chance)} likely` : '';
   if (change.kind === 'sac')
-    return `Sac of ${kind}: ${change.count} young of ${size}, first feed ${when}${likely}`;
+    return `Sac: ${change.count} young of ${kind}, ${size}, first feed ${when}${likely}`;
   const heads = `${counted(change.count, 'head')} of ${kind}, ${size}`;
   return change.kind === 'arrival'
     ? `Moves in: ${heads}, ${when}${likely}`
@@ -61,7 +131,6 @@ function sentenceOf(change: PlannedChange, { unit, kinds }: ChangesProps): strin
 }
 
 const KINDS = [
-  { value: 'sac', label: 'Sac' },
   { value: 'arrival', label: 'Arrival' },
   { value: 'sale', label: 'Sale' },
 ];
@@ -70,19 +139,12 @@ const NewChange = ({ forms, kinds, animals, rooms }: ChangesProps) => {
   const entry = entryOf(forms, 'changes');
   return (
     <ActForm entry={entry} action={paths.settingsAct('changes')} title="Plan a change" button="Plan it">
-      <RadioButtons entry={entry} name="kind" legend="What" options={KINDS} start="sac" />
+      <RadioButtons entry={entry} name="kind" legend="What" options={KINDS} start="arrival" />
       <Select entry={entry} name="animalKind" label="Kind" options={kinds} none="Choose a kind" />
       <Select entry={entry} name="animal" label="Which animal" options={animals} none="None in particular" />
       <Field entry={entry} name="count" label="How many" type="number" min="1" required />
       <Field entry={entry} name="gauge" label="Size" hint="Of each: 4 mm." required />
-      <Field
-        entry={entry}
-        name="from"
-        label="First day"
-        type="date"
-        hint="For a sac: the first feed."
-        required
-      />
+      <Field entry={entry} name="from" label="First day" type="date" required />
       <Field entry={entry} name="to" label="Last day" type="date" required />
       <Field entry={entry} name="chance" label="How likely, in percent" type="number" min="1" start="100" />
       <Select

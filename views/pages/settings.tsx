@@ -29,7 +29,9 @@ export interface SettingsProps {
   readonly changes: readonly PlannedChange[];
   /** Kinds by common name, grouped. */
   readonly kinds: readonly Option[];
-  /** Animals by name, for the mother of a sac or one that is sold. */
+  /** Common names by code, as they stand within a sentence. */
+  readonly kindNames: ReadonlyMap<string, string>;
+  /** Animals by name, for one that is sold. */
   readonly animals: readonly Option[];
   /** What was written down last, newest first. */
   readonly latest: readonly HistoryLine[];

@@ -1,5 +1,5 @@
 /** An animal, or a group of n alike that live and are fed together. */
-import type { DayNumber } from '../calendar.ts';
+import type { DayNumber, DayRange } from '../calendar.ts';
 import type { Mm } from '../units.ts';
 import type { LifeStage } from './kind.ts';
 
@@ -42,4 +42,6 @@ export interface Animal {
   /** Evenings refused since it last took prey or moulted; 0 when the last was taken. */
   readonly refusalsInRow: number;
   readonly stageOverride: LifeStage | null;
+  /** Takes no food on these days, as the keeper said: it guards a sac. */
+  readonly fasts?: DayRange | null;
 }

@@ -15,4 +15,5 @@ export { type DayBand, type NextMoult, nextMoult } from './next-moult.ts';
 export { isSteady } from './offers.ts';
 export { type RefusalsSeen, refusalsSeen } from './refusals.ts';
 export { type Roster, rosterOf } from './roster.ts';
+export { headsKept } from './rows.ts';
 export type { Evening, PreyOffer, Serving } from './serving.ts';

@@ -21,11 +21,19 @@ export function lastTended({ animal, steps }: Row, today: number): number {
   const wait = Math.ceil(steps[0]?.rule.waitAfterMoultDays.value ?? 0);
   const offered = animal.lastOffered === null ? NEVER : animal.lastOffered - today;
   const hard = animal.lastMoult === null ? NEVER : animal.lastMoult.found + wait - today;
-  return Math.max(offered, Math.min(hard, 0));
+  return Math.max(offered, Math.min(hard, 0), fastOver(animal, today) ?? NEVER);
 }
 
-/** After a refusal the retry wait; after an offer today, tomorrow. */
-export function notBefore({ animal, steps }: Row, today: number): number {
+/** Day from today on which a fast that has begun is over; null when it does not fast. */
+const fastOver = ({ fasts = null }: Animal, today: number): number | null =>
+  fasts !== null && fasts.from <= today && today <= fasts.to ? fasts.to + 1 - today : null;
+
+/** After a refusal the retry wait; after an offer today, tomorrow; not while it fasts. */
+export function notBefore(row: Row, today: number): number {
+  return Math.max(againAfter(row, today), fastOver(row.animal, today) ?? NEVER);
+}
+
+function againAfter({ animal, steps }: Row, today: number): number {
   if (animal.lastOffered === null) return NEVER;
   const offered = animal.lastOffered - today;
   if (animal.lastOutcome === 'refused') return offered + (steps[0]?.rule.retryDays.value ?? 1);

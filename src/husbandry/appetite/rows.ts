@@ -20,17 +20,26 @@ export function rowsOf(snapshot: Snapshot, steps: number): Row[] {
     rowOf(snapshot, { animal, steps, change: null, leaving: sales.get(animal.code) ?? null }),
   );
   const coming = changes
-    .filter(({ kind, animalKind }) => kind !== 'sale' && facts.kinds.has(animalKind))
+    .filter((change) => facts.kinds.has(change.animalKind) && isToCome(change))
     .map((change) => rowOf(snapshot, { animal: arrivalOf(change), steps, change, leaving: null }));
   return [...here, ...coming];
 }
+
+/** Heads that will stay here: of a sac the share that is kept. */
+export const headsKept = ({ count, sac }: PlannedChange): number => Math.round(count * (sac?.shareKept ?? 1));
+
+/** Whether it brings somebody who is not here yet: a sac that came to nothing, or has settled, does not. */
+const isToCome = (change: PlannedChange): boolean =>
+  change.kind !== 'sale' &&
+  headsKept(change) > 0 &&
+  (change.sac?.ended ?? change.sac?.settled ?? null) === null;
 
 /** The young or arrivals of a planned change as a group of animals fed the day before they are here. */
 const arrivalOf = (change: PlannedChange): Animal => ({
   code: change.code,
   name: change.code,
   kind: change.animalKind,
-  count: change.count,
+  count: headsKept(change),
   sex: 'unsexed',
   matured: false,
   gaugeMm: change.gaugeMm,

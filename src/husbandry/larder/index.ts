@@ -1,6 +1,7 @@
 /** Front door: prey alive in bins, colonies and cups. */
 export type { Bin, BinEvent, BinRole, CupLook, ExpectedDelivery, Level, Lot } from './bin.ts';
 export { type Chain, chainOf } from './chain.ts';
+export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { spreadLot, totalHeads } from './lot.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { binOn } from './replay.ts';

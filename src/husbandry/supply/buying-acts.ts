@@ -6,6 +6,7 @@ import type { Room, Snapshot } from '../snapshot.ts';
 import { plural } from '../words.ts';
 import { type Asking, type Candidate, speciesTaken } from './candidate.ts';
 import type { CoverOptions } from './cover.ts';
+import { nearestClass } from './trade-class.ts';
 
 /** For each needy group a tub from a local shop, tomorrow: the class nearest to its ideal of each form it takes. */
 export function shopping({ snapshot, needy, options }: Asking): Candidate[] {
@@ -21,19 +22,6 @@ export function shopping({ snapshot, needy, options }: Asking): Candidate[] {
     }
   }
   return [...bought.values()];
-}
-
-/** The trade class whose middle lies within the window, nearest to the ideal; undefined when none does. */
-function nearestClass(
-  species: PreySpecies,
-  window: { minMm: number; idealMm: number; maxMm: number },
-): SizeClass | undefined {
-  const middle = (size: SizeClass) => (size.fromMm + size.toMm) / 2;
-  const fits = species.sizeClasses.value.filter(
-    (size) => window.minMm <= middle(size) && middle(size) <= window.maxMm,
-  );
-  const off = (size: SizeClass) => Math.abs(Math.log(middle(size) / window.idealMm));
-  return fits.sort((a, b) => off(a) - off(b))[0];
 }
 
 interface Purchase {

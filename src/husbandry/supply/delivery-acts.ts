@@ -1,19 +1,11 @@
 /** Acts on deliveries that are on the way: asked for sooner, or doubled. */
 
-import { type DayNumber, weekday } from '../calendar.ts';
 import type { ExpectedDelivery } from '../larder/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Asking, Candidate } from './candidate.ts';
 import type { CoverOptions } from './cover.ts';
+import { firstDeliveryDay } from './delivery-days.ts';
 import { dayName } from './wording.ts';
-
-/** First day from tomorrow on, the lead time past, on which a delivery can come. */
-function firstDeliveryDay(snapshot: Snapshot, leadTimeDays: number): DayNumber | null {
-  const first = snapshot.today + Math.max(1, leadTimeDays);
-  const week = snapshot.deliveryWeekdays.length;
-  for (let day = first; day < first + week; day++) if (snapshot.deliveryWeekdays[weekday(day)]) return day;
-  return null;
-}
 
 export function bringingForward({ snapshot, options }: Asking): Candidate[] {
   const soonest = firstDeliveryDay(snapshot, 1);

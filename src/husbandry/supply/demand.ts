@@ -5,31 +5,17 @@ import {
   exactItems,
   exactMeans,
   exactSum,
-  type FeedingDays,
-  feedingDaysFrom,
   isSteady,
   type Roster,
-  rosterOf,
 } from '../appetite/index.ts';
-import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
-import type { Spread } from './answer.ts';
+import { type Amount, amountOf, type DemandRun, demandRun, itemsOn, sumOver } from './demand-run.ts';
 import { type GroupSaid, groupSaid, groupsShown } from './group-said.ts';
-import { menuOf } from './menu.ts';
-import { runReplicates } from './run.ts';
-import { spreadOf } from './summary.ts';
-import { type Tally, tallyFor } from './tally.ts';
 
 export interface DemandOptions {
   readonly weeks: number;
   readonly replicates?: number;
-}
-
-/** Items of the ideal size: mean, variance and 5, 50, 95 % quantiles over replicates. */
-export interface Amount extends Spread {
-  readonly mean: number;
-  readonly variance: number;
 }
 
 /** What the closed form says of the same group. */
@@ -62,35 +48,12 @@ export interface DemandForecast {
   readonly exactShare: number;
 }
 
-interface Forecast {
-  readonly roster: Roster;
-  readonly feeding: FeedingDays;
-  readonly tally: Tally;
-  readonly policy: Policy;
-}
-
 /** What the collection will want, week by week; the same snapshot and seed give the same bytes. */
 export function forecastDemand(snapshot: Snapshot, options: DemandOptions): DemandForecast {
   const { policy } = snapshot.facts;
   const { weeks, replicates = policy.replicates.value } = options;
-  const days = weeks * DAYS_PER_WEEK;
-  const roster = rosterOf(snapshot, policy.moultsAhead.value);
-  const longest = roster.intervalMax.reduce((most, n) => Math.max(most, n), 1);
-  const feeding = feedingDaysFrom(snapshot.calendar, snapshot.today, days + longest + 1);
-  const groups = roster.groups.length;
-  const tally = tallyFor({
-    groups,
-    animals: roster.animals,
-    days,
-    replicates,
-    stockReplicates: 0,
-    edgesMm: new Float64Array(0),
-    keepDays: true,
-  });
-  const menu = menuOf(roster.groups, [], new Set());
-  const run = { roster, feeding, policy, menu, larder: null, days, seed: snapshot.seed };
-  runReplicates(run, tally, { from: 0, to: replicates });
-  const forecast: Forecast = { roster, feeding, tally, policy };
+  const forecast = demandRun(snapshot, { weeks, replicates });
+  const { roster, menu, tally } = forecast;
   return {
     day: snapshot.today,
     weeks,
@@ -102,7 +65,7 @@ export function forecastDemand(snapshot: Snapshot, options: DemandOptions): Dema
   };
 }
 
-function groupDemand(forecast: Forecast, g: number): GroupDemand {
+function groupDemand(forecast: DemandRun, g: number): GroupDemand {
   const { roster, tally } = forecast;
   const group = roster.groups[g] as DemandGroup;
   const days = Array.from({ length: tally.days }, (_, day) => itemsOn(tally, g, day));
@@ -120,36 +83,13 @@ function groupDemand(forecast: Forecast, g: number): GroupDemand {
   };
 }
 
-/** Items a group wants on a day, by replicate. */
-function itemsOn(tally: Tally, g: number, day: number): Float64Array {
-  const kept = tally.itemsByDay as Float32Array;
-  const items = new Float64Array(tally.replicates);
-  for (let r = 0; r < tally.replicates; r++)
-    items[r] = kept[(r * tally.groups + g) * tally.days + day] as number;
-  return items;
-}
-
-/** Sum of several spells, replicate by replicate. */
-function sumOver(spells: readonly Float64Array[]): Float64Array {
-  const sum = new Float64Array(spells[0]?.length ?? 0);
-  for (const items of spells)
-    for (let r = 0; r < sum.length; r++) sum[r] = (sum[r] as number) + (items[r] as number);
-  return sum;
-}
-
-function amountOf(items: Float64Array): Amount {
-  const mean = items.reduce((a, b) => a + b, 0) / items.length;
-  const squares = items.reduce((sum, x) => sum + (x - mean) ** 2, 0);
-  return { mean, variance: squares / Math.max(1, items.length - 1), ...spreadOf(items) };
-}
-
 const everyRow = ({ animals }: Roster): number[] => Array.from({ length: animals }, (_, i) => i);
 
 /** Rows of the roster that are in a group now or after a moult. */
 const rowsIn = (roster: Roster, g: number): number[] =>
   everyRow(roster).filter((i) => roster.group.subarray(i * roster.steps, (i + 1) * roster.steps).includes(g));
 
-function exactDemand(forecast: Forecast, g: number): ExactDemand {
+function exactDemand(forecast: DemandRun, g: number): ExactDemand {
   const { roster, tally, feeding, policy } = forecast;
   const rows = rowsIn(roster, g);
   const share = shareOf(roster, rows);
@@ -167,7 +107,7 @@ const weekOf = (byDay: Float64Array, week: number): number =>
   byDay.subarray(week * DAYS_PER_WEEK, (week + 1) * DAYS_PER_WEEK).reduce((a, b) => a + b, 0);
 
 /** Mean items by day of rows that have a closed form. */
-const exactRows = ({ roster, feeding, tally, policy }: Forecast, rows: readonly number[]): Float64Array[] =>
+const exactRows = ({ roster, feeding, tally, policy }: DemandRun, rows: readonly number[]): Float64Array[] =>
   rows.flatMap(
     (i) =>
       exactMeans(roster, i, {

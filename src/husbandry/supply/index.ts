@@ -21,5 +21,7 @@ export { type UsedBin, usedBins } from './evening-use.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';
+export { type HatchWave, hatchWave } from './wave.ts';
 export { type WeekAhead, type WeekGroup, type WeeksAnswer, weeksAhead } from './weeks-ahead.ts';
 export { spokenDay } from './wording.ts';
+export { type YoungPrey, youngPrey } from './young-prey.ts';

@@ -43,7 +43,7 @@ export function mealAtLeaving(snapshot: Snapshot, animal: Animal, leaving: DayNu
   const interval = intervalOf(animal, snapshot.facts);
   let meal = nextMealOf(snapshot, animal);
   let evening = eveningOfMeal(snapshot, meal);
-  if (evening === null || evening >= leaving) return asItStands(meal, interval);
+  if (evening === null || evening >= leaving) return asItStands(snapshot, meal, interval);
   for (;;) {
     const fed = afterMeal(animal, evening);
     const then = { ...snapshot, today: evening };
@@ -56,15 +56,15 @@ export function mealAtLeaving(snapshot: Snapshot, animal: Animal, leaving: DayNu
 
 /** The evening it falls on, not before the animal may be fed again. */
 function eveningOfMeal(snapshot: Snapshot, meal: NextMeal): DayNumber | null {
-  const shut = shutUntil(meal.animal, meal.rule);
+  const shut = shutUntil(meal.animal, meal.rule, snapshot.today);
   if (shut === null || meal.evening === null || shut <= meal.evening) return meal.evening;
   const later = nextMealOf({ ...snapshot, today: shut }, meal.animal);
   return later.evening;
 }
 
 /** The meal that follows from the record: while the animal is shut the range waits, and the safe gap begins anew. */
-function asItStands({ animal, rule, from, to }: NextMeal, { max }: Interval): MealAhead {
-  const shut = shutUntil(animal, rule);
+function asItStands({ today }: Snapshot, { animal, rule, from, to }: NextMeal, { max }: Interval): MealAhead {
+  const shut = shutUntil(animal, rule, today);
   const last = shut !== null && shut > from ? shut + to - from : to;
   const tended = Math.max(animal.lastOffered ?? to - max, shut ?? Number.NEGATIVE_INFINITY);
   return {

@@ -67,15 +67,24 @@ export function reasonToWait(
   { animal, rule }: Pick<NextMeal, 'animal' | 'rule'>,
   today: DayNumber,
 ): string | null {
-  const hardOn = shutUntil(animal, rule) ?? today;
+  const hardOn = hardFrom(animal, rule) ?? today;
   if (hardOn > today) return `moulted; nothing before ${spokenDay(hardOn)}, until it has hardened.`;
   if (isInPremoult(animal)) return 'about to moult; no live prey until it has moulted and hardened.';
-  return null;
+  const over = fastOver(animal, today);
+  return over === null ? null : `off its food until ${spokenDay(over)}, as you said: it guards its young.`;
 }
 
-/** First day on which it may be fed after its moult; null when no moult is on record. */
-export const shutUntil = ({ lastMoult }: Animal, rule: StageRule): DayNumber | null =>
+/** First day on which it may be fed after its moult and after a fast under way; null when neither is on record. */
+export function shutUntil(animal: Animal, rule: StageRule, today: DayNumber): DayNumber | null {
+  const days = [hardFrom(animal, rule), fastOver(animal, today)].filter((day) => day !== null);
+  return days.length === 0 ? null : Math.max(...days);
+}
+
+const hardFrom = ({ lastMoult }: Animal, rule: StageRule): DayNumber | null =>
   lastMoult === null ? null : lastMoult.found + Math.ceil(rule.waitAfterMoultDays.value);
+
+const fastOver = ({ fasts = null }: Animal, today: DayNumber): DayNumber | null =>
+  fasts !== null && fasts.from <= today && today <= fasts.to ? fasts.to + 1 : null;
 
 const isInPremoult = ({ premoultSeen, lastMoult }: Animal): boolean =>
   premoultSeen !== null && (lastMoult === null || premoultSeen >= lastMoult.found);

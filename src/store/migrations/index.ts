@@ -5,6 +5,7 @@
 import { first } from './001-first.ts';
 import { kinds } from './002-kinds.ts';
 import { roomsRemoved } from './003-rooms-removed.ts';
+import { sacs } from './004-sacs.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [first, kinds, roomsRemoved];
+export const migrations: readonly Migration[] = [first, kinds, roomsRemoved, sacs];

@@ -67,8 +67,15 @@ async function showForm(house: House, c: Context, refused: Refused | null = null
     species: speciesOptions(facts),
     rooms: roomOptions(rooms),
     sizes: allSizeOptions(facts),
+    ...cupAsked(c),
   };
   return page(c, BinFormPage(props), refused === null ? 200 : 422);
+}
+
+/** A cup of this species was asked for by the address. */
+function cupAsked(c: Context): { cupOf?: string } {
+  const cupOf = c.req.query('cup');
+  return cupOf === undefined ? {} : { cupOf };
 }
 
 async function add({ context }: House, given: New, { formId }: Sent): Added {

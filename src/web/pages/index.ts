@@ -24,6 +24,7 @@ import { leavingRoutes } from './leaving.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
+import { sacRoutes } from './sac-acts.ts';
 import { settingsRoutes } from './settings.ts';
 import { sheetRoutes } from './sheet.ts';
 import { startRoutes } from './start.ts';
@@ -56,6 +57,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   moreRoutes(app, house);
   planRoutes(app, house);
   awayRoutes(app, house);
+  sacRoutes(app, house);
   importRoutes(app, house);
   sheetRoutes(app, house);
   keyInRoutes(app, house);

@@ -1,15 +1,14 @@
 /** Rooms, days away and planned changes: what the settings page holds in lists. */
 import type { Hono } from 'hono';
-import { z } from 'zod';
 import { paths } from '../../../views/paths.ts';
-import { heads, oneOf } from '../../actions/fields.ts';
-import { addRoom, cancelChange, editRoom, planChange } from '../../actions/index.ts';
+import { civilDay, heads, oneOf } from '../../actions/fields.ts';
+import { addRoom, cancelChange, editChange, editRoom, planChange } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { removeAbsence, saveAbsence, twoDates } from './absences.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { onSettings } from './settings.ts';
-import { anyText, length, maybeText, needed, temperature, typed } from './typed.ts';
+import { anyText, length, maybeText, needed, percent, temperature, typed } from './typed.ts';
 
 export function planRoutes(app: Hono<DoorEnv>, house: House): void {
   roomRoute(app, house);
@@ -57,18 +56,6 @@ function absenceRoutes(app: Hono<DoorEnv>, house: House): void {
   );
 }
 
-const PERCENT = 100;
-const percent = z
-  .string()
-  .trim()
-  .default('')
-  .transform((text, context): number => {
-    const chance = text === '' ? PERCENT : Number(text);
-    if (chance >= 0 && chance <= PERCENT) return chance / PERCENT;
-    context.addIssue({ code: 'custom', message: `"${text}" is not a percentage from 0 to 100.` });
-    return z.NEVER;
-  });
-
 function changeRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;
   app.post(
@@ -77,7 +64,7 @@ function changeRoutes(app: Hono<DoorEnv>, house: House): void {
       ...onSettings(house, () => 'changes'),
       shape: (unit) => ({
         ...twoDates(),
-        kind: oneOf(['sac', 'arrival', 'sale']),
+        kind: oneOf(['arrival', 'sale']),
         animalKind: needed,
         animal: maybeText,
         chance: percent,
@@ -89,6 +76,23 @@ function changeRoutes(app: Hono<DoorEnv>, house: House): void {
       fields: { gaugeMm: 'gauge', kind: 'animalKind' },
     }),
   );
+  app.post(paths.settingsAct('changes/edit'), async (c) => {
+    const change = String((await c.req.parseBody()).change ?? '');
+    const post = posted(house, {
+      ...onSettings(house, () => `edit-${change}`),
+      shape: (unit) => ({
+        change: needed,
+        from: typed(civilDay),
+        to: typed(civilDay),
+        count: typed(heads),
+        gauge: length(unit),
+        chance: percent,
+      }),
+      act: ({ gauge, ...given }, { formId }) => editChange(context, { ...given, gaugeMm: gauge, formId }),
+      fields: { gaugeMm: 'gauge' },
+    });
+    return post(c);
+  });
   app.post(
     paths.settingsAct('changes/remove'),
     posted(house, {

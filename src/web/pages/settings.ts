@@ -6,6 +6,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { leadDays } from '../../actions/fields.ts';
 import { editSettings } from '../../actions/index.ts';
+import type { PlannedChange } from '../../husbandry/snapshot.ts';
 import { latestActs } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { safePath } from '../safe-path.ts';
@@ -26,13 +27,17 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     deliveryWeekdays,
     leadTimeDays,
     rooms,
-    changes,
+    changes: changes.filter(isAhead),
     kinds: kindOptions(facts),
+    kindNames: new Map([...facts.kinds].map(([code, { commonName }]) => [code, commonName])),
     animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
     latest: latestLines(await house.context.store.ask(latestActs(LATEST_SHOWN)), here.names),
   };
   return page(c, SettingsPage(props), refused === null ? 200 : 422);
 }
+
+/** Neither come to nothing nor fed for the first time. */
+export const isAhead = ({ sac }: PlannedChange): boolean => (sac?.ended ?? sac?.settled ?? null) === null;
 
 const LATEST_SHOWN = 12;
 

@@ -2,10 +2,11 @@
 
 import { sentenceCase } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
+import { hatchToFirstFeed, layingToFirstFeed } from '../../facts/sacs.ts';
 import { sourceWords } from '../../facts/source-words.ts';
 import { ruleOf, type StageRule } from '../../husbandry/animals/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import type { Snapshot } from '../../husbandry/snapshot.ts';
+import type { PlannedChange, Snapshot } from '../../husbandry/snapshot.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/index.ts';
 
@@ -47,6 +48,23 @@ export function ruleLines(rule: StageRule): readonly SourceLine[] {
           line('Grows at a moult', moult.lengthFactor, `by ${percent(moult.lengthFactor.value - 1)}`),
         ]),
   ];
+}
+
+/** How long the young of these sacs take to their first feed, group by group. */
+export function sacLines(sacs: readonly PlannedChange[], { facts }: Snapshot): readonly SourceLine[] {
+  const groups = sacs.flatMap(({ animalKind }) => facts.kinds.get(animalKind)?.group ?? []);
+  return [...new Set(groups)].flatMap((group) => [
+    line(
+      `${group}: laying to first feed`,
+      layingToFirstFeed[group],
+      range(layingToFirstFeed[group].value, 'days'),
+    ),
+    line(
+      `${group}: hatching to first feed`,
+      hatchToFirstFeed[group],
+      range(hatchToFirstFeed[group].value, 'days'),
+    ),
+  ]);
 }
 
 const MOST_KINDS = 6;

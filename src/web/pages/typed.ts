@@ -86,3 +86,17 @@ export const ticked = z
   .literal('on')
   .optional()
   .transform((given) => given === 'on');
+
+const PERCENT = 100;
+/** A percentage as a share from 0 to 1; left empty counts as not said. */
+export const percent = z
+  .string()
+  .trim()
+  .default('')
+  .transform((given, context): number | undefined => {
+    if (given === '') return undefined;
+    const share = Number(given) / PERCENT;
+    if (share >= 0 && share <= 1) return share;
+    context.addIssue({ code: 'custom', message: `"${given}" is not a percentage from 0 to 100.` });
+    return z.NEVER;
+  });

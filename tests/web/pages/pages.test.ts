@@ -29,6 +29,7 @@ const PAGES = [
   '/history',
   '/gone',
   '/away',
+  '/sacs',
 ];
 const RECORDS = ['/animals/A1', '/animals/A2/edit', '/larder/B1', '/larder/B3', '/larder/B1/edit'];
 
@@ -64,6 +65,7 @@ const READS = [
   '/gone',
   '/away',
   '/away/sheet',
+  '/sacs',
 ];
 const WRITES = [
   ...['animal', 'room', 'feeding', 'bin'].map((step) => `/start/${step}`),
@@ -97,12 +99,15 @@ const WRITES = [
     'absences',
     'absences/remove',
     'changes',
+    'changes/edit',
     'changes/remove',
   ].map((act) => `/settings/${act}`),
   '/import',
   '/import/check',
   '/import/confirm',
   '/away',
+  '/sacs',
+  ...['pulled', 'hatched', 'settled', 'ended', 'edit', 'cancel'].map((act) => `/sacs/:code/${act}`),
   '/demo/start',
   '/demo/remove',
   '/undo/:act',

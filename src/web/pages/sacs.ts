@@ -1,0 +1,56 @@
+/** The page of sacs: each that is expected with its wave, and those that are over. */
+import type { Context } from 'hono';
+import { recordDay, sentenceCase } from '../../../views/format.ts';
+import { SacsPage, type SacsProps, type SacView } from '../../../views/pages/sacs.tsx';
+import type { Refused } from '../../../views/partials/form.tsx';
+import { sacOf } from '../../../views/sac-words.ts';
+import type { PlannedChange } from '../../husbandry/snapshot.ts';
+import { hatchWave, youngPrey } from '../../husbandry/supply/index.ts';
+import type { House } from './house.ts';
+import { isAhead } from './settings.ts';
+import { sacLines } from './sources.ts';
+import { page, type Visit, visit } from './visit.ts';
+
+export async function showSacs(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
+  const here = await visit(house, c, { refused });
+  const { snapshot, names } = here;
+  const sacs = snapshot.changes.filter(({ kind }) => kind === 'sac');
+  const open = sacs.filter(isAhead).toSorted((a, b) => a.from - b.from);
+  const props: SacsProps = {
+    ...here,
+    open: open.map((change) => viewOf(here, change)),
+    past: sacs
+      .filter((change) => !isAhead(change))
+      .map((change) => ({ code: change.code, sentence: pastWords(here, change) })),
+    mothers: snapshot.animals
+      .filter(({ sex, count }) => sex !== 'male' && count === 1)
+      .map(({ code }) => ({ value: code, label: names.animals.get(code) ?? code })),
+    sources: sacLines(open, snapshot),
+    revision: snapshot.revision,
+  };
+  return page(c, SacsPage(props), refused === null ? OK : REFUSED);
+}
+const OK = 200;
+const REFUSED = 422;
+
+const kindName = ({ snapshot }: Visit, { animalKind }: PlannedChange): string =>
+  snapshot.facts.kinds.get(animalKind)?.commonName ?? 'a kind no longer known';
+
+function viewOf(here: Visit, change: PlannedChange): SacView {
+  const kind = here.snapshot.facts.kinds.get(change.animalKind);
+  const wave = kind === undefined ? null : hatchWave(here.snapshot, change);
+  return {
+    change,
+    kind: kindName(here, change),
+    wave,
+    prey: wave === null ? null : youngPrey(here.snapshot, change, wave),
+    regulated: kind?.cautions.includes('regulated') === true,
+  };
+}
+
+function pastWords(here: Visit, change: PlannedChange): string {
+  const who = sentenceCase(sacOf(change, { names: here.names, kind: kindName(here, change) }));
+  const { ended = null, settled = null } = change.sac ?? {};
+  if (ended !== null) return `${who}: ${ended.how === 'dud' ? 'a dud' : 'eaten'}, ${recordDay(ended.day)}`;
+  return `${who}: first fed ${settled === null ? '' : recordDay(settled)}`;
+}
