@@ -55,7 +55,6 @@ async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown
     chance: 0.7,
     count: 60,
     gaugeMm: 6,
-    motherFasts: true,
     demo: true,
   });
 }

@@ -14,7 +14,7 @@ const THIRDS = ['early', 'mid', 'late'] as const;
 const DAYS_A_THIRD = 10;
 
 /** 'mid February'. */
-export function monthPart(day: DayNumber): string {
+function monthPart(day: DayNumber): string {
   const [, date, month] = longDay(day).split(' ') as [string, string, string];
   return `${THIRDS[Math.min(2, Math.floor((Number(date) - 1) / DAYS_A_THIRD))]} ${month}`;
 }
@@ -26,8 +26,11 @@ function fittingWords({ fits }: YoungPrey, names: Names): string {
     const word = names.species.get(species)?.form === 'fly' ? 'flies' : plural(size);
     if (!counts.has(word)) counts.set(word, heads);
   }
-  const said = [...counts].slice(0, 2).map(([word, heads]) => `${roundly(heads)} ${word}`);
-  return said.length === 0 ? 'prey that no trade size is small enough for' : `about ${said.join(' or ')}`;
+  const [first, second] = [...counts].map(([word, heads]) => ({ word, many: roundly(heads) }));
+  if (first === undefined) return 'prey smaller than any the trade sells';
+  if (second === undefined) return `about ${first.many} ${first.word}`;
+  const many = second.many === first.many ? '' : `${second.many} `;
+  return `about ${first.many} ${first.word} or ${many}${second.word}`;
 }
 
 /** 'will want about 130 flies or 80 pinheads a week from mid February; others of that size now want 14'. */

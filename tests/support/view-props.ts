@@ -755,5 +755,6 @@ export const sacsProps: SacsProps = {
   ],
   past: [{ code: 'P2', sentence: 'The sac of Hazel: a dud, 4 Oct 2026' }],
   mothers: [{ value: 'A3', label: 'Duchess' }],
+  usualChance: 0.7,
   sources: [],
 };

@@ -25,7 +25,7 @@ describe('the settings', () => {
     expect(said).toContain('Fri 4 Dec to Mon 7 Dec');
     expect(said).toContain('Spare room: 26 °C by day, 22 °C by night');
     expect(said).toContain(
-      'Sac of Red-legged bird-eater: 120 young of 3 mm, first feed Tue 22 Dec to Fri 1 Jan, 70 % likely',
+      'Sac: 120 young of red knee, 3 mm, first feed Tue 22 Dec to Fri 1 Jan, 70 % likely',
     );
   });
   it('keep the days ticked when they are refused', () => {

@@ -32,7 +32,7 @@ function risesIn({ with: withIt, peak, peakWithout }: HatchWave): number {
 const weekOf = ({ firstDay }: HatchWave, week: number): string => shortDay(firstDay + week * DAYS_PER_WEEK);
 
 const findingOf = (wave: HatchWave): string =>
-  `From about ${weekOf(wave, risesIn(wave))} they want ${roundly(wave.peak)} a week instead of ${roundly(wave.peakWithout)}`;
+  `From about ${weekOf(wave, risesIn(wave))} this size eats ${roundly(wave.peak)} a week instead of ${roundly(wave.peakWithout)}`;
 
 function tableOf(wave: HatchWave): NumbersTable {
   return {
@@ -91,8 +91,9 @@ export const HatchWaveChart = ({ id, wave }: HatchWaveProps) => {
         )}
       </Drawing>
       <figcaption>
-        {findingOf(wave)}. Line: with the sac, if it comes off; band: 9 rooms of 10; dashed: without it.{' '}
-        {wave.replicates} runs, give or take {Math.max(1, Math.ceil(wave.peakError * 2))}.
+        {findingOf(wave)}. In prey of the best length. Line: with the sac, if it comes off; band: 9 rooms of
+        10; dashed: without it. {wave.replicates} runs, give or take{' '}
+        {Math.max(1, Math.ceil(wave.peakError * 2))}.
       </figcaption>
       <Numbers {...tableOf(wave)} />
     </figure>

@@ -199,6 +199,7 @@ const Edit = (props: StepsProps) => {
 
 interface NewSacProps extends FormsProps {
   readonly mothers: readonly Option[];
+  readonly usualChance: number;
   readonly open: readonly unknown[];
 }
 
@@ -244,7 +245,7 @@ export const NewSac = (props: NewSacProps) => {
         label="How likely it comes off, in percent"
         type="number"
         min="1"
-        hint="Left empty: 70."
+        start={`${Math.round(props.usualChance * PERCENT)}`}
       />
       <Field
         entry={entry}

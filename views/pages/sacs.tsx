@@ -31,6 +31,8 @@ export interface SacsProps {
   /** Those that are over, in words. */
   readonly past: readonly { readonly code: string; readonly sentence: string }[];
   readonly mothers: readonly Option[];
+  /** Chance that a sac comes off, where the keeper says nothing. */
+  readonly usualChance: number;
   readonly sources: readonly SourceLine[];
   readonly revision: number;
 }

@@ -4,6 +4,7 @@ import { recordDay, sentenceCase } from '../../../views/format.ts';
 import { SacsPage, type SacsProps, type SacView } from '../../../views/pages/sacs.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { sacOf } from '../../../views/sac-words.ts';
+import { sacComesOff } from '../../facts/sacs.ts';
 import type { PlannedChange } from '../../husbandry/snapshot.ts';
 import { hatchWave, youngPrey } from '../../husbandry/supply/index.ts';
 import type { House } from './house.ts';
@@ -25,6 +26,7 @@ export async function showSacs(house: House, c: Context, refused: Refused | null
     mothers: snapshot.animals
       .filter(({ sex, count }) => sex !== 'male' && count === 1)
       .map(({ code }) => ({ value: code, label: names.animals.get(code) ?? code })),
+    usualChance: sacComesOff.value,
     sources: sacLines(open, snapshot),
     revision: snapshot.revision,
   };
