@@ -603,7 +603,9 @@ const visitOf = (animal: string, heads: number) => ({
     killFirst: heads > 2,
     portions: 1,
   },
+  choices: [],
   note: null,
+  look: null,
 });
 
 const awaits = (animal: string, standing: Standing, days: number): AwayAnimal => ({
