@@ -3,12 +3,14 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   addBin,
+  addKind,
   cameBack,
   countBin,
   deliveryCame,
   editAnimal,
   editAnimals,
   editChange,
+  editRule,
   editSettings,
   emptyDemo,
   expectDelivery,
@@ -22,6 +24,8 @@ import {
   recordMatured,
   recordMorning,
   recordMoult,
+  removeKind,
+  resetRule,
   settleSac,
   splitGroup,
   takeIn,
@@ -61,6 +65,11 @@ const verbs: readonly ((room: Room) => Promise<unknown>)[] = [
   (room) => editChange(room, { change: 'P1', count: 30, shareKept: 0.5 }),
   (room) => settleSac(room, { change: 'P1', day: room.date(0), count: 20 }),
   (room) => editSettings(room, { leadTimeDays: 5 }),
+  (room) => editRule(room, { kind: 'test-spider', stage: 'young', graceDays: 4, why: 'slow' }),
+  (room) => resetRule(room, { kind: 'test-spider' }),
+  (room) => addKind(room, { from: 'test-spider', name: 'Aranea altera', commonName: 'Other spider' }),
+  (room) => editAnimal(room, { animal: 'A2', kind: 'K1' }),
+  (room) => removeKind(room, { kind: 'K1' }),
   (room) =>
     importRows(room, {
       animals: { new: [{ kind: 'test-spider', room: 'Warm room', gaugeMm: 20 }], changed: [] },
