@@ -63,7 +63,7 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
       <a class="brand" href={paths.sunday}>
         Preylarder
       </a>
-      <Navigation here={here} />
+      <Navigation here={here} path={shell.path} />
       <span class="today">
         {longDay(shell.today)}
         {shell.smallHours ? ', until 04:00' : ''}
@@ -122,10 +122,14 @@ export const Document = ({ title, theme, stylesheets = paths.stylesheets, childr
   </>
 );
 
-const Navigation = ({ here }: Pick<LayoutProps, 'here'>) => (
+interface CurrentProps extends Pick<LayoutProps, 'here'> {
+  readonly path: string;
+}
+
+const Navigation = ({ here, path }: CurrentProps) => (
   <nav class="nav" aria-label="Pages">
     {NAVIGATION.map(({ place, label, href, icon }) => (
-      <a href={href} {...currentOf(place, here)}>
+      <a href={href} {...currentOf(place, { here, path })}>
         <Icon name={icon} />
         <span>{label}</span>
       </a>
@@ -133,13 +137,11 @@ const Navigation = ({ here }: Pick<LayoutProps, 'here'>) => (
   </nav>
 );
 
-/** Pages behind "More" count as being there. */
-const currentOf = (place: Place, here: Place | null) =>
-  place === here
-    ? { 'aria-current': 'page' as const }
-    : place === 'more' && here === 'settings'
-      ? { 'aria-current': true as const }
-      : {};
+/** The page shown is marked as such; of a page behind "More", that it is behind it. */
+const currentOf = (place: Place, { here, path }: CurrentProps) => {
+  if (place !== here && !(place === 'more' && here === 'settings')) return {};
+  return { 'aria-current': place === 'more' && path !== paths.more ? ('true' as const) : ('page' as const) };
+};
 
 const Banners = ({ shell }: { shell: Shell }) => (
   <aside class="banners" aria-label="Notices">

@@ -70,6 +70,11 @@ export const AnimalsPage = (props: AnimalsProps) => {
           <a class="button quiet" href={paths.import}>
             Bring in a list
           </a>
+          {total === 0 ? null : (
+            <a class="button quiet" href={paths.labels}>
+              Labels
+            </a>
+          )}
         </p>
       </header>
       {total === 0 ? (

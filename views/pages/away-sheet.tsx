@@ -36,7 +36,7 @@ export interface AwaySheetProps {
 }
 
 export const AwaySheetPage = (props: AwaySheetProps) => (
-  <Layout shell={props.shell} title="Sitter's sheet" here={null}>
+  <Layout shell={props.shell} title="Sitter's sheet" here="more">
     <article class="sitter-sheet">
       <p class="screen-only">
         <a href={props.back}>Back to the plan</a>. Print this page (Ctrl or ⌘ and P), write in your telephone

@@ -30,7 +30,7 @@ export interface AwayProps {
 }
 
 export const AwayPage = (props: AwayProps) => (
-  <Layout shell={props.shell} title="When you are away" here={null}>
+  <Layout shell={props.shell} title="When you are away" here="more">
     <div class="away">
       <header class="page-head">
         {props.answer === null ? <Asking /> : <Answer {...props} answer={props.answer} />}

@@ -42,7 +42,7 @@ const PARTS = [
 export const GonePage = (props: GoneProps) => {
   const shown = PARTS.filter(([part]) => props[part].length > 0);
   return (
-    <Layout shell={props.shell} title="Gone" here={null}>
+    <Layout shell={props.shell} title="Gone" here="more">
       <header class="page-head">
         <h1>{shown.length === 0 ? 'Nobody and nothing is gone' : 'Who and what is gone'}</h1>
         <p>

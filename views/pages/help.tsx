@@ -50,7 +50,7 @@ const PAGES: readonly PageWords[] = [
 ];
 
 export const HelpPage = ({ shell }: { shell: Shell }) => (
-  <Layout shell={shell} title="Help and keys" here={null}>
+  <Layout shell={shell} title="Help and keys" here="more">
     <header class="page-head">
       <h1>Every page answers one question</h1>
     </header>

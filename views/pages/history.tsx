@@ -32,7 +32,7 @@ export interface HistoryProps {
 export const HistoryPage = (props: HistoryProps) => {
   const { shell, forms, lines, batch } = props;
   return (
-    <Layout shell={shell} title="History" here={null}>
+    <Layout shell={shell} title="History" here="more">
       <header class="page-head">
         <h1>{headline(props)}</h1>
         <p>

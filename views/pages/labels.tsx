@@ -42,7 +42,7 @@ export interface LabelsProps {
 export const LabelsPage = (props: LabelsProps) => {
   const { shell, labels, asked, onlyHere } = props;
   return (
-    <Layout shell={shell} title="Labels" here={null}>
+    <Layout shell={shell} title="Labels" here="more">
       <header class="page-head no-print">
         <h1>{headline(props)}</h1>
         {labels === null || labels.length === 0 ? (

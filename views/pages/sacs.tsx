@@ -38,7 +38,7 @@ export interface SacsProps {
 }
 
 export const SacsPage = (props: SacsProps) => (
-  <Layout shell={props.shell} title="Sacs" here={null}>
+  <Layout shell={props.shell} title="Sacs" here="more">
     <div class="sacs">
       <header class="page-head">
         <h1>{headline(props)}</h1>

@@ -27,7 +27,7 @@ export interface StartProps {
 }
 
 export const StartPage = (props: StartProps) => (
-  <Layout shell={props.shell} title="Start" here={null}>
+  <Layout shell={props.shell} title="Start" here="more">
     <header class="page-head">
       <h1>{headline(props)}</h1>
       {props.heads > 0 && props.bins > 0 && !props.shell.demo ? <ToTheVerdict {...props} /> : null}

@@ -1,4 +1,4 @@
-/** The way to an evening that was not written down when it was fed. */
+/** The way to an evening that was not written down when it was fed, and to paper. */
 import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
 import { longDay } from '../format.ts';
 import type { Shell } from '../layout.tsx';
@@ -40,6 +40,17 @@ export const OtherEvenings = ({ shell, evening: { day }, earliest }: EveningsPro
         />
         <button type="submit">Show it</button>
       </form>
+      <div class="evening-links">
+        <a class="button quiet" href={paths.sheetOf(civilDate(day))}>
+          Print this evening
+        </a>
+        <a class="button quiet" href={paths.keyInOf(civilDate(day))}>
+          Key a sheet in
+        </a>
+        <a class="button quiet" href={paths.walk}>
+          The order you walk
+        </a>
+      </div>
     </section>
   );
 };

@@ -32,7 +32,7 @@ export interface WalkShelfProps {
 }
 
 export const WalkShelfPage = (props: WalkShelfProps) => (
-  <Layout shell={props.shell} title={props.label} here={null}>
+  <Layout shell={props.shell} title={props.label} here="more">
     <header class="page-head">
       <p class="eyebrow">
         <a href={paths.walk}>The order you walk</a>

@@ -34,7 +34,7 @@ export interface WalkProps {
 const NAMED = 8;
 
 export const WalkPage = (props: WalkProps) => (
-  <Layout shell={props.shell} title="The order you walk" here={null}>
+  <Layout shell={props.shell} title="The order you walk" here="more">
     <header class="page-head">
       <h1>The order you walk</h1>
       <p class="lede">
