@@ -42,6 +42,12 @@ const PAGES: readonly PageWords[] = [
     does: 'Count, weigh or look at a bin; say what is on its way.',
   },
   {
+    href: paths.more,
+    name: 'More',
+    asks: 'Where is everything else?',
+    does: 'History and undo, sheets for paper, labels, the Book of numbers, and what is needed more rarely.',
+  },
+  {
     href: paths.settings,
     name: 'Settings',
     asks: 'When do you feed, and how warm is it?',
