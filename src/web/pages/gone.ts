@@ -9,6 +9,7 @@ import { CAN_COME_BACK } from '../../actions/bring-back.ts';
 import { bringBack, undo } from '../../actions/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
+import type { Facts } from '../../husbandry/snapshot.ts';
 import {
   actOfForm,
   deathsInGroups,
@@ -77,7 +78,11 @@ async function showGone(house: House, c: Context): Promise<Response> {
       day: leftOn('delivery', code),
     })),
     plans: rows.changes.map(({ code, kind, count, animalKind }) => ({
-      ...line('planned_change', code, `${PLANS[kind]} of ${count}, ${kindName(house, animalKind)}`),
+      ...line(
+        'planned_change',
+        code,
+        `${PLANS[kind]} of ${count}, ${kindName(here.snapshot.facts, animalKind)}`,
+      ),
       why: 'no longer planned',
       day: leftOn('planned_change', code),
     })),
@@ -86,8 +91,8 @@ async function showGone(house: House, c: Context): Promise<Response> {
 }
 
 const PLANS = { sac: 'Sac', arrival: 'Arrival', sale: 'Sale' } as const;
-const kindName = ({ context }: House, code: string): string =>
-  context.facts.kinds.get(code)?.commonName ?? 'a kind no longer known';
+const kindName = ({ kinds }: Facts, code: string): string =>
+  kinds.get(code)?.commonName ?? 'a kind no longer known';
 const named = (names: Names['animals'], code: string): string => names.get(code) ?? code;
 const line = (what: GoneLine['what'], code: string, name: string) => ({ what, code, name });
 

@@ -21,7 +21,7 @@ export async function showLeftAnimal({ house, c, here, refused }: Asked): Promis
   const code = c.req.param('code') ?? '';
   const row = await house.context.store.ask(rowNamed('animal', code));
   if (row === null || row.leftDay === null) return c.notFound();
-  const kind = house.context.facts.kinds.get(row.kind)?.commonName ?? 'a kind no longer known';
+  const kind = here.snapshot.facts.kinds.get(row.kind)?.commonName ?? 'a kind no longer known';
   const count = row.count > 1 ? { count: row.count } : {};
   const gone = { what: 'animal' as const, code, name: row.name === '' ? code : row.name, ...count };
   const props = {

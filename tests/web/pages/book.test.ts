@@ -1,10 +1,18 @@
 /** The Book's pages: found, read, changed with the effect in sight, and taken back. */
 import { describe, expect, test } from 'vitest';
-import { factsNow, loadSnapshot } from '../../../src/actions/index.ts';
+import {
+  addAnimal,
+  cancelChange,
+  factsNow,
+  loadSnapshot,
+  planChange,
+  recordDied,
+} from '../../../src/actions/index.ts';
 import { figuresShown } from '../../../src/actions/rule-fields.ts';
 import type { StageRule } from '../../../src/husbandry/animals/index.ts';
 import { type Fields, filledHome, type Home } from '../../support/house.ts';
 import { facts } from '../../support/room.ts';
+import { good } from '../../support/store-at.ts';
 
 const KNEE = '/book/kinds/brachypelma-hamorii';
 const kind = facts.kinds.get('brachypelma-hamorii')!;
@@ -255,6 +263,27 @@ describe('a kind of one’s own', () => {
     const refused = await home.send('/book/kinds/K1/remove', {});
     expect(refused.status).toBe(422);
     expect(plain(await refused.text())).toContain('"Brachypelma nova" is the kind of Nova, on record here.');
+  });
+
+  test('is named where those of it who left, and plans that were given up, are listed', async () => {
+    const home = await made();
+    const { room } = home;
+    good(await addAnimal(room, { name: 'Nova', kind: 'K1', gaugeMm: 40, room: 'R1' }));
+    good(await recordDied(room, { animal: 'A3' }));
+    const days = { from: room.date(5), to: room.date(9) };
+    const { reply } = good(
+      await planChange(room, {
+        kind: 'arrival',
+        animalKind: 'K1',
+        ...days,
+        count: 4,
+        gaugeMm: 9,
+        room: 'R1',
+      }),
+    );
+    good(await cancelChange(room, { change: reply.change }));
+    expect(plain(await home.see('/animals/A3'))).toContain('New knee, unsexed');
+    expect(plain(await home.see('/gone'))).toContain('Arrival of 4, New knee');
   });
 
   test('is removed when nobody is of it', async () => {
