@@ -5,6 +5,7 @@ import { extname, join } from 'node:path';
 import { Hono } from 'hono';
 import type { DoorEnv } from './door.ts';
 import { ownScript } from './own-script.ts';
+import { ownStyle } from './own-style.ts';
 
 interface Asset {
   readonly body: Uint8Array<ArrayBuffer>;
@@ -23,8 +24,11 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
 };
 const HTMX = ['node_modules', 'htmx.org', 'dist', 'htmx.min.js'];
-/** Imports all other scripts of ours but those a page names itself. */
-const OWN = 'app.js';
+/** Each is sent in one piece with all that it imports. */
+const WHOLE: Readonly<Record<string, (folder: string, name: string) => string>> = {
+  'app.js': ownScript,
+  'style.css': ownStyle,
+};
 const TAG_LENGTH = 16;
 
 /** Routes under /assets; `?v=` with the right tag may be kept for ever. */
@@ -49,10 +53,15 @@ function readAssets(root: string): ReadonlyMap<string, Asset> {
     ? readdirSync(folder).filter((name) => TYPES[extname(name)] !== undefined)
     : [];
   const own = names.map((name) => {
-    const bytes = name === OWN ? Buffer.from(ownScript(folder, OWN)) : readFileSync(join(folder, name));
+    const bytes = wholeOrNull(folder, name) ?? readFileSync(join(folder, name));
     return [name, assetOf(name, bytes)] as const;
   });
   return new Map([...own, ['htmx.js', assetOf('htmx.js', readFileSync(join(root, ...HTMX)))]]);
+}
+
+function wholeOrNull(folder: string, name: string): Buffer | null {
+  const whole = WHOLE[name];
+  return whole === undefined ? null : Buffer.from(whole(folder, name));
 }
 
 function assetOf(name: string, bytes: Buffer): Asset {

@@ -56,7 +56,7 @@ describe.skipIf(!isBuilt())('a first visit to the demo room (the program must ha
     const scripts = tags(html, 'script').flatMap((tag) => attributes(tag, 'src'));
     const styles = tags(html, 'link').flatMap((tag) => attributes(tag, 'href'));
     expect(scripts).toContain('/assets/app.js');
-    expect(styles.length).toBeGreaterThan(5);
+    expect(styles).toEqual(['/assets/style.css']);
     const scriptBytes = await weightOf(scripts);
     const total = page.body.length + scriptBytes + (await weightOf(styles));
     expect(scriptBytes).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);
