@@ -43,7 +43,7 @@ describe('the list of animals', () => {
     }));
     const on = { label: 'Late', count: 0, on: true, href: '/animals' };
     const html = markup(<AnimalsPage {...animalsProps} filters={[none!, one!, on]} />);
-    expect(insides(html, 'ul').map(words)[0]).toBe('Finds 1 1 Late 0');
+    expect(insides(html, 'ul').map(words)).toContain('Finds 1 1 Late 0');
     expect(tags(html, 'a').filter((tag) => tag.includes('aria-current="true"'))).toHaveLength(1);
   });
 

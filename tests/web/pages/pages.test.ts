@@ -97,8 +97,7 @@ const WRITES = [
   '/morning',
   '/animals/new',
   '/animals/:code/edit',
-  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'left'].map((act) => `/animals/:code/${act}`),
-  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'split', 'heads', 'came-back'].map(
+  ...['moulted', 'measured', 'premoult', 'matured', 'died', 'left', 'split', 'heads', 'came-back'].map(
     (act) => `/animals/:code/${act}`,
   ),
   ...HERD_ACTS,
