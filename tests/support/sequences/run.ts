@@ -12,8 +12,10 @@ import {
   type Store,
   withResting,
 } from '../../../src/store/index.ts';
+import { nouns } from '../../../src/store/nouns.ts';
 import type { Room } from '../room-clock.ts';
 import { animalActs } from './animal-acts.ts';
+import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
 import { type Present, presentOf } from './present.ts';
@@ -21,7 +23,12 @@ import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 
 type Draw = (here: Present) => unknown;
 type Doing = (room: Room, input: unknown) => Promise<{ readonly ok: boolean }>;
-export const DRAWN: Readonly<Record<string, Draw>> = { ...animalActs, ...larderActs };
+export const DRAWN: Readonly<Record<string, Draw>> = {
+  ...animalActs,
+  ...herdActs,
+  ...bookActs,
+  ...larderActs,
+};
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
 const WEIGHTS: Readonly<Record<string, number>> = {
@@ -35,6 +42,10 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   emptyDemo: 0.3,
   closeBin: 0.6,
   takeAway: 0.6,
+  lend: 1.5,
+  cameBack: 2,
+  editRule: 1.5,
+  resetRule: 2,
   importAnimals: 0.4,
   importStock: 0.4,
 };
@@ -73,10 +84,10 @@ const count = (map: Map<string, number>, name: string) => map.set(name, (map.get
 
 /** Empties a database. */
 async function empty(store: Store): Promise<void> {
-  const tables = ['kept', 'entry', 'change', 'act', 'delivery', 'planned_change', 'animal', 'bin', 'room'];
+  const tables = ['kept', 'entry', 'change', 'act', ...nouns.toReversed(), 'counter'];
   good(
     await store.write(async (tx) => {
-      for (const table of [...tables, 'setting', 'counter']) await tx.run(`delete from ${table}`);
+      for (const table of tables) await tx.run(`delete from ${table}`);
       return ok(null);
     }),
   );
