@@ -44,7 +44,9 @@ export const bookActs = {
     kind: here.dice.pick(here.kinds)?.code ?? kindOf(here),
     stage: here.dice.often(0.5) ? '' : (here.dice.pick(STAGES) ?? ''),
   }),
-  removeKind: (here: Present): Given<'removeKind'> => ({ kind: kindOf(here) }),
+  removeKind: (here: Present): Given<'removeKind'> => ({
+    kind: here.kinds.findLast(({ base }) => base !== null)?.code ?? kindOf(here),
+  }),
   noteSac: ({ dice, animal, past }: Present): Given<'noteSac'> => ({
     animal: animal(),
     laidFrom: past(),

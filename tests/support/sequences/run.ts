@@ -44,6 +44,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   takeAway: 0.6,
   lend: 1.5,
   cameBack: 2,
+  addKind: 2,
+  removeKind: 2,
   editRule: 1.5,
   resetRule: 2,
   importAnimals: 0.4,
@@ -99,6 +101,9 @@ async function furnish(room: Room): Promise<void> {
   const spider = { kind: 'brachypelma-hamorii', room: 'R1' };
   good(await actions.addAnimal(room, { ...spider, gaugeMm: 40 }));
   good(await actions.addAnimal(room, { ...spider, gaugeMm: 14, count: 4, demo: true }));
+  good(await actions.addAnimal(room, { ...spider, gaugeMm: 60 }));
+  good(await actions.lend(room, { animals: ['A3'], to: 'A friend' }));
+  good(await actions.editRule(room, { kind: spider.kind, stage: 'adult', retryDays: 23 }));
   const lot = { heads: 200, fromMm: 4, toMm: 6 };
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', capacity: 400, lot }));
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', demo: true }));
