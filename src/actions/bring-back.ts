@@ -33,6 +33,7 @@ const isHere = (said: string, noun: Noun): Result<never> =>
 async function animalBack(scene: Scene, code: string, many: number | undefined): Back {
   const animal = await findRow(scene.tx, 'animal', code);
   if (!animal.ok) return animal;
+  if (animal.value.leftReason === 'lent') return err(lentOut(animal.value));
   const room = await findRoom(scene.tx, animal.value.room);
   if (!room.ok)
     return err(problem('room-gone', `The room of ${code} was removed; bring it back first.`, 'room'));
@@ -48,6 +49,10 @@ async function animalBack(scene: Scene, code: string, many: number | undefined):
     reply: { code },
   });
 }
+
+/** Whoever is lent comes back on a page of its own, with what it ate meanwhile. */
+const lentOut = ({ code, lentTo }: AnimalRow) =>
+  problem('is-lent', `${code} is lent to “${lentTo}”: write down on its page that it came back.`, 'animal');
 
 /** No more come back to a group than died in it. */
 async function headsBack(scene: Scene, row: AnimalRow, many: number | undefined): Back {

@@ -15,10 +15,10 @@ function some(names: readonly string[]): string {
   return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
-/** An empty room, or a Problem that says what is in it. */
+/** An empty room, or a Problem that says what is in it; who is lent comes back to its room. */
 export async function nothingInside(tx: Tx, { code, name }: RoomRow): Promise<Result<null>> {
   const where = (living: string) => ({ where: `room = ? and ${living}`, args: [code] });
-  const animals = await tx.ask(rowsOf('animal', where('left_day is null')));
+  const animals = await tx.ask(rowsOf('animal', where(`(left_day is null or left_reason = 'lent')`)));
   const bins = await tx.ask(rowsOf('bin', where('closed = 0')));
   const changes = await tx.ask(rowsOf('planned_change', where('cancelled = 0')));
   const named = [...animals, ...bins].map((each) => (each.name === '' ? each.code : each.name));

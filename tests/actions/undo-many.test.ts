@@ -30,6 +30,7 @@ test('an act goes with all that rests on it, however far, as one step and back',
   const moult = good(await recordMoult(room, { animal: 'A1' }));
   const shelf = good(await editAnimal(room, { animal: 'A1', shelf: 'top' }));
   const other = good(await editAnimal(room, { animal: 'A2', shelf: 'top' }));
+  room.pass(90);
   const again = good(await recordMoult(room, { animal: 'A1' }));
   const after = await rows(room);
   const together = await restingOn(room, moult.act);

@@ -82,6 +82,7 @@ export const leftProps: LeftProps = {
   forms,
   here: 'animals',
   gone: goneProps.animals[0]!,
+  lent: false,
   is: 'Red-legged bird-eater, female',
   refused: ['A7 no longer lives here (died on 2026-11-19).'],
   history: [

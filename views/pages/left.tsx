@@ -12,12 +12,14 @@ export interface LeftProps {
   readonly gone: GoneLine;
   /** What it is: 'Mexican redknee tarantula, female', 'house crickets'. */
   readonly is: string;
+  /** It comes back on a page of its own. */
+  readonly lent: boolean;
   /** What was asked of it that cannot be done any more. */
   readonly refused: readonly string[];
   readonly history: readonly HistoryLine[];
 }
 
-export const LeftPage = ({ shell, forms, here, gone, is, refused, history }: LeftProps) => (
+export const LeftPage = ({ shell, forms, here, gone, lent, is, refused, history }: LeftProps) => (
   <Layout shell={shell} title={gone.name} here={here}>
     <header class="page-head">
       <p class="eyebrow">
@@ -34,7 +36,13 @@ export const LeftPage = ({ shell, forms, here, gone, is, refused, history }: Lef
           {sentence}
         </p>
       ))}
-      <BringBack {...gone} formId={forms.formId} />
+      {lent ? (
+        <a class="button" href={paths.animalAct(gone.code, 'came-back')}>
+          It came back
+        </a>
+      ) : (
+        <BringBack {...gone} formId={forms.formId} />
+      )}
     </header>
     <History lines={history} formId={forms.formId} />
   </Layout>

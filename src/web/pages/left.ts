@@ -4,7 +4,7 @@ import { sentenceCase } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
 import { LeftPage } from '../../../views/pages/left.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
-import { actsAbout, leavings, rowNamed, rowsOf } from '../../store/index.ts';
+import { type AnimalRow, actsAbout, leavings, rowNamed, rowsOf } from '../../store/index.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
 import { namesOnRecord } from './names.ts';
@@ -27,13 +27,17 @@ export async function showLeftAnimal({ house, c, here, refused }: Asked): Promis
   const props = {
     ...here,
     here: 'animals' as const,
-    gone: { ...gone, why: row.leftReason ?? 'left', day: row.leftDay },
+    gone: { ...gone, why: whyLeft(row), day: row.leftDay },
+    lent: row.leftReason === 'lent',
     is: `${sentenceCase(kind)}, ${row.sex}`,
     refused: sentencesOf(refused),
     history: await historyOf(house, here, { about: 'animal', code }),
   };
   return page(c, LeftPage(props), refused === null ? 200 : 422);
 }
+
+const whyLeft = ({ leftReason, lentTo }: AnimalRow): string =>
+  leftReason === 'lent' ? `lent to ${lentTo}` : (leftReason ?? 'left');
 
 export async function showClosedBin({ house, c, here, refused }: Asked): Promise<Response> {
   const code = c.req.param('code') ?? '';
@@ -52,6 +56,7 @@ export async function showClosedBin({ house, c, here, refused }: Asked): Promise
     ...here,
     here: 'larder' as const,
     gone,
+    lent: false,
     is: sentenceCase(preyName(here.names.species, row.species)),
     refused: sentencesOf(refused),
     history: await historyOf(house, here, { about: 'bin', code }),

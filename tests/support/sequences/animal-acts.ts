@@ -8,9 +8,10 @@ type Given<N extends keyof typeof actions> = Parameters<(typeof actions)[N]>[1];
 const KINDS = ['brachypelma-hamorii', 'hierodula-membranacea', 'any-mantid', 'no-such-kind'];
 const SEXES = ['male', 'female', 'unsexed'] as const;
 
-const newAnimal = ({ dice, room, past }: Present) => ({
+const newAnimal = ({ dice, room, past, kinds }: Present) => ({
   name: dice.often(0.5) ? `Named ${dice.whole(1, 99)}` : '',
-  kind: dice.often(0.95) ? KINDS[0]! : (dice.pick(KINDS) ?? ''),
+  kind:
+    (dice.often(0.3) ? dice.pick(kinds)?.code : undefined) ?? (dice.often(0.95) ? KINDS[0]! : KINDS.at(-1)!),
   count: dice.often(0.3) ? dice.whole(2, 6) : 1,
   sex: dice.pick(SEXES) ?? 'unsexed',
   gaugeMm: dice.often(0.95) ? dice.whole(8, 90) : 0,

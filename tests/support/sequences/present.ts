@@ -18,6 +18,7 @@ export async function presentOf(room: Room, dice: Dice) {
     rooms: rowsOf('room'),
     deliveries: rowsOf('delivery'),
     changes: rowsOf('planned_change'),
+    kinds: rowsOf('kind'),
     acts,
   });
   const { today } = room.clock();

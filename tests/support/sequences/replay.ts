@@ -1,9 +1,9 @@
 /** The state rebuilt from the journal alone, and the state as the tables say it. */
 import { ok } from '../../../src/husbandry/result.ts';
-import { type Noun, nameOf, rowsOf, type Store, type Tx } from '../../../src/store/index.ts';
+import { nameOf, rowsOf, type Store, type Tx } from '../../../src/store/index.ts';
+import { nouns } from '../../../src/store/nouns.ts';
 import { putRows } from '../../../src/store/rows.ts';
 
-const NOUNS: readonly Noun[] = ['room', 'animal', 'bin', 'delivery', 'planned_change', 'setting'];
 type Ask = Tx['ask'];
 
 export interface State {
@@ -24,7 +24,7 @@ const ids = (sql: string) => ({
 /** What the tables say. */
 export async function stateOf(ask: Ask): Promise<State> {
   const rows: Record<string, Record<string, unknown>> = {};
-  for (const noun of NOUNS)
+  for (const noun of nouns)
     rows[noun] = Object.fromEntries((await ask(rowsOf(noun))).map((row) => [nameOf(row), row]));
   return {
     rows,
@@ -58,7 +58,7 @@ const written = {
 
 /** What the journal alone says: every change put one after another, beginning with nothing. */
 export async function rebuilt(ask: Ask): Promise<State> {
-  const rows: Record<string, Record<string, unknown>> = Object.fromEntries(NOUNS.map((noun) => [noun, {}]));
+  const rows: Record<string, Record<string, unknown>> = Object.fromEntries(nouns.map((noun) => [noun, {}]));
   const undone = new Set<number>();
   for (const { noun, code, after } of await ask(journal)) {
     if (noun === 'act') {
@@ -84,7 +84,7 @@ export async function playInto(mirror: Store, from: Store): Promise<void> {
   const acts = await from.ask(all('act'));
   const lines = (await from.ask(all('entry'))).filter(({ id }) => entries.includes(Number(id)));
   const done = await mirror.write(async (tx) => {
-    for (const noun of NOUNS) await putRows(tx, noun, Object.values(rows[noun] ?? {}) as never);
+    for (const noun of nouns) await putRows(tx, noun, Object.values(rows[noun] ?? {}) as never);
     for (const [table, own] of [
       ['act', acts],
       ['entry', lines],

@@ -1,8 +1,10 @@
 /** What is gone keeps its page, and its way back, on the pages. */
 import { expect, test } from 'vitest';
 import {
+  bringBack,
   cancelDelivery,
   editAnimal,
+  lend,
   loadSnapshot,
   recordDied,
   recordEvening,
@@ -23,7 +25,7 @@ test('an animal that died keeps its page with what became of it, its record and 
   expect(html).not.toContain('Write down');
   const answer = await home.send('/animals/A1/premoult', { day });
   expect(answer.status).toBe(422);
-  expect(await answer.text()).toContain('A1 no longer lives here (died on 2024-10-04).');
+  expect(await answer.text()).toContain('so “premoult” was not written down.');
   expect((await home.app.request('/animals/A77')).status).toBe(404);
 });
 
@@ -96,4 +98,16 @@ test('a room in use is not removed, and says what is in it', async () => {
   const answer = await home.send('/settings/rooms/remove', { room: 'R1' });
   expect(answer.status).toBe(422);
   expect(await answer.text()).toContain('Room is in use: Ash, Sac of five, Small box and 2 more.');
+});
+
+test('one that is lent says to whom, and comes back by its own page', async () => {
+  const home = await filledHome();
+  good(await lend(home.room, { animals: ['A1'], to: 'A neighbour' }));
+  const html = await home.see('/animals/A1');
+  expect(words(html)).toContain('Lent to A neighbour on 4 October 2024.');
+  expect(html).toContain('href="/animals/A1/came-back"');
+  expect(html).not.toContain('Bring it back');
+  expect(await bringBack(home.room, { what: 'animal', code: 'A1' })).toMatchObject({
+    problem: { code: 'is-lent' },
+  });
 });
