@@ -343,10 +343,10 @@ describe('a kind of the keeper’s own', () => {
     const { room, code } = await made();
     const [make] = await room.store.ask(latestActs(1));
     const { reply } = good(await addAnimal(room, { name: 'Nova', kind: code, gaugeMm: 40, room: 'R1' }));
-    expect(await undo(room, { act: make!.id })).toMatchObject({ problem: { code: 'kind-missing' } });
+    expect(await undo(room, { act: make!.id })).toMatchObject({ problem: { code: 'newer-stands' } });
     const { act } = good(await editAnimal(room, { animal: reply.animal, kind: KNEE }));
     const removed = good(await removeKind(room, { kind: code }));
-    expect(await undo(room, { act })).toMatchObject({ problem: { code: 'kind-missing' } });
+    expect(await undo(room, { act })).toMatchObject({ problem: { code: 'newer-stands' } });
     good(await undo(room, { act: removed.act }));
     good(await undo(room, { act }));
     expect((await loadSnapshot(room)).animals.map(({ kind }) => kind)).toEqual([code]);
