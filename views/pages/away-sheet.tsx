@@ -110,7 +110,7 @@ function byPlace(rows: readonly SheetRow[]): readonly (readonly [string, readonl
 const SheetEvening = (props: EveningProps) => {
   const { evening, names } = props;
   return (
-    <section class="sheet-evening" aria-label={longDay(evening.day)}>
+    <section class="sheet-evening" aria-label={longDay(evening.day)} tabindex={0}>
       <h2>
         <span class="tick" aria-hidden="true"></span>
         {longDay(evening.day)}: {counted(evening.rows.length, 'animal')}
