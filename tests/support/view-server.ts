@@ -2,6 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { ownScript } from '../../src/web/own-script.ts';
+import { ownStyle } from '../../src/web/own-style.ts';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { pages } from './view-pages.tsx';
 
@@ -9,8 +12,16 @@ const POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; form-action 'self'";
 const HTMX = new URL('../../node_modules/htmx.org/dist/htmx.min.js', import.meta.url);
 
+const ASSETS = fileURLToPath(new URL('../../views/assets', import.meta.url));
+/** Sent in one piece, as the program does. */
+const WHOLE: Readonly<Record<string, string>> = {
+  '/assets/style.css': ownStyle(ASSETS, 'style.css'),
+  '/assets/app.js': ownScript(ASSETS, 'app.js'),
+  '/assets/htmx.js': readFileSync(HTMX, 'utf8'),
+};
+
 const asset = (path: string): string =>
-  readFileSync(path === '/assets/htmx.js' ? HTMX : new URL(`../../views${path}`, import.meta.url), 'utf8');
+  WHOLE[path] ?? readFileSync(new URL(`../../views${path}`, import.meta.url), 'utf8');
 
 export interface ViewServer {
   readonly origin: string;
