@@ -14,7 +14,7 @@ import type { DoorEnv } from '../door.ts';
 import { sayNext } from './cookies.ts';
 import type { House } from './house.ts';
 import { likelyLeft } from './leftovers.ts';
-import { nearsMoult, placeOf } from './meals.ts';
+import { moultlessIn, nearsMoult, placeOf } from './meals.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
 import { page, type Visit, visit } from './visit.ts';
@@ -139,6 +139,7 @@ function morningRows(
   { species, left }: Telling,
 ): readonly MorningRow[] {
   const { snapshot, names } = here;
+  const moultless = moultlessIn(snapshot);
   return snapshot.animals.flatMap((animal): MorningRow[] => {
     const own = offers.filter((offer) => offer.animal === animal.code);
     if (own.length === 0) return [];
@@ -148,6 +149,7 @@ function morningRows(
         name: names.animals.get(animal.code) ?? animal.code,
         shelf: placeOf(animal, snapshot),
         offered: own.map((offer) => offerOf(offer, here, species)).join('; '),
+        moults: !moultless.has(animal.code),
         nearMoult: nearsMoult(animal, snapshot),
         likelyLeft: left.get(animal.code) ?? null,
       },

@@ -14,7 +14,7 @@ import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts
 import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
-import { nearsMoult, placeOf } from './meals.ts';
+import { moultlessIn, nearsMoult, placeOf } from './meals.ts';
 import { valuesIn } from './posted.ts';
 import { recordRound } from './round.ts';
 import { eveningAsked } from './round-day.ts';
@@ -60,6 +60,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
     evening,
     chosen,
     cautions: cautionsOf(here.snapshot, evening),
+    moultless: moultlessIn(here.snapshot),
     anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
