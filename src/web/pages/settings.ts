@@ -14,11 +14,13 @@ import { kindOptions } from './choices.ts';
 import { keepTheme } from './cookies.ts';
 import { latestLines } from './history.ts';
 import type { House } from './house.ts';
+import { namesOnRecord } from './names.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
 import { page, visit } from './visit.ts';
 
 async function showSettings(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
+  const { store } = house.context;
   const here = await visit(house, c, { refused });
   const { calendar, deliveryWeekdays, leadTimeDays, rooms, changes, animals, facts } = here.snapshot;
   const props = {
@@ -31,7 +33,7 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     kinds: kindOptions(facts),
     kindNames: new Map([...facts.kinds].map(([code, { commonName }]) => [code, commonName])),
     animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
-    latest: latestLines(await house.context.store.ask(latestActs(LATEST_SHOWN)), here.names),
+    latest: latestLines(await store.ask(latestActs(LATEST_SHOWN)), await namesOnRecord(store, facts)),
   };
   return page(c, SettingsPage(props), refused === null ? 200 : 422);
 }
