@@ -7,7 +7,7 @@ import { AnimalFormPage } from '../../../views/pages/animal-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { sex } from '../../actions/animal-fields.ts';
-import { asOf, civilDay, heads } from '../../actions/fields.ts';
+import { civilDay, heads } from '../../actions/fields.ts';
 import { addAnimal, type Done, editAnimal, factsNow, loadSnapshot } from '../../actions/index.ts';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
@@ -21,7 +21,7 @@ import { kindOptions, roomOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { route } from './route.ts';
-import { anyText, maybe, maybeLengthText, needed, readMm, ticked, typed } from './typed.ts';
+import { anyText, maybe, maybeLengthText, needed, readMm, revision, ticked, typed } from './typed.ts';
 import { page, visit } from './visit.ts';
 
 const shape = (unit: LengthUnit) => ({
@@ -37,7 +37,7 @@ const shape = (unit: LengthUnit) => ({
   hatchedDay: maybe(civilDay),
   hereSince: maybe(civilDay),
   matured: ticked,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 type Given = z.output<z.ZodObject<ReturnType<typeof shape>>>;
 

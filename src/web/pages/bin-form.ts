@@ -6,7 +6,7 @@ import { BinFormPage } from '../../../views/pages/bin-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { role } from '../../actions/bin-fields.ts';
-import { asOf, civilDay, heads, headsOrNone } from '../../actions/fields.ts';
+import { civilDay, heads, headsOrNone } from '../../actions/fields.ts';
 import { addBin, type Done, editBin, startCup } from '../../actions/index.ts';
 import type { Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
@@ -18,7 +18,7 @@ import { allSizeOptions, everyLength, lengthsChosen, roomOptions, speciesOptions
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { route } from './route.ts';
-import { anyText, maybe, needed, ticked, typed } from './typed.ts';
+import { anyText, maybe, needed, revision, ticked, typed } from './typed.ts';
 import { page, visit } from './visit.ts';
 
 const shape = () => ({
@@ -28,7 +28,7 @@ const shape = () => ({
   room: needed,
   capacity: maybe(heads),
   keepAdults: ticked,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 const newShape = () => ({ ...shape(), heads: maybe(headsOrNone), size: anyText, day: typed(civilDay) });
 type Given = z.output<z.ZodObject<ReturnType<typeof shape>>>;

@@ -3,7 +3,6 @@ import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type KindAct, paths } from '../../../views/paths.ts';
-import { asOf } from '../../actions/fields.ts';
 import {
   editKind,
   editRule,
@@ -26,14 +25,12 @@ import type { Showing } from './kind-stages.ts';
 import { posted, readForm } from './posted.ts';
 import { route } from './route.ts';
 import { besideField } from './sent-fields.ts';
-import { anyText, maybe, needed } from './typed.ts';
+import { anyText, needed, revision } from './typed.ts';
 import { unitOf } from './visit.ts';
 
 type Show = (c: Context, showing: Showing) => Promise<Response>;
 const MANY = ['accepts'];
 const codeIn = (c: Context): string => c.req.param('code') ?? '';
-const seen = maybe(asOf);
-const numbered = (given: string | undefined) => (given === undefined ? undefined : Number(given));
 
 const at = (act: KindAct): string => route(paths.kindAct(':code', act));
 
@@ -76,9 +73,8 @@ function numberRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     at('reset'),
     posted(house, {
       ...onKind(show, 'reset-all'),
-      shape: () => ({ stage: anyText, field: anyText, asOf: seen }),
-      act: ({ asOf: on, ...given }, { c, formId }) =>
-        resetRule(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ stage: anyText, field: anyText, asOf: revision }),
+      act: (given, { c, formId }) => resetRule(context, { ...given, kind: codeIn(c), formId }),
     }),
   );
 }
@@ -90,9 +86,8 @@ function nameRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     at('rename'),
     posted(house, {
       ...onKind(show, 'rename'),
-      shape: () => ({ name: needed, commonName: needed, why: anyText, asOf: seen }),
-      act: ({ asOf: on, ...given }, { c, formId }) =>
-        renameKind(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ name: needed, commonName: needed, why: anyText, asOf: revision }),
+      act: (given, { c, formId }) => renameKind(context, { ...given, kind: codeIn(c), formId }),
     }),
   );
   app.post(
@@ -100,9 +95,8 @@ function nameRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     posted(house, {
       ...onKind(show, 'remove'),
       next: () => paths.book,
-      shape: () => ({ asOf: seen }),
-      act: ({ asOf: on }, { c, formId }) =>
-        removeKind(context, { kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ asOf: revision }),
+      act: (given, { c, formId }) => removeKind(context, { ...given, kind: codeIn(c), formId }),
     }),
   );
 }

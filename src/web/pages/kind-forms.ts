@@ -1,12 +1,11 @@
 /** The forms of a kind: what they take, and what an act is told of it. */
 import { z } from 'zod';
 import { type LengthUnit, lengthText } from '../../../views/format.ts';
-import { asOf } from '../../actions/fields.ts';
 import { kindFigures } from '../../actions/kind-edited.ts';
 import { capField, FORMS, figuresShown, ruleFigures } from '../../actions/rule-fields.ts';
 import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
-import { anyText, maybe, needed, readMm, ticked, typed, typedOrEmpty } from './typed.ts';
+import { anyText, needed, readMm, revision, ticked, typed, typedOrEmpty } from './typed.ts';
 
 const { accepts: _accepts, refusesHard: _hard, urgency: _urgency, ...figures } = ruleFigures;
 const MAY_BE_EMPTY = ['killFirstAbove', ...FORMS.map(capField)];
@@ -26,16 +25,16 @@ export const ruleShape = {
   refusesHard: ticked,
   urgency: anyText,
   why: anyText,
-  asOf: maybe(asOf),
+  asOf: revision,
 };
 export type RuleTyped = z.output<z.ZodObject<typeof ruleShape>>;
 
 /** What was typed, without what was left as it was shown. */
-export function ruleGiven(code: string, { asOf: seen, ...given }: RuleTyped, rule: StageRule | undefined) {
+export function ruleGiven(code: string, { asOf, ...given }: RuleTyped, rule: StageRule | undefined) {
   const shown: Readonly<Record<string, string>> = rule === undefined ? {} : figuresShown(rule);
   const changed = Object.entries(given).filter(([name, value]) => shown[name] !== value);
   const fields = Object.fromEntries(changed) as Omit<RuleTyped, 'asOf'>;
-  return { ...fields, kind: code, asOf: seen === undefined ? undefined : Number(seen) };
+  return { ...fields, kind: code, asOf };
 }
 
 const length = (unit: LengthUnit) =>
@@ -55,7 +54,7 @@ export const kindShape = (unit: LengthUnit) => ({
   firstLeast: length(unit),
   firstMost: length(unit),
   why: anyText,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 export type KindTyped = z.output<z.ZodObject<ReturnType<typeof kindShape>>>;
 
@@ -81,13 +80,13 @@ export function kindShown(kind: Kind, unit: LengthUnit): Readonly<Record<string,
 const LENGTHS = ['adultLeast', 'adultMost', 'firstLeast', 'firstMost'] as const;
 
 /** What was typed, without what was left as it was shown; lengths in millimetres. */
-export function kindGiven(kind: Kind, { asOf: seen, ...given }: KindTyped, unit: LengthUnit) {
+export function kindGiven(kind: Kind, { asOf, ...given }: KindTyped, unit: LengthUnit) {
   const shown = kindShown(kind, unit);
   const changed = Object.entries(given)
     .filter(([name, value]) => shown[name] !== value)
     .map(([name, value]) => [name, isLength(name) ? mmOf(String(value), unit) : value]);
   const fields = Object.fromEntries(changed) as Partial<Omit<KindTyped, 'asOf'>>;
-  return { ...fields, kind: kind.code, asOf: seen === undefined ? undefined : Number(seen) };
+  return { ...fields, kind: kind.code, asOf };
 }
 
 const isLength = (name: string): boolean => LENGTHS.some((each) => each === name);

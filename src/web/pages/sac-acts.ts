@@ -2,7 +2,7 @@
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { asOf, civilDay, heads, oneOf } from '../../actions/fields.ts';
+import { civilDay, heads, oneOf } from '../../actions/fields.ts';
 import {
   cancelChange,
   editChange,
@@ -17,7 +17,7 @@ import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { route } from './route.ts';
 import { showSacs } from './sacs.ts';
-import { anyText, length, maybe, needed, percent, ticked, typed } from './typed.ts';
+import { anyText, length, maybe, needed, percent, revision, ticked, typed } from './typed.ts';
 
 const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
@@ -112,7 +112,7 @@ function editRoutes(app: Hono<DoorEnv>, house: House): void {
         gauge: length(unit),
         chance: percent,
         shareKept: percent,
-        asOf: maybe(asOf),
+        asOf: revision,
       }),
       act: ({ gauge, ...given }, { c, formId }) =>
         editChange(context, { change: codeOf(c), ...given, gaugeMm: gauge, formId }),

@@ -1,7 +1,7 @@
 /** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
-import { civilDay } from '../../actions/fields.ts';
+import { asOf, civilDay } from '../../actions/fields.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
@@ -50,6 +50,9 @@ export const maybe = (field: z.ZodType) =>
     .superRefine((given, context) => check(saidBy(field))(given ?? '', context))
     .transform((given) => (given === '' ? undefined : given))
     .meta({ isDay: field === civilDay });
+
+/** The revision a page was made from; a page that does not say is not checked against newer changes. */
+export const revision = maybe(asOf).transform((given) => (given === undefined ? undefined : Number(given)));
 
 const DAYS_AGO: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
 

@@ -4,13 +4,12 @@ import { z } from 'zod';
 import { WalkPage, type WalkShelf } from '../../../views/pages/walk.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { asOf } from '../../actions/fields.ts';
 import { arrangeShelves } from '../../actions/index.ts';
 import { byName } from '../../husbandry/walk.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { maybe } from './typed.ts';
+import { revision } from './typed.ts';
 import { page, visit } from './visit.ts';
 import { inTypedPlaces } from './walk-moves.ts';
 import { fieldValues, sentList, shownOrder } from './walk-sent.ts';
@@ -26,7 +25,7 @@ export function walkRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       form: () => 'walk',
       many: ['shelf', 'place'],
-      shape: () => ({ shelf: texts, place: texts, asOf: maybe(asOf) }),
+      shape: () => ({ shelf: texts, place: texts, asOf: revision }),
       act: async ({ shelf, place, asOf: seen }, { formId }) => {
         const order = inTypedPlaces(shelf, place);
         if (!order.ok) return order;
