@@ -109,7 +109,7 @@ function headline({ shell, evening, written }: TonightProps): string {
 
 const NobodyDue = (props: TonightProps) =>
   props.anybody ? (
-    <p class="lede">{nextWords(props)}</p>
+    <NextRound {...props} />
   ) : (
     <p class="lede">
       <a href={paths.newAnimal}>Add an animal</a> or <a href={paths.import}>bring in a list</a>: each evening
@@ -117,7 +117,13 @@ const NobodyDue = (props: TonightProps) =>
     </p>
   );
 
-function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string {
+const NextRound = (props: TonightProps) => {
+  const words = nextWords(props);
+  return words === null ? null : <p class="lede">{words}</p>;
+};
+
+function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string | null {
+  if (day < shell.today && written > 0) return null;
   if (day < shell.today)
     return feedingDay ? 'That is how the record stood.' : 'It was not one of your feeding days.';
   const why = feedingDay || written > 0 ? '' : 'Tonight is not one of your feeding days. ';

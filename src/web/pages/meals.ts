@@ -58,11 +58,14 @@ export function nextMeal(snapshot: Snapshot, animal: Animal, { names, unit, offe
 const eveningWords = (evening: DayNumber, today: DayNumber): string =>
   evening === today ? 'due tonight' : `eats next on ${longDay(evening)}`;
 
-/** '3 house crickets, 6–8 mm'. */
+/** '3 house crickets, 6–8 mm, killed first'. */
 const offerWords = (
-  { heads, species, fromMm, toMm }: Pick<PreyOffer, 'heads' | 'species' | 'fromMm' | 'toMm'>,
+  { heads, species, fromMm, toMm, killFirst, portions }: Omit<PreyOffer, 'bin'>,
   { names, unit }: Pick<Telling, 'names' | 'unit'>,
-): string => `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}`;
+): string => {
+  const first = portions > 1 ? `, killed and cut into ${portions}` : killFirst ? ', killed first' : '';
+  return `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}${first}`;
+};
 
 /** Where an animal stands, as the round is walked. */
 export function placeOf(animal: Animal, { rooms }: Snapshot): string {
