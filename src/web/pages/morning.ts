@@ -1,4 +1,5 @@
 /** The morning after: what became of the meals offered, the oldest open evening first. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { lengthRange, listed } from '../../../views/format.ts';
@@ -9,6 +10,7 @@ import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
 import { recordMorning } from '../../actions/index.ts';
 import type { AgainstOutcome } from '../../actions/morning-standing.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import { type OfferLine, offersOf, openEvenings, outcomesBefore, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { sayNext } from './cookies.ts';
@@ -139,9 +141,10 @@ function morningRows(
   { species, left }: Telling,
 ): readonly MorningRow[] {
   const { snapshot, names } = here;
+  const offersTo = grouped(offers, ({ animal }) => animal);
   return snapshot.animals.flatMap((animal): MorningRow[] => {
-    const own = offers.filter((offer) => offer.animal === animal.code);
-    if (own.length === 0) return [];
+    const own = offersTo.get(animal.code);
+    if (own === undefined) return [];
     return [
       {
         animal: animal.code,

@@ -72,7 +72,8 @@ const MOST_KINDS = 6;
 /** How long these animals are safe without food, kind by kind and stage by stage, and the days kept to spare. */
 export function gapLines(codes: readonly string[], { animals, facts }: Snapshot): readonly SourceLine[] {
   const lines = new Map<string, SourceLine>();
-  for (const animal of animals.filter(({ code }) => codes.includes(code))) {
+  const wanted = new Set(codes);
+  for (const animal of animals.filter(({ code }) => wanted.has(code))) {
     const kind = facts.kinds.get(animal.kind);
     if (kind === undefined) continue;
     const rule = ruleOf(kind, animal);
