@@ -1,6 +1,8 @@
 /** Planned changes: sacs, arrivals and sales that alter who will eat. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
+import { PERCENT } from '../../src/husbandry/units.ts';
 import { counted, dayRange, type LengthUnit, lengthText, percent } from '../format.ts';
 import { ActForm } from '../partials/act.tsx';
 import { RadioButtons } from '../partials/choices.tsx';
@@ -71,8 +73,6 @@ const Planned = (props: PlannedProps) => {
     </>
   );
 };
-
-const PERCENT = 100;
 
 /** Posts to `changes/edit`: `change`, `from`, `to`, `count`, `gauge`, `chance` in percent. */
 const EditChange = ({ change, forms, unit }: PlannedProps) => {

@@ -2,7 +2,7 @@
 
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
-import { lengthRange, listed } from '../../../views/format.ts';
+import { fewOf, lengthRange } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
 import { MorningPage, type MorningRow } from '../../../views/pages/morning.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -86,11 +86,13 @@ const SAID: Readonly<Record<Outcome, string>> = {
 
 /** What somebody else has marked otherwise stands; it is said, so that nothing is lost unseen. */
 const againstWords = (against: readonly AgainstOutcome[], names: ReadonlyMap<string, string>): string =>
-  `Marked otherwise by somebody else already, and left so: ${listed(
+  `Marked otherwise by somebody else already, and left so: ${fewOf(
     against.map(
       ({ animal, said, stands }) => `${names.get(animal) ?? animal} ${SAID[stands]} (you: ${SAID[said]})`,
     ),
+    MOST_NAMED,
   )}.`;
+const MOST_NAMED = 8;
 
 const OK = 200;
 const REFUSED = 422;

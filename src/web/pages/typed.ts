@@ -1,11 +1,12 @@
 /** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
+
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
 import { asOf, civilDay } from '../../actions/fields.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
-import type { Mm } from '../../husbandry/units.ts';
+import { type Mm, PERCENT } from '../../husbandry/units.ts';
 import { readLength, readMass, readTemperature } from '../../intake/index.ts';
 
 const text = z.string({ error: 'This is needed.' }).trim();
@@ -117,7 +118,6 @@ export const ticked = z
   .optional()
   .transform((given) => given === 'on');
 
-const PERCENT = 100;
 /** A percentage as a share from 0 to 1; left empty counts as not said. */
 export const percent = z
   .string()
