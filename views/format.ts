@@ -20,6 +20,8 @@ export const WEEKDAYS = [
   'Saturday',
   'Sunday',
 ] as const;
+/** The days of the week as a form offers them: '0' is Monday. */
+export const DAY_OPTIONS = WEEKDAYS.map((day, i) => ({ value: `${i}`, label: day.slice(0, 3) }));
 const MONTHS = [
   'January',
   'February',

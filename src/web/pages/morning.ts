@@ -19,7 +19,7 @@ import { likelyLeft } from './leftovers.ts';
 import { nearsMoult, placeOf } from './meals.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
 
 const codes = z.array(z.string()).default([]);
 const OUTCOMES = ['taken', 'part-taken', 'refused', 'moulted'] as const;
@@ -94,9 +94,6 @@ const againstWords = (against: readonly AgainstOutcome[], names: ReadonlyMap<str
   )}.`;
 const MOST_NAMED = 8;
 
-const OK = 200;
-const REFUSED = 422;
-
 async function showMorning(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
   const { store, clock, facts } = house.context;
@@ -116,19 +113,13 @@ async function showMorning(house: House, c: Context, refused: Refused | null = n
   const rows = morningRows(here, waiting, telling);
   const props = {
     ...here,
-    shell: rows.length === 0 ? withWords(here.shell, refused) : here.shell,
+    shell: rows.length === 0 ? withWords(here.shell, Object.values(refused?.problems ?? {})) : here.shell,
     day,
     rows,
     remaining: open.filter((each) => each !== day && each < today).length,
     leftoversOutHours: facts.policy.leftoversOutHours.value,
   };
-  return page(c, MorningPage(props), refused === null ? OK : REFUSED);
-}
-
-/** Where no form is left to say it above, what was wrong is said by the frame. */
-function withWords(shell: Visit['shell'], refused: Refused | null): Visit['shell'] {
-  const words = Object.values(refused?.problems ?? {}).map((text) => ({ kind: 'problem' as const, text }));
-  return { ...shell, flash: [...shell.flash, ...words] };
+  return page(c, MorningPage(props), statusOf(refused !== null));
 }
 
 interface Telling {

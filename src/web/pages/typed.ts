@@ -112,6 +112,12 @@ export const mass = readAs(readMass);
 /** Who writes millimetres writes Celsius; who writes inches must say which. */
 export const temperature = (unit: LengthUnit) =>
   readAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
+/** Days of the week that are ticked, Monday first: one answer for each day. */
+export const weekdays = z
+  .array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' }))
+  .default([])
+  .transform((chosen): boolean[] => WEEKDAYS.map((day) => chosen.includes(day)));
 /** A box that is ticked or absent. */
 export const ticked = z
   .literal('on')
