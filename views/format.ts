@@ -1,8 +1,10 @@
 /** How days, lengths, counts and chances are written for a keeper. */
 
+export { fewOf, listed, sentenceCase } from '../src/husbandry/words.ts';
+
 import { type DayNumber, weekday } from '../src/husbandry/calendar.ts';
 import type { Spread } from '../src/husbandry/supply/index.ts';
-import { MM_PER_INCH, type Mm } from '../src/husbandry/units.ts';
+import { MM_PER_INCH, type Mm, PERCENT } from '../src/husbandry/units.ts';
 
 export type LengthUnit = 'mm' | 'in';
 /** How certain a sentence sounds: a chance's half-width is 1.96 standard errors. */
@@ -18,6 +20,8 @@ export const WEEKDAYS = [
   'Saturday',
   'Sunday',
 ] as const;
+/** The days of the week as a form offers them: '0' is Monday. */
+export const DAY_OPTIONS = WEEKDAYS.map((day, i) => ({ value: `${i}`, label: day.slice(0, 3) }));
 const MONTHS = [
   'January',
   'February',
@@ -85,6 +89,10 @@ export function ago(days: number): string {
 
 /** '1 meal', '3 meals', '2 spiderlings'; another plural may be given. */
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** '7 days', '3 to 7 days'. */
+export const span = ([least, most]: readonly [number, number], unit: string): string =>
+  least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
 
 const SIXTEENTHS = 16;
 
@@ -176,8 +184,6 @@ export function weeksIn(chance: number): string {
   return `about ${counted(n, 'week')} in ${of}`;
 }
 
-const PERCENT = 100;
-
 /** '83 %', 'under 1 %', 'over 99 %'. */
 export function percent(chance: number): string {
   const whole = Math.round(chance * PERCENT);
@@ -189,14 +195,5 @@ export function percent(chance: number): string {
 export const giveOrTake = (standardError: number): string =>
   `give or take ${Math.max(1, Math.ceil(standardError * HALF_WIDTH * PERCENT))}`;
 
-/** Capital first letter of a sentence. */
-export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** 'an adult', 'a spiderling'. */
 export const oneOf = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
-
-/** 'crickets, flies and roaches'. */
-export function listed(words: readonly string[]): string {
-  if (words.length < 2) return words[0] ?? '';
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}

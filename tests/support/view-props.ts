@@ -686,7 +686,7 @@ export const settingsProps: SettingsProps = {
     },
   ],
   kinds,
-  kindNames: new Map([['brachypelma', 'red knee']]),
+  kindNames: new Map([['brachypelma', { commonName: 'red knee' }]]),
   animals: [{ value: 'A3', label: 'Duchess' }],
 };
 

@@ -1,7 +1,9 @@
 /** The sitter's sheet: for somebody who does not know the animals, evening by evening and shelf by shelf, on paper. */
+
 import type { CautionCode } from '../../src/husbandry/animals/index.ts';
 import type { PreyOffer } from '../../src/husbandry/appetite/index.ts';
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
+import { grouped } from '../../src/husbandry/grouped.ts';
 import { inBrief } from '../cautions.ts';
 import { counted, dayRange, type LengthUnit, lengthRange, longDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
@@ -101,11 +103,8 @@ const FirstThings = ({ cautions }: AwaySheetProps) => (
 type EveningProps = AwaySheetProps & { readonly evening: AwaySheetProps['evenings'][number] };
 
 /** Rows by place, in the order given. */
-function byPlace(rows: readonly SheetRow[]): readonly (readonly [string, readonly SheetRow[]])[] {
-  const places = new Map<string, SheetRow[]>();
-  for (const row of rows) places.set(row.place, [...(places.get(row.place) ?? []), row]);
-  return [...places];
-}
+const byPlace = (rows: readonly SheetRow[]): ReadonlyMap<string, readonly SheetRow[]> =>
+  grouped(rows, ({ place }) => place);
 
 const SheetEvening = (props: EveningProps) => {
   const { evening, names } = props;
@@ -129,7 +128,7 @@ const SheetEvening = (props: EveningProps) => {
             <th scope="col">Mind</th>
           </tr>
         </thead>
-        {byPlace(evening.rows).map(([place, rows]) => (
+        {[...byPlace(evening.rows)].map(([place, rows]) => (
           <tbody>
             <tr class="sheet-place">
               <th scope="rowgroup" colspan={6}>

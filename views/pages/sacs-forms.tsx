@@ -1,6 +1,8 @@
 /** The acts of a sac: what happened to it, each with its day, and the form for a new one. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
+import { PERCENT } from '../../src/husbandry/units.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
 import type { Shell } from '../layout.tsx';
 import { type Names, nameOf } from '../names.ts';
@@ -124,8 +126,6 @@ const Ended = (props: StepsProps) => {
     </details>
   );
 };
-
-const PERCENT = 100;
 
 const Edit = (props: StepsProps) => {
   const { change } = props.sac;

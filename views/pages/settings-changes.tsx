@@ -1,7 +1,10 @@
 /** Planned changes: sacs, arrivals and sales that alter who will eat. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
+import { PERCENT } from '../../src/husbandry/units.ts';
 import { counted, dayRange, type LengthUnit, lengthText, percent } from '../format.ts';
+import { kindNameOf } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
 import { RadioButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
@@ -17,7 +20,7 @@ interface ChangesProps {
   readonly changes: readonly PlannedChange[];
   readonly kinds: readonly Option[];
   /** Common names by code, as they stand within a sentence. */
-  readonly kindNames: ReadonlyMap<string, string>;
+  readonly kindNames: ReadonlyMap<string, { readonly commonName: string }>;
   readonly animals: readonly Option[];
   readonly rooms: readonly { readonly code: string; readonly name: string }[];
 }
@@ -72,8 +75,6 @@ const Planned = (props: PlannedProps) => {
   );
 };
 
-const PERCENT = 100;
-
 /** Posts to `changes/edit`: `change`, `from`, `to`, `count`, `gauge`, `chance` in percent. */
 const EditChange = ({ change, forms, unit }: PlannedProps) => {
   const entry = entryOf(forms, `edit-${change.code}`);
@@ -118,7 +119,7 @@ const EditChange = ({ change, forms, unit }: PlannedProps) => {
 
 /** 'Sac: 120 young of curly hair tarantula, 3 mm, first feed Tue 1 Dec to Sun 6 Dec, 70 % likely'. */
 function sentenceOf(change: PlannedChange, { unit, kindNames }: ChangesProps): string {
-  const kind = kindNames.get(change.animalKind) ?? 'a kind no longer known';
+  const kind = kindNameOf(kindNames, change.animalKind);
   const when = dayRange(change.from, change.to);
   const size = lengthText(change.gaugeMm, unit);
   const likely = change.chance < 1 ? `, ${percent(change.chance)} likely` : '';

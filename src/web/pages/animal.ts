@@ -16,7 +16,7 @@ import { showLeftAnimal } from './left.ts';
 import { eatingOf, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function animalRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(route(paths.animal(':code')), (c) => showAnimal(house, c));
@@ -45,7 +45,7 @@ export async function showAnimal(
     rule: ruleLines(ruleOf(kind, animal)),
     record: await recordOf(house, here, { code: animal.code, life, asked: Number(c.req.query('page') ?? 1) }),
   };
-  return page(c, AnimalPage(props), refused === null ? 200 : 422);
+  return page(c, AnimalPage(props), statusOf(refused !== null));
 }
 
 async function nextFor(

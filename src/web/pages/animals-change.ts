@@ -1,4 +1,5 @@
 /** Many animals at once: chosen in the list, one act, looked over in words, then done as one step. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { AnimalsChangePage, type ChosenFields } from '../../../views/pages/animals-change.tsx';
@@ -20,7 +21,7 @@ import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { besideField, readFields, type Typed, valuesOf } from './sent-fields.ts';
 import { revision, ticked } from './typed.ts';
-import { page } from './visit.ts';
+import { page, statusOf } from './visit.ts';
 
 const MANY = ['animal'];
 
@@ -88,7 +89,7 @@ async function showChange(house: House, c: Context, { typed, refused }: Asked): 
     shelves: [...new Set(animals.map(({ shelf }) => shelf))].filter((shelf) => shelf !== ''),
     kinds: kindOptions(facts),
   };
-  return page(c, AnimalsChangePage(props), refused === undefined ? 200 : 422);
+  return page(c, AnimalsChangePage(props), statusOf(refused !== undefined));
 }
 
 /** Only those ticked are named one by one. */

@@ -1,10 +1,11 @@
 /** The forms of a kind: what they take, and what an act is told of it. */
+
 import { z } from 'zod';
 import { type LengthUnit, lengthText } from '../../../views/format.ts';
 import { kindFigures } from '../../actions/kind-edited.ts';
 import { capField, FORMS, figuresShown, ruleFigures } from '../../actions/rule-fields.ts';
 import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
-import type { Mm } from '../../husbandry/units.ts';
+import { inPercent, type Mm } from '../../husbandry/units.ts';
 import { anyText, needed, readMm, revision, ticked, typed, typedOrEmpty } from './typed.ts';
 
 const { accepts: _accepts, refusesHard: _hard, urgency: _urgency, ...figures } = ruleFigures;
@@ -58,17 +59,14 @@ export const kindShape = (unit: LengthUnit) => ({
 });
 export type KindTyped = z.output<z.ZodObject<ReturnType<typeof kindShape>>>;
 
-const PERCENT = 100;
-const percent = (share: number): string => `${Number((share * PERCENT).toFixed(1))}`;
-
 /** Each figure of a kind as its form shows it. */
 export function kindShown(kind: Kind, unit: LengthUnit): Readonly<Record<string, string>> {
   const mm = (length: Mm): string => lengthText(length, unit);
   return {
     aliases: kind.aliases.join(', '),
     gauge: kind.gauge,
-    bodyPerGauge: percent(kind.bodyPerGauge.value),
-    bodyPerGaugeMale: kind.bodyPerGaugeMale === null ? '' : percent(kind.bodyPerGaugeMale.value),
+    bodyPerGauge: `${inPercent(kind.bodyPerGauge.value)}`,
+    bodyPerGaugeMale: kind.bodyPerGaugeMale === null ? '' : `${inPercent(kind.bodyPerGaugeMale.value)}`,
     massPerCubicMm: `${kind.massPerCubicMm.value}`,
     adultLeast: mm(kind.adultGaugeMm.value[0]),
     adultMost: mm(kind.adultGaugeMm.value[1]),

@@ -5,6 +5,7 @@ import type { AgainstTold, AlreadyTold, Told } from '../../../views/pages/tonigh
 import { paths } from '../../../views/paths.ts';
 import type { Against, Said } from '../../actions/evening-standing.ts';
 import { type DayNumber, parseCivilDate } from '../../husbandry/calendar.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import type { EveningLine } from '../../store/index.ts';
 import { inNames } from './names.ts';
 import { chosenBins } from './round-shelves.ts';
@@ -53,7 +54,8 @@ interface Standing {
 /** What the address says was not written, beside what stands written now. */
 export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Standing): Told {
   const species = new Map(snapshot.bins.map((bin) => [bin.code, bin.species]));
-  const of = (code: string) => lines.filter(({ animal }) => animal === code);
+  const linesOf = grouped(lines, ({ animal }) => animal);
+  const of = (code: string) => linesOf.get(code) ?? [];
   const meal = (heads: number, bin: string): string =>
     `offered ${heads} ${preyName(names.species, species.get(bin) ?? '', heads)} from ${nameOf(names.bins, bin)}`;
   const stands = ({ kind, heads, bin }: EveningLine): string =>

@@ -1,4 +1,5 @@
 /** The acts of a sac: laid, taken from the mother, out, first fed, come to nothing, changed, removed. */
+
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -15,11 +16,10 @@ import {
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { showSacs } from './sacs.ts';
 import { anyText, length, maybe, needed, percent, revision, ticked, typed } from './typed.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
 
 /** What the forms of the page share. */

@@ -1,4 +1,5 @@
 /** The page of a group on which some are taken out of it, or its heads are counted anew. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { SplitPage } from '../../../views/pages/split.tsx';
@@ -10,11 +11,10 @@ import type { DoorEnv } from '../door.ts';
 import { roomOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { anyText, maybeLength, needed, revision, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { page, statusOf, visit } from './visit.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const at = (act: 'split' | 'heads'): string => route(paths.animalAct(':code', act));
 
 export function splitRoutes(app: Hono<DoorEnv>, house: House): void {
@@ -66,6 +66,6 @@ async function showSplit(house: House, c: Context, refused: Refused | null = nul
   return page(
     c,
     SplitPage({ ...here, group: named, rooms: roomOptions(rooms), revision }),
-    refused === null ? 200 : 422,
+    statusOf(refused !== null),
   );
 }

@@ -1,7 +1,6 @@
 /** The round's page: who eats on an evening, what is written down of it, and what it used. */
+
 import type { Context, Hono } from 'hono';
-import type { ContentfulStatusCode } from 'hono/utils/http-status';
-import type { Shell } from '../../../views/layout.tsx';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -20,7 +19,7 @@ import { recordRound } from './round.ts';
 import { eveningAsked } from './round-day.ts';
 import { chosenBins, preferredBins } from './round-shelves.ts';
 import { toldOf } from './round-told.ts';
-import { page, visit } from './visit.ts';
+import { page, statusOf, visit, withWords } from './visit.ts';
 
 export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.tonight, (c) => showTonight(house, c));
@@ -64,16 +63,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
   };
-  return page(c, TonightPage(props), statusOf(problems));
-}
-
-const statusOf = (problems: Refused['problems']): ContentfulStatusCode =>
-  Object.keys(problems).length === 0 ? 200 : 422;
-
-/** Where no form is left to say it above, what was wrong is said by the frame. */
-function withWords(shell: Shell, sentences: readonly string[]): Shell {
-  const words = sentences.map((text) => ({ kind: 'problem' as const, text }));
-  return { ...shell, flash: [...shell.flash, ...words] };
+  return page(c, TonightPage(props), statusOf(Object.keys(problems).length > 0));
 }
 
 const isMeal = ({ kind }: EveningLine): boolean => kind === 'offered' || kind === 'skipped';

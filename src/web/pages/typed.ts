@@ -1,11 +1,12 @@
 /** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
+
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
 import { asOf, civilDay } from '../../actions/fields.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
-import type { Mm } from '../../husbandry/units.ts';
+import { type Mm, PERCENT } from '../../husbandry/units.ts';
 import { readLength, readMass, readTemperature } from '../../intake/index.ts';
 
 const text = z.string({ error: 'This is needed.' }).trim();
@@ -111,13 +112,18 @@ export const mass = readAs(readMass);
 /** Who writes millimetres writes Celsius; who writes inches must say which. */
 export const temperature = (unit: LengthUnit) =>
   readAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
+/** Days of the week that are ticked, Monday first: one answer for each day. */
+export const weekdays = z
+  .array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' }))
+  .default([])
+  .transform((chosen): boolean[] => WEEKDAYS.map((day) => chosen.includes(day)));
 /** A box that is ticked or absent. */
 export const ticked = z
   .literal('on')
   .optional()
   .transform((given) => given === 'on');
 
-const PERCENT = 100;
 /** A percentage as a share from 0 to 1; left empty counts as not said. */
 export const percent = z
   .string()
