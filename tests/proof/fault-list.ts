@@ -302,7 +302,7 @@ export const faults: readonly Fault[] = [
     file: appetite('likely-cycles'),
     from: 'passed + u * (1 - passed)',
     to: 'u',
-    tests: ENGINE,
+    tests: ['tests/husbandry/appetite'],
   },
   {
     name: 'refused prey weighed as eaten',
