@@ -13,7 +13,7 @@ import { lifeProps } from './animal-life.ts';
 import { recordLines, recordPage } from './animal-record.ts';
 import type { House } from './house.ts';
 import { showLeftAnimal } from './left.ts';
-import { eatingOf, nextMeal } from './meals.ts';
+import { cautionsFor, eatingOf, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -41,7 +41,7 @@ export async function showAnimal(
     gaugeWord: kind.gauge,
     roomName: here.names.rooms.get(animal.room) ?? animal.room,
     next: await nextFor(house, here, animal),
-    cautions: kind.cautions,
+    cautions: cautionsFor(animal, here.snapshot),
     rule: ruleLines(ruleOf(kind, animal)),
     record: await recordOf(house, here, { code: animal.code, life, asked: Number(c.req.query('page') ?? 1) }),
   };
