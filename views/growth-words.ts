@@ -5,12 +5,15 @@ import { counted, type LengthUnit, lengthRange, lengthText, recordDay, sentenceC
 
 const DAYS_A_WEEK = 7;
 const DAYS_A_MONTH = 30.44;
+const IN_DAYS_BELOW = 14;
 const IN_WEEKS_BELOW = 63;
 
 const span = (days: number): string =>
-  days < IN_WEEKS_BELOW
-    ? counted(Math.max(1, Math.round(days / DAYS_A_WEEK)), 'week')
-    : counted(Math.round(days / DAYS_A_MONTH), 'month');
+  days < IN_DAYS_BELOW
+    ? counted(days, 'day')
+    : days < IN_WEEKS_BELOW
+      ? counted(Math.round(days / DAYS_A_WEEK), 'week')
+      : counted(Math.round(days / DAYS_A_MONTH), 'month');
 
 /** The expected size nearest to a day. */
 const expectedOn = (expected: readonly GrowthPoint[], day: number): GrowthPoint | undefined =>

@@ -52,7 +52,7 @@ function tooMany({ code, count }: AnimalRow, wanted: number): Problem | null {
     ? null
     : problem(
         'too-many',
-        `"${wanted}" leaves nobody of the ${count} in ${code}: take out at most ${count - 1}. The last one keeps this record.`,
+        `"${wanted}" leaves nobody of the ${count}: take out at most ${count - 1}. The last one keeps this record.`,
         'heads',
       );
 }

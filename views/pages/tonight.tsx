@@ -29,6 +29,8 @@ export interface TonightProps {
   readonly forms: PageForms;
   /** Cautions of the kinds fed tonight, by animal. */
   readonly cautions: ReadonlyMap<string, readonly CautionCode[]>;
+  /** Animals shown whose kind never moults. */
+  readonly moultless: ReadonlySet<string>;
   /** Bin each shelf is to be fed from, where one was chosen. */
   readonly chosen: ReadonlyMap<string, string>;
   /** How many of last evening's meals wait for a word; 0 when none do. */

@@ -5,7 +5,7 @@ import { AnimalPage } from '../../../views/pages/animal.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type LifeRecord, loadLife } from '../../actions/index.ts';
-import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
+import { type Animal, moults, ruleOf } from '../../husbandry/animals/index.ts';
 import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
 import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -39,6 +39,7 @@ export async function showAnimal(
     animal: { ...animal, name: here.names.animals.get(animal.code) ?? animal.code },
     kindName: kind.commonName,
     gaugeWord: kind.gauge,
+    moults: moults(kind),
     roomName: here.names.rooms.get(animal.room) ?? animal.room,
     next: await nextFor(house, here, animal),
     cautions: cautionsFor(animal, here.snapshot),

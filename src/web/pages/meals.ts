@@ -3,7 +3,14 @@
 import type { Window } from '../../../views/charts/window-bracket.tsx';
 import { type LengthUnit, lengthRange, longDay, sentenceCase, shortDay } from '../../../views/format.ts';
 import { type Names, preyName } from '../../../views/names.ts';
-import { type Animal, type CautionCode, eaterOf, type Kind, ruleOf } from '../../husbandry/animals/index.ts';
+import {
+  type Animal,
+  type CautionCode,
+  eaterOf,
+  type Kind,
+  moults,
+  ruleOf,
+} from '../../husbandry/animals/index.ts';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { widestWindow } from '../../husbandry/prey/index.ts';
@@ -73,6 +80,10 @@ export function placeOf(animal: Animal, { rooms }: Snapshot): string {
   if (rooms.length === 1) return animal.shelf === '' ? room : animal.shelf;
   return animal.shelf === '' ? room : `${room}, ${animal.shelf}`;
 }
+
+/** Animals whose kind never moults. */
+export const moultlessIn = ({ animals, facts }: Snapshot): ReadonlySet<string> =>
+  new Set(animals.filter(({ kind }) => !moults(facts.kinds.get(kind) as Kind)).map(({ code }) => code));
 
 /** Whether it is in the last phase before its next moult, as seen or as its cycle says. */
 export function nearsMoult(animal: Animal, { facts, today }: Snapshot): boolean {

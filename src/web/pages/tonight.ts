@@ -12,7 +12,7 @@ import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts
 import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
-import { cautionsFor, placeOf } from './meals.ts';
+import { cautionsFor, moultlessIn, placeOf } from './meals.ts';
 import { valuesIn } from './posted.ts';
 import { recordRound } from './round.ts';
 import { eveningAsked } from './round-day.ts';
@@ -58,6 +58,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
     evening,
     chosen,
     cautions: cautionsOf(here.snapshot, evening),
+    moultless: moultlessIn(here.snapshot),
     anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
