@@ -22,3 +22,6 @@ export function fewOf(names: readonly string[], most: number): string {
   if (more <= 0) return listed(names);
   return `${names.slice(0, most).join(', ')} and ${more.toLocaleString('en-GB')} more`;
 }
+
+/** 'an adult', 'a spiderling'. */
+export const oneOf = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;

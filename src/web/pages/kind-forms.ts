@@ -6,7 +6,7 @@ import { kindFigures } from '../../actions/kind-edited.ts';
 import { capField, FORMS, figuresShown, ruleFigures } from '../../actions/rule-fields.ts';
 import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
 import { inPercent, type Mm } from '../../husbandry/units.ts';
-import { anyText, needed, readMm, revision, ticked, typed, typedOrEmpty } from './typed.ts';
+import { anyText, lengthTyped, needed, readMm, revision, ticked, typed, typedOrEmpty } from './typed.ts';
 
 const { accepts: _accepts, refusesHard: _hard, urgency: _urgency, ...figures } = ruleFigures;
 const MAY_BE_EMPTY = ['killFirstAbove', ...FORMS.map(capField)];
@@ -38,22 +38,16 @@ export function ruleGiven(code: string, { asOf, ...given }: RuleTyped, rule: Sta
   return { ...fields, kind: code, asOf };
 }
 
-const length = (unit: LengthUnit) =>
-  needed.superRefine((text, context) => {
-    const read = readMm(unit)(text);
-    if (!read.ok) context.addIssue({ code: 'custom', message: read.problem.sentence });
-  });
-
 export const kindShape = (unit: LengthUnit) => ({
   aliases: anyText,
   gauge: needed,
   bodyPerGauge: typed(kindFigures.bodyPerGauge),
   bodyPerGaugeMale: typed(kindFigures.bodyPerGaugeMale).optional(),
   massPerCubicMm: typed(kindFigures.massPerCubicMm),
-  adultLeast: length(unit),
-  adultMost: length(unit),
-  firstLeast: length(unit),
-  firstMost: length(unit),
+  adultLeast: lengthTyped(unit),
+  adultMost: lengthTyped(unit),
+  firstLeast: lengthTyped(unit),
+  firstMost: lengthTyped(unit),
   why: anyText,
   asOf: revision,
 });

@@ -15,10 +15,11 @@ import {
 } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
+import { planTyped } from './plan-typed.ts';
 import { posted } from './posted.ts';
 import { codeOf, route } from './route.ts';
 import { showSacs } from './sacs.ts';
-import { anyText, length, maybe, needed, percent, revision, ticked, typed } from './typed.ts';
+import { anyText, lengthTyped, maybe, needed, percent, revision, ticked, typed } from './typed.ts';
 
 const day = () => ({ day: typed(civilDay) });
 
@@ -109,13 +110,15 @@ function editRoutes(app: Hono<DoorEnv>, house: House): void {
         from: typed(civilDay),
         to: typed(civilDay),
         count: typed(heads),
-        gauge: length(unit),
+        gauge: lengthTyped(unit),
         chance: percent,
         shareKept: percent,
         asOf: revision,
       }),
-      act: ({ gauge, ...given }, { c, formId }) =>
-        editChange(context, { change: codeOf(c), ...given, gaugeMm: gauge, formId }),
+      act: async ({ gauge, ...given }, { c, unit, formId }) => {
+        const typed = await planTyped(house, codeOf(c), { ...given, gauge, unit });
+        return editChange(context, { ...given, ...typed, change: codeOf(c), formId });
+      },
     }),
   );
   app.post(

@@ -1,5 +1,6 @@
 /** The lines of a sitter's sheet: each evening in the order of the walk, with places and cautions. */
-import type { AwaySheetProps, SheetRow } from '../../../views/pages/away-sheet.tsx';
+import type { AwaySheetProps } from '../../../views/pages/away-sheet.tsx';
+import type { SheetRow } from '../../../views/pages/away-sheet-evening.tsx';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { AwayPlan, AwayRounds } from '../../husbandry/supply/index.ts';

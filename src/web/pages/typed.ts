@@ -91,14 +91,16 @@ export const readMm =
   };
 
 export const length = (unit: LengthUnit) => readAs(readMm(unit));
-/** The same as text, or left empty: for a size that is compared with what was shown. */
-export const maybeLengthText = (unit: LengthUnit) =>
-  anyText.superRefine(
-    check((given) => {
-      const read = readMm(unit)(given);
-      return read.ok ? null : read.problem.sentence;
-    }),
-  );
+const noLength =
+  (unit: LengthUnit): Refuse =>
+  (given) => {
+    const read = readMm(unit)(given);
+    return read.ok ? null : read.problem.sentence;
+  };
+/** The same as text: for a size that is compared with what was shown. */
+export const lengthTyped = (unit: LengthUnit) => needed.superRefine(check(noLength(unit)));
+/** The same, or left empty. */
+export const maybeLengthText = (unit: LengthUnit) => anyText.superRefine(check(noLength(unit)));
 /** A length, or left empty. */
 export const maybeLength = (unit: LengthUnit) =>
   anyText.transform((given, context): Mm | undefined => {
