@@ -1,9 +1,10 @@
 /** Appetite and refusals as a keeper would say them. */
+
 import type { Intake, MealShare, RefusalsSeen } from '../src/husbandry/appetite/index.ts';
+import { PERCENT } from '../src/husbandry/units.ts';
 import type { NumbersTable } from './charts/figure.tsx';
 import { counted, listed, recordDay, roundly, sentenceCase } from './format.ts';
 
-const PERCENT = 100;
 const WHOLE_FROM = 10;
 const TENTHS = 10;
 

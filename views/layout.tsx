@@ -1,7 +1,7 @@
-/** The frame of every page: document, banner, navigation, messages, footer. */
-import { raw } from 'hono/html';
+/** The frame of every page: banner, navigation, messages, footer. */
 import type { Child } from 'hono/jsx';
 import type { DayNumber } from '../src/husbandry/calendar.ts';
+import { Document } from './document.tsx';
 import { longDay } from './format.ts';
 import { Icon, type IconName } from './partials/icons.tsx';
 import { KeysDialog } from './partials/keys.tsx';
@@ -84,42 +84,6 @@ export const Layout = ({ shell, title, here, children }: LayoutProps) => (
     </footer>
     <KeysDialog />
   </Document>
-);
-
-interface DocumentProps {
-  readonly title: string;
-  readonly theme: ThemeChoice;
-  /** What it is set in; by default as every page. */
-  readonly stylesheets?: readonly string[];
-  readonly children?: Child;
-}
-
-/** The document alone, for pages that stand outside the house: login and errors. */
-export const Document = ({ title, theme, stylesheets = paths.stylesheets, children }: DocumentProps) => (
-  <>
-    {raw('<!doctype html>')}
-    <html lang="en-GB" class={`theme-${theme}`}>
-      <head>
-        <meta charset="utf-8" />
-        <title>{`${title} · Preylarder`}</title>
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta
-          name="color-scheme"
-          content={theme === 'light' ? 'light' : theme === 'system' ? 'light dark' : 'dark'}
-        />
-        {stylesheets.map((href) => (
-          <link rel="stylesheet" href={href} />
-        ))}
-        {paths.scripts.map((src) => (
-          <script src={src} defer></script>
-        ))}
-        {paths.modules.map((src) => (
-          <script src={src} type="module"></script>
-        ))}
-      </head>
-      <body>{children}</body>
-    </html>
-  </>
 );
 
 interface CurrentProps extends Pick<LayoutProps, 'here'> {

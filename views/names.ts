@@ -16,6 +16,12 @@ export interface Names {
 export const nameOf = (names: ReadonlyMap<string, string>, code: string): string =>
   names.get(code) ?? 'one no longer here';
 
+/** The common name of a kind, within a sentence. */
+export const kindNameOf = (
+  kinds: ReadonlyMap<string, { readonly commonName: string }>,
+  code: string,
+): string => kinds.get(code)?.commonName ?? 'a kind no longer known';
+
 /** The common name of a prey species as many or, when `n` is 1, as one: 'house crickets', 'large fruit flies'. */
 export function preyName(species: ReadonlyMap<string, PreyName>, code: string, n = 2): string {
   const name = species.get(code)?.commonName;

@@ -36,7 +36,8 @@ export const arrangeShelf = action({
   },
 });
 
-const shelfWord = ({ shelf }: ShelfPlace): string => (shelf === '' ? 'no shelf' : shelf);
+/** In the keeper's own quotes: a shelf may look like a code. */
+const shelfWord = ({ shelf }: ShelfPlace): string => (shelf === '' ? 'no shelf' : `“${shelf}”`);
 
 function summaryOf(at: ShelfPlace, moved: readonly AnimalRow[]): string {
   const [first] = moved;

@@ -1,4 +1,5 @@
 /** What a round sent says against what is written down of that evening already: what is new, the same, or contradicts. */
+import { grouped } from '../husbandry/grouped.ts';
 import type { EveningLine } from '../store/index.ts';
 
 export type Said = 'offered' | 'not offered' | 'premoult' | 'moulted' | 'died';
@@ -43,8 +44,9 @@ export function standing<R extends Saying>(
 ): Standing<R> {
   const fromHere = ({ formId: other }: EveningLine) =>
     formId !== undefined && pageOf(other) === pageOf(formId);
+  const linesOf = grouped(lines, ({ animal }) => animal);
   const judged = rows.map((row) => {
-    const written = lines.filter(({ animal }) => animal === row.animal);
+    const written = linesOf.get(row.animal) ?? [];
     const own = written.every(fromHere);
     return { row, own, verdict: verdictOn(own ? { ...row, bulk: false } : row, written) };
   });

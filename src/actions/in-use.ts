@@ -3,17 +3,10 @@ import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
-import { plural } from '../husbandry/words.ts';
+import { fewOf, plural } from '../husbandry/words.ts';
 import { type BinRow, type RoomRow, rowsOf, type Tx } from '../store/index.ts';
 
 const NAMED = 3;
-
-/** 'Ash, Birch, Clove and 4 more'. */
-function some(names: readonly string[]): string {
-  const more = names.length - NAMED;
-  if (more > 0) return `${names.slice(0, NAMED).join(', ')} and ${more} more`;
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
 
 /** An empty room, or a Problem that says what is in it; who is lent comes back to its room. */
 export async function nothingInside(tx: Tx, { code, name }: RoomRow): Promise<Result<null>> {
@@ -25,7 +18,7 @@ export async function nothingInside(tx: Tx, { code, name }: RoomRow): Promise<Re
   const plans = changes.map(({ kind, count }) => `a planned ${kind} of ${count}`);
   const inside = [...named, ...plans];
   if (inside.length === 0) return ok(null);
-  const sentence = `${name} is in use: ${some(inside)}. Move them to another room first.`;
+  const sentence = `${name} is in use: ${fewOf(inside, NAMED)}. Move them to another room first.`;
   return err(problem('room-in-use', sentence, 'room'));
 }
 

@@ -1,14 +1,15 @@
 /** A kind's own figures changed: what it is called besides, how it is measured, how large and heavy it is. */
+
 import { z } from 'zod';
 import { kindWith } from '../facts/own/kind-with.ts';
 import { type ChangedKind, type KindValues, kindValues } from '../husbandry/animals/index.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import { PERCENT } from '../husbandry/units.ts';
 import { asOf, figureWithin, formId, gaugeMm, someText, text } from './fields.ts';
 import { bookKind, differences } from './own-values.ts';
 import { whyNotSizes } from './rule-bounds.ts';
 import type { Desk } from './rule-edited.ts';
 
-const PERCENT = 100;
 const ratio = figureWithin({
   code: 'share-out-of-range',
   least: 5,

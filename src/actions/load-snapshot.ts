@@ -1,7 +1,9 @@
 /** Reads everything one answer depends on, from one state of the database, as of a day. */
+
 import { factsWith } from '../facts/own/facts-with.ts';
 import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
 import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
+import { grouped } from '../husbandry/grouped.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
 import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
 import { inWalkOrder } from '../husbandry/walk.ts';
@@ -115,6 +117,7 @@ const livingIn = (row: AnimalRow) => ({
 });
 
 function binsOf(rows: readonly BinRow[], events: readonly BinEventRow[]): readonly Bin[] {
+  const eventsOf = grouped(events, ({ bin }) => bin);
   return rows.map(({ code, name, species, role, room, capacity, keepAdults }) => ({
     code,
     name,
@@ -123,7 +126,7 @@ function binsOf(rows: readonly BinRow[], events: readonly BinEventRow[]): readon
     room,
     capacity,
     keepAdults,
-    events: events.filter(({ bin }) => bin === code).map(binEvent),
+    events: (eventsOf.get(code) ?? []).map(binEvent),
   }));
 }
 

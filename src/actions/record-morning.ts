@@ -49,11 +49,10 @@ export const recordMorning = action({
     if (outcomes.length === 0 && against.length === 0) return err(closedBefore(evening));
     const others = (await tx.ask(openEvenings(now.today))).filter((day) => day !== evening);
     const waiting = offers.filter(({ outcome }) => outcome === null).length;
-    const closed = offers.filter(
-      ({ outcome, id }) => outcome === null && outcomes.some((o) => o.about === id),
-    );
+    const told = new Set(outcomes.map(({ about }) => about));
+    const closed = offers.filter(({ outcome, id }) => outcome === null && told.has(id));
     return ok({
-      summary: `Morning after ${spokenDay(evening)}: ${told(outcomes.length, marks.length)}`,
+      summary: `Morning after ${spokenDay(evening)}: ${countWords(outcomes.length, marks.length)}`,
       puts: { animal: events.value.map(({ row }) => row) },
       entries: [...outcomes, ...events.value.flatMap(({ entries }) => entries)],
       reply: {
@@ -68,7 +67,7 @@ export const recordMorning = action({
 });
 
 /** '29 ate, 3 otherwise'. */
-const told = (all: number, named: number): string =>
+const countWords = (all: number, named: number): string =>
   named === 0 ? `${all} ate` : `${all - named} ate, ${named} otherwise`;
 
 const nothingOffered = (evening: DayNumber | null) =>
@@ -129,7 +128,8 @@ interface Told {
 /** Who moulted has not eaten; who is not named has, if nothing else was written. */
 function outcomesOf(offers: readonly OfferLine[], { marks, rest, day }: Told): readonly EntryInput[] {
   const named = new Map(marks.map(({ animal, outcome }) => [animal, outcome]));
-  const isRest = ({ animal, outcome }: OfferLine) => outcome === null && (rest?.includes(animal) ?? true);
+  const others = rest === undefined ? null : new Set(rest);
+  const isRest = ({ animal, outcome }: OfferLine) => outcome === null && (others?.has(animal) ?? true);
   return offers
     .filter((offer) => named.has(offer.animal) || isRest(offer))
     .map(({ id, animal }): EntryInput => {

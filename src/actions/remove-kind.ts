@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
+import { fewOf } from '../husbandry/words.ts';
 import { rowsOf, type Tx } from '../store/index.ts';
 import { asOf, formId, someText } from './fields.ts';
 import { findKind } from './find.ts';
@@ -38,8 +39,6 @@ async function usedBy(tx: Tx, { code, name }: { code: string; name: string }): P
     ...plans.map((plan) => `a planned ${plan.kind}`),
   ];
   if (named.length === 0) return null;
-  const rest = named.length - MOST_NAMED;
-  const who = named.slice(0, MOST_NAMED).join(', ') + (rest > 0 ? ` and ${rest} more` : '');
-  const sentence = `"${name}" is the kind of ${who}, on record here. Give them another kind first.`;
+  const sentence = `"${name}" is the kind of ${fewOf(named, MOST_NAMED)}, on record here. Give them another kind first.`;
   return problem('kind-in-use', sentence);
 }

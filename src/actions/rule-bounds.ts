@@ -1,10 +1,9 @@
 /** What the figures of a rule must be to each other; the first that is not is a Problem that says what would be right. */
+
 import type { Kind, StageValues } from '../husbandry/animals/index.ts';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
-
-const PERCENT = 100;
-const percent = (share: number): string => `${Number((share * PERCENT).toFixed(1))}`;
+import { inPercent } from '../husbandry/units.ts';
 
 const swapped = (field: string, sentence: string): Problem => problem('ends-swapped', sentence, field);
 
@@ -14,18 +13,24 @@ export const whyNotRule = (values: StageValues, facts: Facts): Problem | null =>
 
 function wrongWindow({ window: { min, ideal, max, killFirstAbove } }: StageValues): Problem | null {
   if (min >= ideal) {
-    const best = percent(ideal);
-    return swapped('windowMin', `"${percent(min)}" is not below the best length; write less than ${best} %.`);
+    const best = inPercent(ideal);
+    return swapped(
+      'windowMin',
+      `"${inPercent(min)}" is not below the best length; write less than ${best} %.`,
+    );
   }
   if (ideal >= max) {
-    const best = percent(ideal);
-    return swapped('windowMax', `"${percent(max)}" is not above the best length; write more than ${best} %.`);
+    const best = inPercent(ideal);
+    return swapped(
+      'windowMax',
+      `"${inPercent(max)}" is not above the best length; write more than ${best} %.`,
+    );
   }
   if (killFirstAbove === null || (ideal < killFirstAbove && killFirstAbove <= max)) return null;
-  const between = `more than ${percent(ideal)} % and at most ${percent(max)} %`;
+  const between = `more than ${inPercent(ideal)} % and at most ${inPercent(max)} %`;
   return problem(
     'out-of-window',
-    `"${percent(killFirstAbove)}" lies outside what is taken; write ${between}, or leave it empty.`,
+    `"${inPercent(killFirstAbove)}" lies outside what is taken; write ${between}, or leave it empty.`,
     'killFirstAbove',
   );
 }
@@ -37,7 +42,7 @@ function wrongRange({ mealItems, intervalDays, weeklyNeed }: StageValues): Probl
   if (intervalDays[0] > intervalDays[1])
     return backwards('intervalMost', [`${intervalDays[0]}`, `${intervalDays[1]}`]);
   return weeklyNeed[0] > weeklyNeed[1]
-    ? backwards('needMost', [percent(weeklyNeed[0]), percent(weeklyNeed[1])])
+    ? backwards('needMost', [`${inPercent(weeklyNeed[0])}`, `${inPercent(weeklyNeed[1])}`])
     : null;
 }
 

@@ -1,10 +1,11 @@
 /** The figures of a stage's rule as they are entered: shares in percent, times in whole days; what is not named stays. */
+
 import { z } from 'zod';
 import type { StageRule, StageValues } from '../husbandry/animals/index.ts';
 import type { PreyForm } from '../husbandry/prey-form.ts';
+import { inPercent, PERCENT } from '../husbandry/units.ts';
 import { figureOrNone, figureWithin, flag, oneOf } from './fields.ts';
 
-const PERCENT = 100;
 const LONGEST_DAYS = 400;
 const LONGEST_CYCLE_DAYS = 1500;
 const LONGEST_SHARE = 150;
@@ -137,7 +138,7 @@ function moultWith(now: StageValues, given: RuleFigures) {
   };
 }
 
-const shown = (share: number): string => `${Number((share * PERCENT).toFixed(1))}`;
+const shown = (share: number): string => `${inPercent(share)}`;
 
 /** Each figure as a form shows it; '' where there is none. */
 export function figuresShown(rule: StageRule): Readonly<Record<string, string>> {

@@ -7,11 +7,17 @@ export type TempC = number;
 export const MM_PER_INCH = 25.4;
 export const MM_PER_CM = 10;
 export const MG_PER_GRAM = 1000;
+export const PERCENT = 100;
 export const DAYS_PER_WEEK = 7;
 export const DAYS_PER_YEAR = 365.25;
 export const HOURS_PER_DAY = 24;
 /** Exponent from length to volume and so, at one shape, to mass. */
 export const LENGTH_TO_MASS = 3;
+
+/** A share from 0 to 1 in percent, to a tenth. */
+export const inPercent = (share: number): number => Math.round(share * PERCENT * TENTHS) / TENTHS;
+
+const TENTHS = 10;
 
 /** Degrees Fahrenheit to degrees Celsius. */
 export const celsius = (fahrenheit: number): TempC =>

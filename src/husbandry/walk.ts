@@ -1,4 +1,5 @@
 /** The order in which a keeper walks past the animals: shelf by shelf as arranged, then as placed on the shelf. */
+import { grouped } from './grouped.ts';
 
 /** Where animals stand together. */
 export interface ShelfPlace {
@@ -14,7 +15,16 @@ interface Placed extends ShelfPlace {
 }
 
 const byPlace = new Intl.Collator('en', { numeric: true });
-const keyOf = ({ room, shelf }: ShelfPlace): string => JSON.stringify([room, shelf]);
+const PARTED_BY = '|';
+
+/** A shelf's name in forms and addresses: its room's code, which has no bar, and the shelf. */
+export const shelfKey = ({ room, shelf }: ShelfPlace): string => `${room}${PARTED_BY}${shelf}`;
+
+/** The shelf a key names; of a room alone the shelf is null. */
+export function placeOfKey(key: string): { readonly room: string; readonly shelf: string | null } {
+  const at = key.indexOf(PARTED_BY);
+  return at < 0 ? { room: key, shelf: null } : { room: key.slice(0, at), shelf: key.slice(at + 1) };
+}
 
 export const sameShelf = (a: ShelfPlace, b: ShelfPlace): boolean => a.room === b.room && a.shelf === b.shelf;
 
@@ -24,8 +34,8 @@ export const byName = (a: ShelfPlace, b: ShelfPlace): number =>
 
 /** Shelves as arranged; one that is not in the arrangement comes after those that are, by name. */
 function byWalk(walk: readonly ShelfPlace[]): (a: ShelfPlace, b: ShelfPlace) => number {
-  const places = new Map(walk.map((shelf, at) => [keyOf(shelf), at]));
-  const placeOf = (shelf: ShelfPlace) => places.get(keyOf(shelf)) ?? walk.length;
+  const places = new Map(walk.map((shelf, at) => [shelfKey(shelf), at]));
+  const placeOf = (shelf: ShelfPlace) => places.get(shelfKey(shelf)) ?? walk.length;
   return (a, b) => placeOf(a) - placeOf(b) || byName(a, b);
 }
 
@@ -37,12 +47,14 @@ const onShelf = (a: Placed, b: Placed): number =>
 
 export function inWalkOrder<T extends Placed>(rows: readonly T[], walk: readonly ShelfPlace[]): readonly T[] {
   const shelves = byWalk(walk);
-  return rows.toSorted((a, b) => shelves(a, b) || onShelf(a, b));
+  return [...grouped(rows, shelfKey).values()]
+    .sort(([a], [b]) => shelves(a!, b!))
+    .flatMap((shelf) => shelf.toSorted(onShelf));
 }
 
 /** Each shelf once, in the order its first row comes. */
 export function shelvesAmong(rows: readonly ShelfPlace[]): readonly ShelfPlace[] {
-  const found = new Map(rows.map(({ room, shelf }) => [keyOf({ room, shelf }), { room, shelf }]));
+  const found = new Map(rows.map(({ room, shelf }) => [shelfKey({ room, shelf }), { room, shelf }]));
   return [...found.values()];
 }
 

@@ -8,4 +8,20 @@ export function plural(noun: string): string {
 }
 
 /** Capital first letter of a sentence. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** 'crickets, flies and roaches'. */
+export function listed(words: readonly string[]): string {
+  if (words.length < 2) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+/** 'Ash, Birch, Clove and 4 more'; all of them where they are no more than `most`. */
+export function fewOf(names: readonly string[], most: number): string {
+  const more = names.length - most;
+  if (more <= 0) return listed(names);
+  return `${names.slice(0, most).join(', ')} and ${more.toLocaleString('en-GB')} more`;
+}
+
+/** 'an adult', 'a spiderling'. */
+export const oneOf = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;

@@ -90,7 +90,7 @@ test('animals move to another shelf in one act, and nobody is lost or doubled', 
       moving: { animals: ['A2', 'A3'], to: { room: 'R1', shelf: 'A2' } },
     }),
   );
-  expect(summary).toBe('Moved 2 animals from no shelf to A2');
+  expect(summary).toBe('Moved 2 animals from no shelf to “A2”');
   expect(await walked(room)).toEqual([': A1', 'A2: A2 A3 A4 A5', 'A10: A6']);
   good(await undo(room, { act }));
   expect(await walked(room)).toEqual(AS_NAMED);

@@ -80,7 +80,7 @@ export const tonightProps: TonightProps = {
   nextDay: TODAY + 2,
   anybody: true,
   chosen: new Map(),
-  told: { already: [], against: [] },
+  told: { already: [], against: [], untold: 0 },
   used: [],
   written: 0,
   earliest: TODAY - 60,
@@ -124,6 +124,7 @@ export const earlierRoundProps: TonightProps = {
         minutesAgo: 12,
       },
     ],
+    untold: 0,
   },
   used: [
     {
@@ -692,7 +693,7 @@ export const settingsProps: SettingsProps = {
     },
   ],
   kinds,
-  kindNames: new Map([['brachypelma', 'red knee']]),
+  kindNames: new Map([['brachypelma', { commonName: 'red knee' }]]),
   animals: [{ value: 'A3', label: 'Duchess' }],
 };
 

@@ -54,7 +54,7 @@ interface GroupProps {
 
 const Group = ({ animals, names, title, said }: GroupProps) =>
   animals.length === 0 ? null : (
-    <details class="standing">
+    <details class="away-standing">
       <summary>{title(animals.length)}</summary>
       <ul>
         {animals.map((each) => (

@@ -1,18 +1,11 @@
 /** The sitter's sheet: for somebody who does not know the animals, evening by evening and shelf by shelf, on paper. */
-import type { CautionCode } from '../../src/husbandry/animals/index.ts';
-import type { PreyOffer } from '../../src/husbandry/appetite/index.ts';
-import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import { inBrief } from '../cautions.ts';
-import { counted, dayRange, type LengthUnit, lengthRange, longDay } from '../format.ts';
-import { Layout, type Shell } from '../layout.tsx';
-import { type Names, nameOf, preyName } from '../names.ts';
 
-export interface SheetRow {
-  readonly animal: string;
-  readonly place: string;
-  readonly offer: PreyOffer | null;
-  readonly cautions: readonly CautionCode[];
-}
+import type { CautionCode } from '../../src/husbandry/animals/index.ts';
+import type { DayNumber } from '../../src/husbandry/calendar.ts';
+import { dayRange, type LengthUnit } from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { type Names, nameOf } from '../names.ts';
+import { SheetEvening, type SitterEvening } from './away-sheet-evening.tsx';
 
 export interface AwaySheetProps {
   readonly shell: Shell;
@@ -22,8 +15,7 @@ export interface AwaySheetProps {
   readonly to: DayNumber;
   /** Back to the page with the same days. */
   readonly back: string;
-  /** Evenings, each in the order of the walk. */
-  readonly evenings: readonly { readonly day: DayNumber; readonly rows: readonly SheetRow[] }[];
+  readonly evenings: readonly SitterEvening[];
   readonly leaveAlone: readonly {
     readonly animal: string;
     readonly place: string;
@@ -97,110 +89,6 @@ const FirstThings = ({ cautions }: AwaySheetProps) => (
     </ul>
   </section>
 );
-
-type EveningProps = AwaySheetProps & { readonly evening: AwaySheetProps['evenings'][number] };
-
-/** Rows by place, in the order given. */
-function byPlace(rows: readonly SheetRow[]): readonly (readonly [string, readonly SheetRow[]])[] {
-  const places = new Map<string, SheetRow[]>();
-  for (const row of rows) places.set(row.place, [...(places.get(row.place) ?? []), row]);
-  return [...places];
-}
-
-const SheetEvening = (props: EveningProps) => {
-  const { evening, names } = props;
-  return (
-    <section class="sheet-evening" aria-label={longDay(evening.day)} tabindex={0}>
-      <h2>
-        <span class="tick" aria-hidden="true"></span>
-        {longDay(evening.day)}: {counted(evening.rows.length, 'animal')}
-      </h2>
-      <TakeOut rows={evening.rows} names={names} />
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span class="unseen">Done</span>
-            </th>
-            <th scope="col">Box</th>
-            <th scope="col">Animal</th>
-            <th scope="col">Give</th>
-            <th scope="col">From</th>
-            <th scope="col">Mind</th>
-          </tr>
-        </thead>
-        {byPlace(evening.rows).map(([place, rows]) => (
-          <tbody>
-            <tr class="sheet-place">
-              <th scope="rowgroup" colspan={6}>
-                {place === '' ? 'Place not written down' : place}
-              </th>
-            </tr>
-            {rows.map((row) => (
-              <SheetLine {...props} row={row} />
-            ))}
-          </tbody>
-        ))}
-      </table>
-    </section>
-  );
-};
-
-/** '12 house crickets from Small box' for the whole evening, to be put in a cup before the walk. */
-const TakeOut = ({ rows, names }: { rows: readonly SheetRow[]; names: Names }) => {
-  const sums = new Map<string, { heads: number; species: string }>();
-  for (const { offer } of rows) {
-    if (offer === null) continue;
-    const before = sums.get(offer.bin)?.heads ?? 0;
-    sums.set(offer.bin, { heads: before + offer.heads, species: offer.species });
-  }
-  if (sums.size === 0) return null;
-  return (
-    <p>
-      Take out first:{' '}
-      {[...sums]
-        .map(
-          ([bin, { heads, species }]) =>
-            `${heads} ${preyName(names.species, species, heads)} from ${nameOf(names.bins, bin)}`,
-        )
-        .join('; ')}
-      .
-    </p>
-  );
-};
-
-const SheetLine = ({ row, names, unit, byHand }: EveningProps & { readonly row: SheetRow }) => {
-  const { offer } = row;
-  const kill =
-    offer === null
-      ? ''
-      : offer.portions > 1
-        ? `kill first, cut into ${offer.portions}`
-        : offer.killFirst
-          ? 'kill first'
-          : '';
-  return (
-    <tr>
-      <td>
-        <span class="tick" aria-hidden="true"></span>
-      </td>
-      <td class="sheet-code">{row.animal}</td>
-      <th scope="row">{nameOf(names.animals, row.animal)}</th>
-      <td>
-        {offer === null ? (
-          <span class="write-in">{byHand ? '' : 'nothing fits: ask'}</span>
-        ) : (
-          <>
-            <b>{offer.heads}</b> {preyName(names.species, offer.species, offer.heads)},{' '}
-            <span class="whole">{lengthRange(offer.fromMm, offer.toMm, unit)}</span>
-          </>
-        )}
-      </td>
-      <td>{offer === null ? '' : nameOf(names.bins, offer.bin)}</td>
-      <td>{[kill, inBrief(row.cautions)].filter((words) => words !== '').join('; ')}</td>
-    </tr>
-  );
-};
 
 const DoNotOpen = ({ leaveAlone, names }: AwaySheetProps) => (
   <section aria-label="Do not open">

@@ -1,5 +1,5 @@
 /** When something went wrong: one sentence, a way on, and the number to tell whoever mends it. */
-import { Document } from '../layout.tsx';
+import { Document } from '../document.tsx';
 import type { ThemeChoice } from '../partials/theme.tsx';
 import { paths } from '../paths.ts';
 

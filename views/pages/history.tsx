@@ -1,4 +1,5 @@
 /** The history: everything that was done here, newest first, each step with its undo. */
+import { grouped } from '../../src/husbandry/grouped.ts';
 import { fullDay, shortDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { entryOf, type Option, type PageForms, Select } from '../partials/form.tsx';
@@ -67,11 +68,7 @@ function headline({ lines, sought, at }: HistoryProps): string {
   return isAll(sought) ? 'Nothing is written down yet' : 'Nothing on record matches this';
 }
 
-function byDay(lines: readonly StepLine[]): [number, StepLine[]][] {
-  const days = new Map<number, StepLine[]>();
-  for (const line of lines) days.set(line.day, [...(days.get(line.day) ?? []), line]);
-  return [...days];
-}
+const byDay = (lines: readonly StepLine[]) => [...grouped(lines, ({ day }) => day)];
 
 const Sought = ({ sought, animals, bins, groups, forms }: HistoryProps) => {
   const { animal, bin, group, words } = sought;

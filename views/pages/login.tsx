@@ -1,5 +1,5 @@
 /** The way in, on a server with a password. */
-import { Document } from '../layout.tsx';
+import { Document } from '../document.tsx';
 import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
 import type { ThemeChoice } from '../partials/theme.tsx';
 import { paths } from '../paths.ts';

@@ -1,18 +1,20 @@
-/** The acts of a sac: what happened to it, each with its day, and the form for a new one. */
+/** The acts of a sac: what happened to it, each with its day, and what is planned of it changed. */
+
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
-import { type LengthUnit, lengthText } from '../format.ts';
+import type { LengthUnit } from '../format.ts';
 import type { Shell } from '../layout.tsx';
 import { type Names, nameOf } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
-import { SubmitButtons, Toggle } from '../partials/choices.tsx';
-import { AsOf, entryOf, Field, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import { SubmitButtons } from '../partials/choices.tsx';
+import { AsOf, entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
+import { COMES_OFF, PercentField, PlanFields } from '../partials/plan-fields.tsx';
 import { paths } from '../paths.ts';
 
 /**
  * Forms post to `paths.sacAct(code, …)`: pulled (`day`), hatched (`day`, `count`), settled (`day`, `count`, `name`,
  * `shelf`), ended (`day`, `how`), edit (`from`, `to`, `count`, `gauge`, `chance`, `shareKept` in percent, `asOf`),
- * cancel; a new one to `paths.sacs` (see NewSac).
+ * cancel.
  */
 interface FormsProps {
   readonly forms: PageForms;
@@ -125,7 +127,13 @@ const Ended = (props: StepsProps) => {
   );
 };
 
-const PERCENT = 100;
+const EDITED = {
+  from: 'First feed at the earliest',
+  to: 'First feed at the latest',
+  count: 'Young',
+  gauge: 'Size at the first feed',
+  chance: COMES_OFF,
+};
 
 const Edit = (props: StepsProps) => {
   const { change } = props.sac;
@@ -139,53 +147,13 @@ const Edit = (props: StepsProps) => {
         button="Save"
       >
         <AsOf revision={props.revision} />
-        <Field
-          entry={entry}
-          name="from"
-          label="First feed at the earliest"
-          type="date"
-          start={civilDate(change.from)}
-          required
-        />
-        <Field
-          entry={entry}
-          name="to"
-          label="First feed at the latest"
-          type="date"
-          start={civilDate(change.to)}
-          required
-        />
-        <Field
-          entry={entry}
-          name="count"
-          label="Young"
-          type="number"
-          min="1"
-          start={`${change.count}`}
-          required
-        />
-        <Field
-          entry={entry}
-          name="gauge"
-          label="Size at the first feed"
-          start={lengthText(change.gaugeMm, props.unit)}
-          required
-        />
-        <Field
-          entry={entry}
-          name="chance"
-          label="How likely it comes off, in percent"
-          type="number"
-          min="1"
-          start={`${Math.round(change.chance * PERCENT)}`}
-        />
-        <Field
+        <PlanFields entry={entry} change={change} unit={props.unit} words={EDITED} />
+        <PercentField
           entry={entry}
           name="shareKept"
           label="Share that stays, in percent"
-          type="number"
-          min="0"
-          start={`${Math.round((change.sac?.shareKept ?? 1) * PERCENT)}`}
+          least={0}
+          share={change.sac?.shareKept ?? 1}
         />
       </ActForm>
       <PostForm entry={entryFor(props, 'cancel')} action={paths.sacAct(change.code, 'cancel')} class="inline">
@@ -194,73 +162,5 @@ const Edit = (props: StepsProps) => {
         </button>
       </PostForm>
     </>
-  );
-};
-
-interface NewSacProps extends FormsProps {
-  readonly mothers: readonly Option[];
-  readonly usualChance: number;
-  readonly open: readonly unknown[];
-}
-
-/** Posts to `paths.sacs`: `animal`, `laidFrom`, `laidTo`, `count`, `chance` and `shareKept` in percent, `motherFasts`. */
-export const NewSac = (props: NewSacProps) => {
-  const entry = entryOf(props.forms, 'sac');
-  return (
-    <ActForm
-      entry={entry}
-      action={paths.sacs}
-      title="A sac was laid or found"
-      button="Write it down"
-      open={props.open.length === 0}
-    >
-      <Select entry={entry} name="animal" label="Mother" options={props.mothers} none="Choose the mother" />
-      <Field
-        entry={entry}
-        name="laidFrom"
-        label="Laid on, or not before"
-        type="date"
-        start={today(props)}
-        required
-      />
-      <Field
-        entry={entry}
-        name="laidTo"
-        label="Not after"
-        type="date"
-        hint="Leave empty when you know the day."
-      />
-      <Field
-        entry={entry}
-        name="count"
-        label="Young you expect"
-        type="number"
-        min="1"
-        hint="About is good enough."
-        required
-      />
-      <Field
-        entry={entry}
-        name="chance"
-        label="How likely it comes off, in percent"
-        type="number"
-        min="1"
-        start={`${Math.round(props.usualChance * PERCENT)}`}
-      />
-      <Field
-        entry={entry}
-        name="shareKept"
-        label="Share you will keep, in percent"
-        type="number"
-        min="0"
-        start="100"
-      />
-      <Toggle
-        name="motherFasts"
-        value="on"
-        label="The mother takes no food meanwhile"
-        checked={entry.values.motherFasts === 'on'}
-      />
-    </ActForm>
   );
 };

@@ -9,7 +9,8 @@ import type { Option, PageForms } from '../partials/form.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
 import { cupWords, orderWords, sacOf, sacStory, waveWords } from '../sac-words.ts';
-import { NewSac, SacSteps } from './sacs-forms.tsx';
+import { SacSteps } from './sacs-forms.tsx';
+import { NewSac } from './sacs-new.tsx';
 
 /** One sac still expected; `wave` and `prey` are null where nothing of it stays here. */
 export interface SacView {

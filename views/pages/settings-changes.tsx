@@ -1,10 +1,12 @@
 /** Planned changes: sacs, arrivals and sales that alter who will eat. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
+
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
 import { counted, dayRange, type LengthUnit, lengthText, percent } from '../format.ts';
+import { kindNameOf } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
 import { RadioButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import { PercentField, PlanFields } from '../partials/plan-fields.tsx';
 import { paths } from '../paths.ts';
 
 /**
@@ -17,7 +19,7 @@ interface ChangesProps {
   readonly changes: readonly PlannedChange[];
   readonly kinds: readonly Option[];
   /** Common names by code, as they stand within a sentence. */
-  readonly kindNames: ReadonlyMap<string, string>;
+  readonly kindNames: ReadonlyMap<string, { readonly commonName: string }>;
   readonly animals: readonly Option[];
   readonly rooms: readonly { readonly code: string; readonly name: string }[];
 }
@@ -72,7 +74,8 @@ const Planned = (props: PlannedProps) => {
   );
 };
 
-const PERCENT = 100;
+const LIKELY = 'How likely, in percent';
+const EDITED = { from: 'First day', to: 'Last day', count: 'How many', gauge: 'Size', chance: LIKELY };
 
 /** Posts to `changes/edit`: `change`, `from`, `to`, `count`, `gauge`, `chance` in percent. */
 const EditChange = ({ change, forms, unit }: PlannedProps) => {
@@ -85,40 +88,14 @@ const EditChange = ({ change, forms, unit }: PlannedProps) => {
       button="Save"
     >
       <input type="hidden" name="change" value={change.code} />
-      <Field
-        entry={entry}
-        name="from"
-        label="First day"
-        type="date"
-        start={civilDate(change.from)}
-        required
-      />
-      <Field entry={entry} name="to" label="Last day" type="date" start={civilDate(change.to)} required />
-      <Field
-        entry={entry}
-        name="count"
-        label="How many"
-        type="number"
-        min="1"
-        start={`${change.count}`}
-        required
-      />
-      <Field entry={entry} name="gauge" label="Size" start={lengthText(change.gaugeMm, unit)} required />
-      <Field
-        entry={entry}
-        name="chance"
-        label="How likely, in percent"
-        type="number"
-        min="1"
-        start={`${Math.round(change.chance * PERCENT)}`}
-      />
+      <PlanFields entry={entry} change={change} unit={unit} words={EDITED} />
     </ActForm>
   );
 };
 
 /** 'Sac: 120 young of curly hair tarantula, 3 mm, first feed Tue 1 Dec to Sun 6 Dec, 70 % likely'. */
 function sentenceOf(change: PlannedChange, { unit, kindNames }: ChangesProps): string {
-  const kind = kindNames.get(change.animalKind) ?? 'a kind no longer known';
+  const kind = kindNameOf(kindNames, change.animalKind);
   const when = dayRange(change.from, change.to);
   const size = lengthText(change.gaugeMm, unit);
   const likely = change.chance < 1 ? `, ${percent(change.chance)} likely` : '';
@@ -146,7 +123,7 @@ const NewChange = ({ forms, kinds, animals, rooms }: ChangesProps) => {
       <Field entry={entry} name="gauge" label="Size" hint="Of each: 4 mm." required />
       <Field entry={entry} name="from" label="First day" type="date" required />
       <Field entry={entry} name="to" label="Last day" type="date" required />
-      <Field entry={entry} name="chance" label="How likely, in percent" type="number" min="1" start="100" />
+      <PercentField entry={entry} name="chance" label={LIKELY} least={1} share={1} />
       <Select
         entry={entry}
         name="room"

@@ -1,7 +1,8 @@
 /** Settings: when you feed, when prey can come, how warm it is, what you expect to change. */
+
 import type { FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange, Room } from '../../src/husbandry/snapshot.ts';
-import { type LengthUnit, listed, WEEKDAYS } from '../format.ts';
+import { DAY_OPTIONS, type LengthUnit, listed, WEEKDAYS } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
@@ -30,7 +31,7 @@ export interface SettingsProps {
   /** Kinds by common name, grouped. */
   readonly kinds: readonly Option[];
   /** Common names by code, as they stand within a sentence. */
-  readonly kindNames: ReadonlyMap<string, string>;
+  readonly kindNames: ReadonlyMap<string, { readonly commonName: string }>;
   /** Animals by name, for one that is sold. */
   readonly animals: readonly Option[];
   /** What was written down last, newest first. */
@@ -61,8 +62,6 @@ function headline({ feedingWeekdays }: FeedingCalendar): string {
   if (days.length === WEEKDAYS.length) return 'You feed every day';
   return `You feed on ${listed(days.map((day) => `${day}s`))}`;
 }
-
-const DAY_OPTIONS: readonly Option[] = WEEKDAYS.map((day, i) => ({ value: `${i}`, label: day.slice(0, 3) }));
 
 /** The weekdays ticked: as typed when the form was refused. */
 const ticked = (typed: string | undefined, stored: readonly boolean[]): string[] =>

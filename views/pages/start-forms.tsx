@@ -1,7 +1,8 @@
 /** The short forms of the first steps: one animal, a room's warmth, the feeding days, one bin. */
+
 import type { FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import type { Room } from '../../src/husbandry/snapshot.ts';
-import { WEEKDAYS } from '../format.ts';
+import { DAY_OPTIONS } from '../format.ts';
 import { CheckButtons } from '../partials/choices.tsx';
 import {
   entryOf,
@@ -76,8 +77,6 @@ export const QuickRoom = ({ forms, room }: RoomProps) => {
     </PostForm>
   );
 };
-
-const DAY_OPTIONS: readonly Option[] = WEEKDAYS.map((day, i) => ({ value: `${i}`, label: day.slice(0, 3) }));
 
 interface DaysProps {
   readonly forms: PageForms;

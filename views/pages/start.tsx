@@ -116,7 +116,7 @@ interface StepProps {
 }
 
 const Step = ({ title, done, children }: StepProps) => (
-  <li class={done === null ? 'step' : 'step is-done'}>
+  <li class={done === null ? 'start-step' : 'start-step is-done'}>
     <h2>
       {title}
       {done === null ? null : <small>{done}</small>}

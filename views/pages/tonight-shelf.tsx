@@ -1,16 +1,16 @@
 /** One shelf of the round: its rows, another bin for all of them, and its own button. */
+
 import type { Serving } from '../../src/husbandry/appetite/index.ts';
+import { grouped } from '../../src/husbandry/grouped.ts';
 import { nameOf } from '../names.ts';
 import { paths } from '../paths.ts';
 import type { TonightProps } from './tonight.tsx';
 import { ServingRow } from './tonight-row.tsx';
 
 /** Rows by shelf, in the order given. */
-export function byShelf<T extends { readonly shelf: string }>(rows: readonly T[]): [string, T[]][] {
-  const shelves = new Map<string, T[]>();
-  for (const row of rows) shelves.set(row.shelf, [...(shelves.get(row.shelf) ?? []), row]);
-  return [...shelves];
-}
+export const byShelf = <T extends { readonly shelf: string }>(rows: readonly T[]) => [
+  ...grouped(rows, ({ shelf }) => shelf),
+];
 
 type ShelfProps = TonightProps & {
   readonly shelf: string;

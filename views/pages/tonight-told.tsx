@@ -23,6 +23,8 @@ export interface AgainstTold extends WrittenBy {
 export interface Told {
   readonly already: readonly AlreadyTold[];
   readonly against: readonly AgainstTold[];
+  /** Rows besides that stood written already. */
+  readonly untold: number;
 }
 
 interface ToldProps {
@@ -31,7 +33,7 @@ interface ToldProps {
   readonly forms: PageForms;
 }
 
-export const ToldSection = ({ told: { already, against }, names, forms }: ToldProps) =>
+export const ToldSection = ({ told: { already, against, untold }, names, forms }: ToldProps) =>
   already.length + against.length === 0 ? null : (
     <section class="told" aria-labelledby="told">
       <h2 id="told">Somebody else wrote some of this down</h2>
@@ -57,6 +59,7 @@ export const ToldSection = ({ told: { already, against }, names, forms }: ToldPr
           </form>
         </div>
       ))}
+      {untold === 0 ? null : <p>{counted(untold, 'more stands', 'more stand')} written down already.</p>}
     </section>
   );
 

@@ -1,6 +1,6 @@
 /** The order you walk: every shelf with who lives there, to be put in the order of the keeper's own steps. */
 import type { ShelfPlace } from '../../src/husbandry/walk.ts';
-import { counted } from '../format.ts';
+import { counted, fewOf } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { ArrangeLine, KeepOrder, swapped, TypedPlaces } from '../partials/arrange.tsx';
 import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
@@ -86,8 +86,5 @@ const WalkForm = ({ forms, shelves, changed, places, revision }: WalkProps) => (
   </div>
 );
 
-function namesOf(animals: readonly string[]): string {
-  const more = animals.length - NAMED;
-  const named = animals.slice(0, NAMED).join(', ');
-  return `${counted(animals.length, 'animal')}: ${named}${more > 0 ? ` and ${more} more` : ''}`;
-}
+const namesOf = (animals: readonly string[]): string =>
+  `${counted(animals.length, 'animal')}: ${fewOf(animals, NAMED)}`;

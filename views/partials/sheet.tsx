@@ -1,6 +1,7 @@
 /** A sheet of paper: shown as one on the screen, and printed with nothing around it. */
 import type { Child } from 'hono/jsx';
-import { Document, type Shell } from '../layout.tsx';
+import { Document } from '../document.tsx';
+import type { Shell } from '../layout.tsx';
 
 const STYLES = ['paper', 'app', 'buttons', 'print', 'sheet'].map((name) => `/assets/${name}.css`);
 

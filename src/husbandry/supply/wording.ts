@@ -1,7 +1,7 @@
 /** The verdict in about ten words, as a person would say it. */
 import { civilDate, type DayNumber, weekday } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
-import { capital } from '../words.ts';
+import { sentenceCase } from '../words.ts';
 import type { GroupAnswer, Verdict } from './answer.ts';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
@@ -50,7 +50,7 @@ export function headlineOf(spoken: Spoken): string {
   const more = short.filter(({ verdict }) => verdict !== 'lasts').length - 1;
   const rest = more > 0 ? `; ${others(more)}` : '; the rest lasts';
   const who = whoOf(worst, spoken.groups);
-  if (worst.verdict === 'runs short') return `${capital(who)} run short ${when}${rest}.`;
+  if (worst.verdict === 'runs short') return `${sentenceCase(who)} run short ${when}${rest}.`;
   if (worst.verdict === 'tight') return `${state}: ${who} could run short ${when}${rest}.`;
   return `${state}: ${who} could go hungry too long${rest}.`;
 }

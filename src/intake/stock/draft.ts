@@ -2,7 +2,7 @@
 import type { BinRole, Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { ok } from '../../husbandry/result.ts';
-import { capital, plural } from '../../husbandry/words.ts';
+import { plural, sentenceCase } from '../../husbandry/words.ts';
 import { isBlank } from '../cells/blank.ts';
 import { readCount } from '../cells/count.ts';
 import type { DateCell } from '../cells/date-column.ts';
@@ -82,7 +82,7 @@ const WORD = /\p{L}{3}/u;
 
 /** A bin without a name is called by its label, if that is a word, else by its prey. */
 const nameFrom = (label: string, { commonName }: PreySpecies): string =>
-  WORD.test(label) ? label : capital(plural(commonName));
+  WORD.test(label) ? label : sentenceCase(plural(commonName));
 
 export function stockDraft(row: SheetRow<StockColumn>, world: StockWorld): StockRead {
   const { cell } = row;

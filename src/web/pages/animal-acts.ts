@@ -1,4 +1,5 @@
 /** What is written down about one animal: moulted, measured, premoult, matured, died. */
+
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type AnimalAct, paths } from '../../../views/paths.ts';
@@ -14,10 +15,9 @@ import type { DoorEnv } from '../door.ts';
 import { showRefused } from './animal-refused.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { length, maybe, maybeLength, ticked, typed } from './typed.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
 
 const at = (act: AnimalAct): string => route(paths.animalAct(':code', act));

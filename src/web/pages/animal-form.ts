@@ -7,7 +7,7 @@ import { AnimalFormPage } from '../../../views/pages/animal-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { sex } from '../../actions/animal-fields.ts';
-import { asOf, civilDay, heads } from '../../actions/fields.ts';
+import { civilDay, heads } from '../../actions/fields.ts';
 import { addAnimal, type Done, editAnimal, factsNow, loadSnapshot } from '../../actions/index.ts';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
@@ -20,9 +20,9 @@ import type { DoorEnv } from '../door.ts';
 import { kindOptions, roomOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
-import { route } from './route.ts';
-import { anyText, maybe, maybeLengthText, needed, readMm, ticked, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { codeOf, route } from './route.ts';
+import { anyText, maybe, maybeLengthText, needed, readMm, revision, ticked, typed } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 const shape = (unit: LengthUnit) => ({
   name: needed,
@@ -37,7 +37,7 @@ const shape = (unit: LengthUnit) => ({
   hatchedDay: maybe(civilDay),
   hereSince: maybe(civilDay),
   matured: ticked,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 type Given = z.output<z.ZodObject<ReturnType<typeof shape>>>;
 
@@ -76,7 +76,7 @@ async function showForm(house: House, c: Context, refused: Refused | null = null
     kinds: kindOptions(facts),
     rooms: roomOptions(rooms),
   };
-  return page(c, AnimalFormPage(props), refused === null ? 200 : 422);
+  return page(c, AnimalFormPage(props), statusOf(refused !== null));
 }
 
 /** A size left empty is taken from the middle of the stage: a juvenile, or grown when it has matured. */
@@ -110,7 +110,7 @@ async function change(
   { c, unit, formId }: Sent,
 ): Promise<Result<Done<{ animal: string }>>> {
   const { context } = house;
-  const code = c.req.param('code') ?? '';
+  const code = codeOf(c);
   const snapshot = await loadSnapshot(context);
   const animal = snapshot.animals.find((each) => each.code === code);
   const row = await context.store.ask(rowNamed('animal', code));

@@ -1,4 +1,5 @@
 /** An act of an animal's page that was refused: the page again as typed, or a sentence where the animal has left. */
+
 import type { Context } from 'hono';
 import { AnimalGoneActPage } from '../../../views/pages/animal-gone-act.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -6,10 +7,11 @@ import { rowNamed } from '../../store/index.ts';
 import { showAnimal } from './animal.ts';
 import type { House } from './house.ts';
 import { inNames } from './names.ts';
+import { codeOf } from './route.ts';
 import { page, visit } from './visit.ts';
 
 export async function showRefused(house: House, c: Context, refused: Refused): Promise<Response> {
-  const row = await house.context.store.ask(rowNamed('animal', c.req.param('code') ?? ''));
+  const row = await house.context.store.ask(rowNamed('animal', codeOf(c)));
   const here = await visit(house, c);
   if (row === null || row.leftDay === null || row.leftReason === null)
     return showAnimal(house, c, named(refused, here.names));

@@ -13,10 +13,10 @@ import { lifeProps } from './animal-life.ts';
 import { recordLines, recordPage } from './animal-record.ts';
 import type { House } from './house.ts';
 import { showLeftAnimal } from './left.ts';
-import { eatingOf, nextMeal } from './meals.ts';
+import { cautionsFor, eatingOf, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function animalRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(route(paths.animal(':code')), (c) => showAnimal(house, c));
@@ -42,11 +42,11 @@ export async function showAnimal(
     moults: moults(kind),
     roomName: here.names.rooms.get(animal.room) ?? animal.room,
     next: await nextFor(house, here, animal),
-    cautions: kind.cautions,
+    cautions: cautionsFor(animal, here.snapshot),
     rule: ruleLines(ruleOf(kind, animal)),
     record: await recordOf(house, here, { code: animal.code, life, asked: Number(c.req.query('page') ?? 1) }),
   };
-  return page(c, AnimalPage(props), refused === null ? 200 : 422);
+  return page(c, AnimalPage(props), statusOf(refused !== null));
 }
 
 async function nextFor(

@@ -1,4 +1,5 @@
 /** Many animals at once: chosen in the list, one act, looked over in words, then done as one step. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { AnimalsChangePage, type ChosenFields } from '../../../views/pages/animals-change.tsx';
@@ -6,7 +7,6 @@ import { AnimalsCheckPage } from '../../../views/pages/animals-check.tsx';
 import { AnimalsRefusedPage } from '../../../views/pages/animals-refused.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type HerdAct, paths } from '../../../views/paths.ts';
-import { asOf } from '../../actions/fields.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err } from '../../husbandry/result.ts';
 import type { DoorEnv } from '../door.ts';
@@ -20,8 +20,8 @@ import { visitHerd } from './herd-visit.ts';
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { besideField, readFields, type Typed, valuesOf } from './sent-fields.ts';
-import { maybe, ticked } from './typed.ts';
-import { page } from './visit.ts';
+import { revision, ticked } from './typed.ts';
+import { page, statusOf } from './visit.ts';
 
 const MANY = ['animal'];
 
@@ -33,7 +33,7 @@ export function animalsChangeRoutes(app: Hono<DoorEnv>, house: House): void {
       paths.herdAct(act),
       posted(house, {
         form: () => act,
-        shape: () => ({ ...actFields[act], ...choosing, asOf: maybe(asOf), sure: ticked }),
+        shape: () => ({ ...actFields[act], ...choosing, asOf: revision, sure: ticked }),
         many: MANY,
         act: (given, sent) => doIt(house, { ...given, act } as Sure, sent),
         next: (c) => listIn(c.req.query('list')),
@@ -43,7 +43,7 @@ export function animalsChangeRoutes(app: Hono<DoorEnv>, house: House): void {
   }
 }
 
-type Sure = Filled & Choosing & { readonly asOf: string | undefined; readonly sure: boolean };
+type Sure = Filled & Choosing & { readonly asOf: number | undefined; readonly sure: boolean };
 
 /** The list an address speaks of. */
 const listIn = (list: string | undefined): string => addressOf(queryIn(new URLSearchParams(list ?? '')));
@@ -89,7 +89,7 @@ async function showChange(house: House, c: Context, { typed, refused }: Asked): 
     shelves: [...new Set(animals.map(({ shelf }) => shelf))].filter((shelf) => shelf !== ''),
     kinds: kindOptions(facts),
   };
-  return page(c, AnimalsChangePage(props), refused === undefined ? 200 : 422);
+  return page(c, AnimalsChangePage(props), statusOf(refused !== undefined));
 }
 
 /** Only those ticked are named one by one. */
@@ -150,11 +150,7 @@ function againOf({ animal, of, list, seen }: ChosenFields): string {
 }
 
 /** Those chosen are looked up once more: a list that has changed since is refused whole. */
-async function doIt(
-  house: House,
-  { animal, of, list, seen, asOf: revision, sure, ...filled }: Sure,
-  sent: Sent,
-) {
+async function doIt(house: House, { animal, of, list, seen, asOf, sure, ...filled }: Sure, sent: Sent) {
   const here = await visitHerd(house, sent.c);
   const chosen = chosenIn(here, { animal, of, list, seen });
   if (!chosen.ok) return chosen;
@@ -163,5 +159,5 @@ async function doIt(
   if (filled.act === 'died' && !sure)
     return err(problem('not-sure', 'Tick that they died: this is asked once more for many at once.'));
   const animals = words.value.changing.map(({ animal: { code } }) => code);
-  return perform(house.context, filled as Filled, { animals, asOf: Number(revision), formId: sent.formId });
+  return perform(house.context, filled as Filled, { animals, asOf, formId: sent.formId });
 }

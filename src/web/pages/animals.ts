@@ -8,6 +8,7 @@ import {
   type LentRow,
 } from '../../../views/pages/animals.tsx';
 import { paths } from '../../../views/paths.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import { rowsOf, type AnimalRow as Written } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { Seen } from './herd.ts';
@@ -56,14 +57,8 @@ const ORDER_HEADS = { meal: 'By next meal', size: 'By size, smallest first', nam
 function sectionsOf(here: Herd, rows: readonly Seen[], { order }: HerdQuery): readonly HerdSection[] {
   if (order !== 'walk')
     return [{ head: ORDER_HEADS[order], rows: rows.map((seen) => rowOf(here, seen, true)) }];
-  const shelves = new Map<string, AnimalRow[]>();
-  for (const seen of rows) {
-    const place = placeOf(here, seen);
-    const shelf = shelves.get(place) ?? [];
-    shelf.push(rowOf(here, seen, false));
-    shelves.set(place, shelf);
-  }
-  return [...shelves].map(([head, shelf]) => ({ head, rows: shelf }));
+  const shelves = grouped(rows, (seen) => placeOf(here, seen));
+  return [...shelves].map(([head, shelf]) => ({ head, rows: shelf.map((seen) => rowOf(here, seen, false)) }));
 }
 
 function placeOf({ names }: Herd, { animal: { room, shelf } }: Seen): string {

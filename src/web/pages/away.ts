@@ -1,4 +1,5 @@
 /** The page of an absence and the sitter's sheet: days given or taken from the calendar; saving is one act. */
+
 import type { Context, Hono } from 'hono';
 import { dayRange } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
@@ -16,7 +17,7 @@ import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { sheetOf } from './sitter-sheet.ts';
 import { gapLines } from './sources.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function awayRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.away, (c) => showAway(house, c));
@@ -42,8 +43,6 @@ interface Asked {
   readonly days: DayRange | null;
 }
 
-const OK = 200;
-const REFUSED = 422;
 const LONGEST_DAYS = 90;
 
 /** What was asked in the address, or refused when it was saved; with nothing asked, the next absence of the calendar. */
@@ -107,7 +106,7 @@ async function showAway(house: House, c: Context, refused: Refused | null = null
       .filter(({ to }) => to >= today)
       .map(({ from, to }) => ({ from: civilDate(from), to: civilDate(to), label: dayRange(from, to) })),
   };
-  return page(c, AwayPage(props), Object.keys(asked.entry.problems).length > 0 ? REFUSED : OK);
+  return page(c, AwayPage(props), statusOf(Object.keys(asked.entry.problems).length > 0));
 }
 
 function answerOf({ snapshot, names }: Visit, days: DayRange, also: boolean): AwayAnswer {

@@ -1,4 +1,5 @@
 /** What may be said of a bin: counted, looked at, weighed, its size, thrown out, moved, and how a cup looks. */
+
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type BinAct, paths } from '../../../views/paths.ts';
@@ -23,10 +24,9 @@ import type { House } from './house.ts';
 import { showBin } from './larder.ts';
 import { lengthsIn } from './lengths-in.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { anyText, mass, needed, typed } from './typed.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = typed(civilDay);
 const at = (act: BinAct): string => route(paths.binAct(':code', act));
 

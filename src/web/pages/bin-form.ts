@@ -6,7 +6,7 @@ import { BinFormPage } from '../../../views/pages/bin-form.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { role } from '../../actions/bin-fields.ts';
-import { asOf, civilDay, heads, headsOrNone } from '../../actions/fields.ts';
+import { civilDay, heads, headsOrNone } from '../../actions/fields.ts';
 import { addBin, type Done, editBin, startCup } from '../../actions/index.ts';
 import type { Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
@@ -17,9 +17,9 @@ import type { DoorEnv } from '../door.ts';
 import { allSizeOptions, everyLength, lengthsChosen, roomOptions, speciesOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
-import { route } from './route.ts';
-import { anyText, maybe, needed, ticked, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { codeOf, route } from './route.ts';
+import { anyText, maybe, needed, revision, ticked, typed } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 const shape = () => ({
   name: needed,
@@ -28,7 +28,7 @@ const shape = () => ({
   room: needed,
   capacity: maybe(heads),
   keepAdults: ticked,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 const newShape = () => ({ ...shape(), heads: maybe(headsOrNone), size: anyText, day: typed(civilDay) });
 type Given = z.output<z.ZodObject<ReturnType<typeof shape>>>;
@@ -69,7 +69,7 @@ async function showForm(house: House, c: Context, refused: Refused | null = null
     sizes: allSizeOptions(facts),
     ...cupAsked(c),
   };
-  return page(c, BinFormPage(props), refused === null ? 200 : 422);
+  return page(c, BinFormPage(props), statusOf(refused !== null));
 }
 
 /** A cup of this species was asked for by the address. */
@@ -105,7 +105,7 @@ function lotOf(species: PreySpecies, heads: string | undefined, size: string): R
 }
 
 async function change({ context }: House, given: Given, { c, formId }: Sent): Added {
-  const code = c.req.param('code') ?? '';
+  const code = codeOf(c);
   const bin = await context.store.ask(rowNamed('bin', code));
   if (bin !== null && bin.species !== given.species)
     return err(problem('other-species', 'Prey of another species goes into a bin of its own.', 'species'));

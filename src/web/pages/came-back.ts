@@ -1,4 +1,5 @@
 /** The page on which an animal that was lent comes back. */
+
 import type { Context, Hono } from 'hono';
 import { CameBackPage } from '../../../views/pages/came-back.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -9,13 +10,11 @@ import { rowNamed } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { maybe, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 const PATH = route(paths.animalAct(':code', 'came-back'));
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
-
 export function cameBackRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(PATH, (c) => showCameBack(house, c));
   app.post(
@@ -42,5 +41,5 @@ async function showCameBack(house: House, c: Context, refused: Refused | null = 
     to: row.lentTo ?? 'somebody',
     since: row.leftDay,
   };
-  return page(c, CameBackPage(props), refused === null ? 200 : 422);
+  return page(c, CameBackPage(props), statusOf(refused !== null));
 }

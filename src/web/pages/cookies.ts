@@ -21,9 +21,23 @@ export const keepTheme = (c: Context, theme: ThemeChoice): void =>
 
 type Word = Shell['flash'][number];
 
-/** Says something on the next page. */
+/** Says something on the next page; what no cookie holds is cut off. */
 export const sayNext = (c: Context, kind: Word['kind'], text: string): void =>
-  setCookie(c, WORD, `${kind} ${text}`, { ...OPTIONS, maxAge: MINUTE_S });
+  setCookie(c, WORD, `${kind} ${shortened(text)}`, { ...OPTIONS, maxAge: MINUTE_S });
+
+/** Letters as they are written in a cookie: a browser drops one of more than 4 kB without a word. */
+const MOST_LETTERS = 3800;
+
+function shortened(text: string): string {
+  let size = 0;
+  let kept = '';
+  for (const letter of text) {
+    size += encodeURIComponent(letter).length;
+    if (size > MOST_LETTERS) return `${kept} …`;
+    kept += letter;
+  }
+  return kept;
+}
 
 /** What was left to be said, once. */
 export function wordsLeft(c: Context): readonly Word[] {

@@ -1,4 +1,5 @@
 /** Deliveries: expected, come, or not coming. */
+
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -12,10 +13,8 @@ import { type Lengths, lengthsChosen } from './choices.ts';
 import type { House } from './house.ts';
 import { showLarder } from './larder.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { anyText, maybe, needed, typed } from './typed.ts';
-
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 
 export function deliveryRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;

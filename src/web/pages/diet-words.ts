@@ -1,20 +1,16 @@
 /** What an animal eats by its rule, in words: 'takes 11–15 mm, best 13 mm: medium house crickets'. */
 
 import type { Window } from '../../../views/charts/window-bracket.tsx';
-import { type LengthUnit, lengthRange, lengthText } from '../../../views/format.ts';
+import { type LengthUnit, lengthRange, lengthText, span } from '../../../views/format.ts';
 import { sizeWord } from '../../husbandry/prey/index.ts';
 import type { Diet } from '../../husbandry/supply/index.ts';
-import { MG_PER_GRAM } from '../../husbandry/units.ts';
+import { MG_PER_GRAM, PERCENT } from '../../husbandry/units.ts';
 import { plural } from '../../husbandry/words.ts';
 
-const PERCENT = 100;
 const FIGURES = 2;
 
 /** '2.1 %', with as many figures as it deserves. */
 const smallPercent = (share: number): string => `${Number((share * PERCENT).toPrecision(FIGURES))} %`;
-
-const span = (least: number, most: number, unit: string): string =>
-  least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
 
 /** The window the ruler shows; by the rule alone where no prey in the Book suits. */
 export function windowOf({ window, rule, eater }: Diet): Window {
@@ -53,7 +49,7 @@ export const oftenWords = ({ rule, interval }: Diet): string => {
   const every =
     interval.min === 1 && interval.max === 1
       ? 'every day'
-      : `every ${span(interval.min, interval.max, 'days')}`;
+      : `every ${span([interval.min, interval.max], 'days')}`;
   return `${items} ${every}`;
 };
 

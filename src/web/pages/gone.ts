@@ -1,15 +1,13 @@
 /** Who and what is gone, each with its record and the way back. */
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
-import type { Names } from '../../../views/names.ts';
-import { preyName } from '../../../views/names.ts';
+import { kindNameOf, type Names, preyName } from '../../../views/names.ts';
 import { type GoneLine, GonePage } from '../../../views/pages/gone.tsx';
 import { paths } from '../../../views/paths.ts';
 import { CAN_COME_BACK } from '../../actions/bring-back.ts';
 import { bringBack, undo } from '../../actions/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
-import type { Facts } from '../../husbandry/snapshot.ts';
 import {
   actOfForm,
   deathsInGroups,
@@ -81,7 +79,7 @@ async function showGone(house: House, c: Context): Promise<Response> {
       ...line(
         'planned_change',
         code,
-        `${PLANS[kind]} of ${count}, ${kindName(here.snapshot.facts, animalKind)}`,
+        `${PLANS[kind]} of ${count}, ${kindNameOf(here.snapshot.facts.kinds, animalKind)}`,
       ),
       why: 'no longer planned',
       day: leftOn('planned_change', code),
@@ -91,8 +89,6 @@ async function showGone(house: House, c: Context): Promise<Response> {
 }
 
 const PLANS = { sac: 'Sac', arrival: 'Arrival', sale: 'Sale' } as const;
-const kindName = ({ kinds }: Facts, code: string): string =>
-  kinds.get(code)?.commonName ?? 'a kind no longer known';
 const named = (names: Names['animals'], code: string): string => names.get(code) ?? code;
 const line = (what: GoneLine['what'], code: string, name: string) => ({ what, code, name });
 

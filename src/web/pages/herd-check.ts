@@ -1,5 +1,5 @@
 /** What an act on many animals will change, in words, before it is done. */
-import { counted, listed } from '../../../views/format.ts';
+import { counted, fewOf } from '../../../views/format.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { type Problem, problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
@@ -78,9 +78,9 @@ function wrongDays(filled: Filled, today: DayNumber): Problem | null {
 }
 
 /** A few names, and how many more. */
-export function fewNames(chosen: readonly Seen[], names: ReadonlyMap<string, string>): string {
-  const shown = chosen.slice(0, NAMES_SHOWN).map(({ animal }) => names.get(animal.code) ?? animal.code);
-  const more = chosen.length - shown.length;
-  return more === 0 ? listed(shown) : `${shown.join(', ')} and ${more.toLocaleString('en-GB')} more`;
-}
+export const fewNames = (chosen: readonly Seen[], names: ReadonlyMap<string, string>): string =>
+  fewOf(
+    chosen.map(({ animal }) => names.get(animal.code) ?? animal.code),
+    NAMES_SHOWN,
+  );
 const NAMES_SHOWN = 12;

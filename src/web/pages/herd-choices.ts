@@ -3,10 +3,11 @@ import { sentenceCase } from '../../../views/format.ts';
 import type { HerdFilter, Otherwise } from '../../../views/pages/animals.tsx';
 import type { HerdChoice } from '../../../views/pages/animals-search.tsx';
 import type { Option } from '../../../views/partials/form.tsx';
+import { shelfKey } from '../../husbandry/walk.ts';
 import { plural } from '../../husbandry/words.ts';
 import { type Seen, TRAITS } from './herd.ts';
 import { countFor } from './herd-found.ts';
-import { addressOf, type HerdQuery, placeValue } from './herd-query.ts';
+import { addressOf, type HerdQuery } from './herd-query.ts';
 import type { Herd } from './herd-visit.ts';
 import { type Part, TRAIT_WORDS } from './herd-words.ts';
 
@@ -89,7 +90,7 @@ function placesIn(herd: readonly Seen[], rooms: ReadonlyMap<string, string>): re
   return [...shelves].flatMap(([room, named]) => {
     const group = rooms.get(room) ?? room;
     const one = (shelf: string) => ({
-      value: placeValue(room, shelf),
+      value: shelfKey({ room, shelf }),
       label: shelf === '' ? 'No shelf' : shelf,
       group,
     });

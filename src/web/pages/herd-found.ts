@@ -1,7 +1,8 @@
 /** Those of the animals here that a query finds, in the order it asks for, and how many another would find. */
 
+import { placeOfKey } from '../../husbandry/walk.ts';
 import type { Seen } from './herd.ts';
-import { type HerdQuery, type Order, placeIn } from './herd-query.ts';
+import type { HerdQuery, Order } from './herd-query.ts';
 
 const ROWS_A_PAGE = 100;
 
@@ -10,7 +11,7 @@ type Test = (seen: Seen) => boolean;
 /** Whether an animal is what the query asks for. */
 function asked({ q, show, group, stage, place }: HerdQuery): Test {
   const words = q.toLowerCase().split(/\s+/);
-  const { room, shelf } = placeIn(place);
+  const { room, shelf } = placeOfKey(place);
   return ({ animal, kind, rule, traits, text }) =>
     show.every((trait) => traits.has(trait)) &&
     (group === '' || kind.group === group) &&

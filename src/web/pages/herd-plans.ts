@@ -1,7 +1,7 @@
 /** What each act on many animals changes, who is so already, and what follows: in words. */
 import { counted, longDay, recordDay } from '../../../views/format.ts';
 import { type DayNumber, parseCivilDate } from '../../husbandry/calendar.ts';
-import { capital } from '../../husbandry/words.ts';
+import { sentenceCase } from '../../husbandry/words.ts';
 import type { Seen } from './herd.ts';
 import type { Filled } from './herd-acts.ts';
 import type { Herd } from './herd-visit.ts';
@@ -81,7 +81,7 @@ function staging(chosen: readonly Seen[], stage: Extract<Filled, { act: 'stage' 
       'It holds until you let them go by size again.',
       ...(without === 0
         ? []
-        : [`${capital(counted(without, 'has', 'have'))} no such stage in the Book and go on by size.`]),
+        : [`${sentenceCase(counted(without, 'has', 'have'))} no such stage in the Book and go on by size.`]),
     ],
     isSo: ({ animal }) => animal.stageOverride === stage,
   };

@@ -13,7 +13,7 @@ export interface HerdQuery {
   /** Group of kinds, such as 'scorpion'; '' for all, here and below. */
   readonly group: string;
   readonly stage: string;
-  /** A room's code, or code and shelf as `placeValue` writes them. */
+  /** A room's code, or code and shelf as `shelfKey` writes them. */
   readonly place: string;
   readonly order: Order;
   /** Counted from 1. */
@@ -59,12 +59,3 @@ export function addressOf(query: HerdQuery): string {
 /** Whether anything narrows the list. */
 export const narrows = ({ q, show, group, stage, place }: HerdQuery): boolean =>
   q !== '' || show.length > 0 || group !== '' || stage !== '' || place !== '';
-
-const PARTED_BY = '|';
-export const placeValue = (room: string, shelf: string): string => `${room}${PARTED_BY}${shelf}`;
-
-/** The room, and the shelf where one is named. */
-export function placeIn(value: string): { readonly room: string; readonly shelf: string | null } {
-  const [room = '', ...shelf] = value.split(PARTED_BY);
-  return { room, shelf: shelf.length === 0 ? null : shelf.join(PARTED_BY) };
-}

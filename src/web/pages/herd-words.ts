@@ -1,8 +1,8 @@
 /** A query of the list of animals in words: what it asks for, and the list without each of its parts. */
+import { placeOfKey } from '../../husbandry/walk.ts';
 import { plural } from '../../husbandry/words.ts';
 import type { Trait } from './herd.ts';
 import type { HerdQuery } from './herd-query.ts';
-import { placeIn } from './herd-query.ts';
 
 /** As said of one or many: 'late', 'about to moult'. */
 export const TRAIT_WORDS: Readonly<Record<Trait, string>> = {
@@ -47,7 +47,7 @@ const STAGE_WORDS: Readonly<Record<string, string>> = {
 
 /** 'Spare room, Shelf A'. */
 function placeWords(place: string, rooms: ReadonlyMap<string, string>): string {
-  const { room, shelf } = placeIn(place);
+  const { room, shelf } = placeOfKey(place);
   const name = rooms.get(room) ?? room;
   if (shelf === null) return name;
   return shelf === '' ? `${name}, no shelf` : `${name}, ${shelf}`;

@@ -9,14 +9,12 @@ import type { House } from './house.ts';
 import { DAYS_KEPT_CLOSE } from './last-step.ts';
 import { namesOnRecord } from './names.ts';
 import { stepLines } from './step-lines.ts';
-import { GROUP_OPTIONS, verbsOf } from './verb-groups.ts';
+import { GROUP_OPTIONS, OF_MANY, verbsOf } from './verb-groups.ts';
 import { page, visit } from './visit.ts';
 
 const A_PAGE = 50;
 const LONGEST_WORDS = 200;
 const MOST_PAGES = 10_000;
-/** Acts that write of many at once. */
-const BATCHES = ['record-evening', 'record-morning', 'import-rows', 'edit-animals', 'arrange-shelves'];
 
 export function historyRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.history, (c) => showHistory(house, c));
@@ -87,7 +85,7 @@ interface Looking {
 /** The last act that wrote of many at once, kept on top for a month; only where nothing else is looked for. */
 async function lastBatch(house: House, names: Names, { sought, at }: Looking) {
   if (at > 0 || Object.values(sought).some((said) => said !== '')) return null;
-  const steps = await house.context.store.ask(stepsDone({ verbs: BATCHES }, { howMany: 1, from: 0 }));
+  const steps = await house.context.store.ask(stepsDone({ verbs: OF_MANY }, { howMany: 1, from: 0 }));
   const [line] = await stepLines(house, names, steps);
   const { today } = house.context.clock();
   return line === undefined || line.undone || line.day < today - DAYS_KEPT_CLOSE ? null : line;

@@ -8,6 +8,7 @@ import { MG_PER_GRAM } from '../../husbandry/units.ts';
 import type { Act, ActAbout, EntryLine } from '../../store/index.ts';
 import { changedWords } from './changed-words.ts';
 import { inNames } from './names.ts';
+import { OF_MANY } from './verb-groups.ts';
 
 export interface Telling {
   readonly about: 'animal' | 'bin';
@@ -18,9 +19,6 @@ export interface Telling {
   /** Kinds by code, to name one that was changed. */
   readonly kinds?: ReadonlyMap<string, Kind>;
 }
-
-/** Acts that touch many at once are undone from the banner or as a whole, not from one record. */
-const OF_MANY = ['record-evening', 'record-morning', 'import-rows', 'empty-demo', 'edit-animals', 'lend'];
 
 export const historyLines = (acts: readonly ActAbout[], telling: Telling): readonly HistoryLine[] =>
   acts.map((act) => ({

@@ -1,4 +1,5 @@
 /** Bringing in a list: sent, read line by line, questions answered, and written down when the keeper says so. */
+
 import type { Context, Hono } from 'hono';
 import { sentenceCase } from '../../../views/format.ts';
 import { ImportPage } from '../../../views/pages/import.tsx';
@@ -13,7 +14,7 @@ import { draftOf, type KeptDraft, keep, newDraft, run } from './drafts.ts';
 import type { House } from './house.ts';
 import { answered } from './import-answers.ts';
 import { sentList } from './import-sent.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function importRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.import, (c) => showImport(house, c));
@@ -32,7 +33,7 @@ async function showImport(house: House, c: Context, refused: Refused | null = nu
   const flash = id !== undefined && kept === null ? [{ kind: 'problem' as const, text: GONE }] : [];
   const shell = { ...here.shell, flash: [...here.shell.flash, ...flash] };
   const draft = kept === null ? null : await shownDraft(house, here, kept);
-  return page(c, ImportPage({ shell, forms: here.forms, draft }), refused === null ? 200 : 422);
+  return page(c, ImportPage({ shell, forms: here.forms, draft }), statusOf(refused !== null));
 }
 
 async function shownDraft(house: House, { snapshot }: Visit, kept: KeptDraft): Promise<Draft | null> {

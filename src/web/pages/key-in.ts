@@ -1,4 +1,5 @@
 /** A sheet keyed in afterwards: one cell an animal, all of it one act of its evening. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { KeyInPage } from '../../../views/pages/key-in.tsx';
@@ -18,7 +19,7 @@ import { roundLeft } from './round-left.ts';
 import { roundAgain } from './round-told.ts';
 import { byShelf, eveningRows } from './sheet-rows.ts';
 import { typed } from './typed.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function keyInRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.keyIn, (c) => showKeyIn(house, c));
@@ -47,9 +48,6 @@ async function recordKeyIn(house: House, c: Context): Promise<Response> {
   return post(c);
 }
 
-const OK = 200;
-const REFUSED = 422;
-
 async function showKeyIn(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const { store, clock, facts } = house.context;
   const { today } = clock();
@@ -71,7 +69,7 @@ async function showKeyIn(house: House, c: Context, refused: Refused | null = nul
     written: (await store.ask(roundDone(day))).length,
     shelves: await rowsFor(house, here, everybody),
   };
-  return page(c, KeyInPage(props), refused === null && asked.ok ? OK : REFUSED);
+  return page(c, KeyInPage(props), statusOf(refused !== null || !asked.ok));
 }
 
 /** Who stands on the sheet of that evening, and everybody else where that is wanted. */

@@ -1,9 +1,9 @@
 /** What is done with a kind of the Book: a rule or the kind changed, tried, renamed, reset, removed. */
+
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type KindAct, paths } from '../../../views/paths.ts';
-import { asOf } from '../../actions/fields.ts';
 import {
   editKind,
   editRule,
@@ -24,23 +24,19 @@ import type { House } from './house.ts';
 import { type KindTyped, kindGiven, kindShape, type RuleTyped, ruleGiven, ruleShape } from './kind-forms.ts';
 import type { Showing } from './kind-stages.ts';
 import { posted, readForm } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { besideField } from './sent-fields.ts';
-import { anyText, maybe, needed } from './typed.ts';
+import { anyText, needed, revision } from './typed.ts';
 import { unitOf } from './visit.ts';
 
 type Show = (c: Context, showing: Showing) => Promise<Response>;
 const MANY = ['accepts'];
-const codeIn = (c: Context): string => c.req.param('code') ?? '';
-const seen = maybe(asOf);
-const numbered = (given: string | undefined) => (given === undefined ? undefined : Number(given));
-
 const at = (act: KindAct): string => route(paths.kindAct(':code', act));
 
 /** What every form of the page shares. */
 const onKind = (show: Show, form: string) => ({
   form: () => form,
-  next: (c: Context) => paths.kind(codeIn(c)),
+  next: (c: Context) => paths.kind(codeOf(c)),
   again: (c: Context, refused: Refused) => show(c, { refused, wrong: Object.values(refused.problems) }),
 });
 
@@ -76,9 +72,8 @@ function numberRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     at('reset'),
     posted(house, {
       ...onKind(show, 'reset-all'),
-      shape: () => ({ stage: anyText, field: anyText, asOf: seen }),
-      act: ({ asOf: on, ...given }, { c, formId }) =>
-        resetRule(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ stage: anyText, field: anyText, asOf: revision }),
+      act: (given, { c, formId }) => resetRule(context, { ...given, kind: codeOf(c), formId }),
     }),
   );
 }
@@ -90,9 +85,8 @@ function nameRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     at('rename'),
     posted(house, {
       ...onKind(show, 'rename'),
-      shape: () => ({ name: needed, commonName: needed, why: anyText, asOf: seen }),
-      act: ({ asOf: on, ...given }, { c, formId }) =>
-        renameKind(context, { ...given, kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ name: needed, commonName: needed, why: anyText, asOf: revision }),
+      act: (given, { c, formId }) => renameKind(context, { ...given, kind: codeOf(c), formId }),
     }),
   );
   app.post(
@@ -100,17 +94,16 @@ function nameRoutes(app: Hono<DoorEnv>, house: House, show: Show): void {
     posted(house, {
       ...onKind(show, 'remove'),
       next: () => paths.book,
-      shape: () => ({ asOf: seen }),
-      act: ({ asOf: on }, { c, formId }) =>
-        removeKind(context, { kind: codeIn(c), asOf: numbered(on), formId }),
+      shape: () => ({ asOf: revision }),
+      act: (given, { c, formId }) => removeKind(context, { ...given, kind: codeOf(c), formId }),
     }),
   );
 }
 
 async function ruleOf({ context }: House, c: Context, given: RuleTyped) {
-  const kind = (await factsNow(context)).kinds.get(codeIn(c));
+  const kind = (await factsNow(context)).kinds.get(codeOf(c));
   const rule = kind?.stages.find(({ stage }) => stage === given.stage);
-  return ruleGiven(codeIn(c), given, rule) as Parameters<typeof editRule>[1];
+  return ruleGiven(codeOf(c), given, rule) as Parameters<typeof editRule>[1];
 }
 
 async function withKind<T>(
@@ -118,9 +111,9 @@ async function withKind<T>(
   c: Context,
   use: (kind: Kind) => Promise<Result<T>>,
 ): Promise<Result<T>> {
-  const kind = (await factsNow(context)).kinds.get(codeIn(c));
+  const kind = (await factsNow(context)).kinds.get(codeOf(c));
   return kind === undefined
-    ? err(problem('unknown-kind', `"${codeIn(c)}" is not a kind of animal in the Book.`))
+    ? err(problem('unknown-kind', `"${codeOf(c)}" is not a kind of animal in the Book.`))
     : use(kind);
 }
 

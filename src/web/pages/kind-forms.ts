@@ -1,12 +1,12 @@
 /** The forms of a kind: what they take, and what an act is told of it. */
+
 import { z } from 'zod';
 import { type LengthUnit, lengthText } from '../../../views/format.ts';
-import { asOf } from '../../actions/fields.ts';
 import { kindFigures } from '../../actions/kind-edited.ts';
 import { capField, FORMS, figuresShown, ruleFigures } from '../../actions/rule-fields.ts';
 import type { Kind, StageRule } from '../../husbandry/animals/index.ts';
-import type { Mm } from '../../husbandry/units.ts';
-import { anyText, maybe, needed, readMm, ticked, typed, typedOrEmpty } from './typed.ts';
+import { inPercent, type Mm } from '../../husbandry/units.ts';
+import { anyText, lengthTyped, needed, readMm, revision, ticked, typed, typedOrEmpty } from './typed.ts';
 
 const { accepts: _accepts, refusesHard: _hard, urgency: _urgency, ...figures } = ruleFigures;
 const MAY_BE_EMPTY = ['killFirstAbove', ...FORMS.map(capField)];
@@ -26,23 +26,17 @@ export const ruleShape = {
   refusesHard: ticked,
   urgency: anyText,
   why: anyText,
-  asOf: maybe(asOf),
+  asOf: revision,
 };
 export type RuleTyped = z.output<z.ZodObject<typeof ruleShape>>;
 
 /** What was typed, without what was left as it was shown. */
-export function ruleGiven(code: string, { asOf: seen, ...given }: RuleTyped, rule: StageRule | undefined) {
+export function ruleGiven(code: string, { asOf, ...given }: RuleTyped, rule: StageRule | undefined) {
   const shown: Readonly<Record<string, string>> = rule === undefined ? {} : figuresShown(rule);
   const changed = Object.entries(given).filter(([name, value]) => shown[name] !== value);
   const fields = Object.fromEntries(changed) as Omit<RuleTyped, 'asOf'>;
-  return { ...fields, kind: code, asOf: seen === undefined ? undefined : Number(seen) };
+  return { ...fields, kind: code, asOf };
 }
-
-const length = (unit: LengthUnit) =>
-  needed.superRefine((text, context) => {
-    const read = readMm(unit)(text);
-    if (!read.ok) context.addIssue({ code: 'custom', message: read.problem.sentence });
-  });
 
 export const kindShape = (unit: LengthUnit) => ({
   aliases: anyText,
@@ -50,17 +44,14 @@ export const kindShape = (unit: LengthUnit) => ({
   bodyPerGauge: typed(kindFigures.bodyPerGauge),
   bodyPerGaugeMale: typed(kindFigures.bodyPerGaugeMale).optional(),
   massPerCubicMm: typed(kindFigures.massPerCubicMm),
-  adultLeast: length(unit),
-  adultMost: length(unit),
-  firstLeast: length(unit),
-  firstMost: length(unit),
+  adultLeast: lengthTyped(unit),
+  adultMost: lengthTyped(unit),
+  firstLeast: lengthTyped(unit),
+  firstMost: lengthTyped(unit),
   why: anyText,
-  asOf: maybe(asOf),
+  asOf: revision,
 });
 export type KindTyped = z.output<z.ZodObject<ReturnType<typeof kindShape>>>;
-
-const PERCENT = 100;
-const percent = (share: number): string => `${Number((share * PERCENT).toFixed(1))}`;
 
 /** Each figure of a kind as its form shows it. */
 export function kindShown(kind: Kind, unit: LengthUnit): Readonly<Record<string, string>> {
@@ -68,8 +59,8 @@ export function kindShown(kind: Kind, unit: LengthUnit): Readonly<Record<string,
   return {
     aliases: kind.aliases.join(', '),
     gauge: kind.gauge,
-    bodyPerGauge: percent(kind.bodyPerGauge.value),
-    bodyPerGaugeMale: kind.bodyPerGaugeMale === null ? '' : percent(kind.bodyPerGaugeMale.value),
+    bodyPerGauge: `${inPercent(kind.bodyPerGauge.value)}`,
+    bodyPerGaugeMale: kind.bodyPerGaugeMale === null ? '' : `${inPercent(kind.bodyPerGaugeMale.value)}`,
     massPerCubicMm: `${kind.massPerCubicMm.value}`,
     adultLeast: mm(kind.adultGaugeMm.value[0]),
     adultMost: mm(kind.adultGaugeMm.value[1]),
@@ -81,13 +72,13 @@ export function kindShown(kind: Kind, unit: LengthUnit): Readonly<Record<string,
 const LENGTHS = ['adultLeast', 'adultMost', 'firstLeast', 'firstMost'] as const;
 
 /** What was typed, without what was left as it was shown; lengths in millimetres. */
-export function kindGiven(kind: Kind, { asOf: seen, ...given }: KindTyped, unit: LengthUnit) {
+export function kindGiven(kind: Kind, { asOf, ...given }: KindTyped, unit: LengthUnit) {
   const shown = kindShown(kind, unit);
   const changed = Object.entries(given)
     .filter(([name, value]) => shown[name] !== value)
     .map(([name, value]) => [name, isLength(name) ? mmOf(String(value), unit) : value]);
   const fields = Object.fromEntries(changed) as Partial<Omit<KindTyped, 'asOf'>>;
-  return { ...fields, kind: kind.code, asOf: seen === undefined ? undefined : Number(seen) };
+  return { ...fields, kind: kind.code, asOf };
 }
 
 const isLength = (name: string): boolean => LENGTHS.some((each) => each === name);

@@ -1,4 +1,5 @@
 /** A kind of the keeper's own: the form, and its making. */
+
 import type { Context, Hono } from 'hono';
 import { NewKindPage } from '../../../views/pages/kind-new.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -9,7 +10,7 @@ import { kindOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { anyText, needed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 export function newKindRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.newKind, (c) => showForm(house, c));
@@ -29,5 +30,5 @@ async function showForm(house: House, c: Context, refused: Refused | null = null
   const here = await visit(house, c, { refused });
   const { facts } = here.snapshot;
   const from = c.req.query('from') ?? '';
-  return page(c, NewKindPage({ ...here, kinds: kindOptions(facts), from }), refused === null ? 200 : 422);
+  return page(c, NewKindPage({ ...here, kinds: kindOptions(facts), from }), statusOf(refused !== null));
 }

@@ -1,4 +1,5 @@
 /** What each value of a kind and of a stage's rule is called and how it is said: tables. */
+import { counted, span } from '../../../views/format.ts';
 import type {
   Kind,
   KindField,
@@ -8,12 +9,10 @@ import type {
   StageValues,
 } from '../../husbandry/animals/index.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
+import { inPercent } from '../../husbandry/units.ts';
 
-const PERCENT = 100;
-const percent = (share: number): string => `${Number((share * PERCENT).toFixed(1))} %`;
-const days = (n: number): string => (n === 1 ? '1 day' : `${n} days`);
-const range = ([least, most]: readonly [number, number], unit: string): string =>
-  least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
+const percent = (share: number): string => `${inPercent(share)} %`;
+const days = (n: number): string => counted(n, 'day');
 
 /** What a value is, how it is said, and the sourced number it stands for where it is one. */
 export interface Word<V, T> {
@@ -36,12 +35,12 @@ export const OF_STAGE: Readonly<Record<StageField, Word<StageValues, StageRule>>
   window: { what: 'Length of its prey', say: windowWords, number: (rule) => rule.window },
   mealItems: {
     what: 'Prey items a meal',
-    say: ({ mealItems }) => range(mealItems, 'of the best length'),
+    say: ({ mealItems }) => span(mealItems, 'of the best length'),
     number: (rule) => rule.mealItems,
   },
   intervalDays: {
     what: 'Between meals',
-    say: ({ intervalDays }) => range(intervalDays, 'days'),
+    say: ({ intervalDays }) => span(intervalDays, 'days'),
     number: (rule) => rule.intervalDays,
   },
   weeklyNeed: {
@@ -123,12 +122,12 @@ export const OF_KIND: Readonly<Record<KindField, Word<KindValues, Kind>>> = {
   },
   adultGaugeMm: {
     what: 'Full grown',
-    say: ({ adultGaugeMm }) => range(adultGaugeMm, 'mm'),
+    say: ({ adultGaugeMm }) => span(adultGaugeMm, 'mm'),
     number: (kind) => kind.adultGaugeMm,
   },
   firstFeedingGaugeMm: {
     what: 'At its first feed',
-    say: ({ firstFeedingGaugeMm }) => range(firstFeedingGaugeMm, 'mm'),
+    say: ({ firstFeedingGaugeMm }) => span(firstFeedingGaugeMm, 'mm'),
     number: (kind) => kind.firstFeedingGaugeMm,
   },
 };

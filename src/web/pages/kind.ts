@@ -14,8 +14,8 @@ import { effectOf } from './kind-effect.ts';
 import { kindShown } from './kind-forms.ts';
 import { kindLines } from './kind-numbers.ts';
 import { ledeOf, ruleForm, type Showing, stageViews } from './kind-stages.ts';
-import { route } from './route.ts';
-import { page, visit } from './visit.ts';
+import { codeOf, route } from './route.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 export function kindRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(route(paths.kind(':code')), (c) => showKind(house, c));
@@ -29,7 +29,7 @@ async function showKind(
   { refused = null, tried, wrong, looked = false }: Showing = {},
 ) {
   const here = await visit(house, c, { refused });
-  const code = c.req.param('code') ?? '';
+  const code = codeOf(c);
   const kind = here.snapshot.facts.kinds.get(code);
   if (kind === undefined) return c.notFound();
   const { store, facts } = house.context;
@@ -56,7 +56,7 @@ async function showKind(
     open: openForm(desk, { what: refused?.values.stage ?? formOpen(c, refused), wrong }),
     history: latestLines(found.acts, here.names),
   };
-  return page(c, KindPage(props), refused === null || looked ? 200 : 422);
+  return page(c, KindPage(props), statusOf(refused !== null && !looked));
 }
 
 /** The form asked for, or the one that was refused. */

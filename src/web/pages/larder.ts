@@ -14,7 +14,7 @@ import { historyLines } from './history.ts';
 import type { House } from './house.ts';
 import { showClosedBin } from './left.ts';
 import { route } from './route.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function larderRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.larder, (c) => showLarder(house, c));
@@ -41,7 +41,7 @@ export async function showLarder(
   const sizeClasses = new Map([...facts.species].map(([code, species]) => [code, sizeOptions(species)]));
   const expected = deliveries.toSorted((a, b) => a.day - b.day);
   const props = { ...here, bins, answers, horizonDays, deliveries: expected, sizeClasses };
-  return page(c, LarderPage(props), refused === null ? 200 : 422);
+  return page(c, LarderPage(props), statusOf(refused !== null));
 }
 
 export async function showBin(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
@@ -61,7 +61,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     otherBins: binOptions(others),
     history: await historyOf(house, here, bin.code),
   };
-  return page(c, BinPage(props), refused === null ? 200 : 422);
+  return page(c, BinPage(props), statusOf(refused !== null));
 }
 
 async function historyOf({ context }: House, { names, unit, snapshot }: Visit, code: string) {

@@ -1,5 +1,6 @@
 /** An animal leaves, a bin is taken out of use, a room is removed. */
-import type { Context, Hono } from 'hono';
+
+import type { Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay, oneOf } from '../../actions/fields.ts';
@@ -10,11 +11,9 @@ import { showAnimal } from './animal.ts';
 import type { House } from './house.ts';
 import { showBin } from './larder.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { onSettings } from './settings.ts';
 import { needed, typed } from './typed.ts';
-
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 
 export function leavingRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;

@@ -1,14 +1,16 @@
 /** Pages of an animal that left and of a bin out of use: the record stays where it was. */
+
 import type { Context } from 'hono';
 import { sentenceCase } from '../../../views/format.ts';
-import { preyName } from '../../../views/names.ts';
+import { kindNameOf, preyName } from '../../../views/names.ts';
 import { LeftPage } from '../../../views/pages/left.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { type AnimalRow, actsAbout, leavings, rowNamed, rowsOf } from '../../store/index.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
 import { namesOnRecord } from './names.ts';
-import { page, type Visit } from './visit.ts';
+import { codeOf } from './route.ts';
+import { page, statusOf, type Visit } from './visit.ts';
 
 interface Asked {
   readonly house: House;
@@ -18,10 +20,10 @@ interface Asked {
 }
 
 export async function showLeftAnimal({ house, c, here, refused }: Asked): Promise<Response> {
-  const code = c.req.param('code') ?? '';
+  const code = codeOf(c);
   const row = await house.context.store.ask(rowNamed('animal', code));
   if (row === null || row.leftDay === null) return c.notFound();
-  const kind = here.snapshot.facts.kinds.get(row.kind)?.commonName ?? 'a kind no longer known';
+  const kind = kindNameOf(here.snapshot.facts.kinds, row.kind);
   const count = row.count > 1 ? { count: row.count } : {};
   const gone = { what: 'animal' as const, code, name: row.name === '' ? code : row.name, ...count };
   const props = {
@@ -33,14 +35,14 @@ export async function showLeftAnimal({ house, c, here, refused }: Asked): Promis
     refused: sentencesOf(refused),
     history: await historyOf(house, here, { about: 'animal', code }),
   };
-  return page(c, LeftPage(props), refused === null ? 200 : 422);
+  return page(c, LeftPage(props), statusOf(refused !== null));
 }
 
 const whyLeft = ({ leftReason, lentTo }: AnimalRow): string =>
   leftReason === 'lent' ? `lent to ${lentTo}` : (leftReason ?? 'left');
 
 export async function showClosedBin({ house, c, here, refused }: Asked): Promise<Response> {
-  const code = c.req.param('code') ?? '';
+  const code = codeOf(c);
   const { store } = house.context;
   const row = await store.ask(rowNamed('bin', code));
   if (row === null || !row.closed) return c.notFound();
@@ -61,7 +63,7 @@ export async function showClosedBin({ house, c, here, refused }: Asked): Promise
     refused: sentencesOf(refused),
     history: await historyOf(house, here, { about: 'bin', code }),
   };
-  return page(c, LeftPage(props), refused === null ? 200 : 422);
+  return page(c, LeftPage(props), statusOf(refused !== null));
 }
 
 const sentencesOf = (refused: Refused | null): readonly string[] => Object.values(refused?.problems ?? {});

@@ -3,7 +3,14 @@
 import type { Window } from '../../../views/charts/window-bracket.tsx';
 import { type LengthUnit, lengthRange, longDay, sentenceCase, shortDay } from '../../../views/format.ts';
 import { type Names, preyName } from '../../../views/names.ts';
-import { type Animal, eaterOf, type Kind, moults, ruleOf } from '../../husbandry/animals/index.ts';
+import {
+  type Animal,
+  type CautionCode,
+  eaterOf,
+  type Kind,
+  moults,
+  ruleOf,
+} from '../../husbandry/animals/index.ts';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { widestWindow } from '../../husbandry/prey/index.ts';
@@ -86,3 +93,9 @@ export function nearsMoult(animal: Animal, { facts, today }: Snapshot): boolean 
   if (rule.moult === null || animal.lastMoult === null || lastPhase === undefined) return false;
   return (today - animal.lastMoult.found) / rule.moult.meanDays.value >= lastPhase.from;
 }
+
+/** What to mind with this animal: live prey near a moult only where a moult is near. */
+export const cautionsFor = (animal: Animal, snapshot: Snapshot): readonly CautionCode[] =>
+  (snapshot.facts.kinds.get(animal.kind)?.cautions ?? []).filter(
+    (code) => code !== 'live prey near a moult' || nearsMoult(animal, snapshot),
+  );

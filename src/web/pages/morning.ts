@@ -1,7 +1,8 @@
 /** The morning after: what became of the meals offered, the oldest open evening first. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
-import { lengthRange, listed } from '../../../views/format.ts';
+import { fewOf, lengthRange } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
 import { MorningPage, type MorningRow } from '../../../views/pages/morning.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
@@ -9,6 +10,7 @@ import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
 import { recordMorning } from '../../actions/index.ts';
 import type { AgainstOutcome } from '../../actions/morning-standing.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import { type OfferLine, offersOf, openEvenings, outcomesBefore, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { sayNext } from './cookies.ts';
@@ -17,7 +19,7 @@ import { likelyLeft } from './leftovers.ts';
 import { moultlessIn, nearsMoult, placeOf } from './meals.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
 
 const codes = z.array(z.string()).default([]);
 const OUTCOMES = ['taken', 'part-taken', 'refused', 'moulted'] as const;
@@ -84,14 +86,13 @@ const SAID: Readonly<Record<Outcome, string>> = {
 
 /** What somebody else has marked otherwise stands; it is said, so that nothing is lost unseen. */
 const againstWords = (against: readonly AgainstOutcome[], names: ReadonlyMap<string, string>): string =>
-  `Marked otherwise by somebody else already, and left so: ${listed(
+  `Marked otherwise by somebody else already, and left so: ${fewOf(
     against.map(
       ({ animal, said, stands }) => `${names.get(animal) ?? animal} ${SAID[stands]} (you: ${SAID[said]})`,
     ),
+    MOST_NAMED,
   )}.`;
-
-const OK = 200;
-const REFUSED = 422;
+const MOST_NAMED = 8;
 
 async function showMorning(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
@@ -112,19 +113,13 @@ async function showMorning(house: House, c: Context, refused: Refused | null = n
   const rows = morningRows(here, waiting, telling);
   const props = {
     ...here,
-    shell: rows.length === 0 ? withWords(here.shell, refused) : here.shell,
+    shell: rows.length === 0 ? withWords(here.shell, Object.values(refused?.problems ?? {})) : here.shell,
     day,
     rows,
     remaining: open.filter((each) => each !== day && each < today).length,
     leftoversOutHours: facts.policy.leftoversOutHours.value,
   };
-  return page(c, MorningPage(props), refused === null ? OK : REFUSED);
-}
-
-/** Where no form is left to say it above, what was wrong is said by the frame. */
-function withWords(shell: Visit['shell'], refused: Refused | null): Visit['shell'] {
-  const words = Object.values(refused?.problems ?? {}).map((text) => ({ kind: 'problem' as const, text }));
-  return { ...shell, flash: [...shell.flash, ...words] };
+  return page(c, MorningPage(props), statusOf(refused !== null));
 }
 
 interface Telling {
@@ -139,10 +134,11 @@ function morningRows(
   { species, left }: Telling,
 ): readonly MorningRow[] {
   const { snapshot, names } = here;
+  const offersTo = grouped(offers, ({ animal }) => animal);
   const moultless = moultlessIn(snapshot);
   return snapshot.animals.flatMap((animal): MorningRow[] => {
-    const own = offers.filter((offer) => offer.animal === animal.code);
-    if (own.length === 0) return [];
+    const own = offersTo.get(animal.code);
+    if (own === undefined) return [];
     return [
       {
         animal: animal.code,

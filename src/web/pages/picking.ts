@@ -1,8 +1,10 @@
 /** What to take out of which bin before the round, added up by size and by what must be done to it. */
+
 import { type LengthUnit, lengthRange } from '../../../views/format.ts';
 import { type Names, nameOf, preyName } from '../../../views/names.ts';
 import type { PickingLine } from '../../../views/pages/evening-sheet.tsx';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { Facts } from '../../husbandry/snapshot.ts';
 
@@ -24,12 +26,10 @@ interface Telling {
 
 /** One line for each bin and size, bins in the order they are first wanted. */
 export function pickingOf(offers: readonly PreyOffer[], telling: Telling): readonly PickingLine[] {
-  const groups = new Map<string, PreyOffer[]>();
-  for (const offer of offers) {
-    const key = JSON.stringify([offer.bin, sizeWord(telling.facts.species.get(offer.species), offer)]);
-    groups.set(key, [...(groups.get(key) ?? []), offer]);
-  }
-  const bins = offers.map(({ bin }) => bin);
+  const groups = grouped(offers, (offer) =>
+    JSON.stringify([offer.bin, sizeWord(telling.facts.species.get(offer.species), offer)]),
+  );
+  const bins = [...new Set(offers.map(({ bin }) => bin))];
   return [...groups.values()]
     .toSorted((a, b) => bins.indexOf(a[0]!.bin) - bins.indexOf(b[0]!.bin))
     .map((group) => lineOf(group, telling));

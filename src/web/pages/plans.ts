@@ -6,9 +6,10 @@ import { addRoom, cancelChange, editChange, editRoom, planChange } from '../../a
 import type { DoorEnv } from '../door.ts';
 import { removeAbsence, saveAbsence, twoDates } from './absences.ts';
 import type { House } from './house.ts';
+import { planTyped } from './plan-typed.ts';
 import { posted } from './posted.ts';
 import { onSettings } from './settings.ts';
-import { anyText, length, maybeText, needed, percent, temperature, typed } from './typed.ts';
+import { anyText, length, lengthTyped, maybeText, needed, percent, temperature, typed } from './typed.ts';
 
 export function planRoutes(app: Hono<DoorEnv>, house: House): void {
   roomRoute(app, house);
@@ -85,10 +86,13 @@ function changeRoutes(app: Hono<DoorEnv>, house: House): void {
         from: typed(civilDay),
         to: typed(civilDay),
         count: typed(heads),
-        gauge: length(unit),
+        gauge: lengthTyped(unit),
         chance: percent,
       }),
-      act: ({ gauge, ...given }, { formId }) => editChange(context, { ...given, gaugeMm: gauge, formId }),
+      act: async ({ gauge, ...given }, { unit, formId }) => {
+        const typed = await planTyped(house, change, { ...given, gauge, unit });
+        return editChange(context, { ...given, chance: typed.chance, gaugeMm: typed.gaugeMm, formId });
+      },
       fields: { gaugeMm: 'gauge' },
     });
     return post(c);

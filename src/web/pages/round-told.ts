@@ -5,6 +5,7 @@ import type { AgainstTold, AlreadyTold, Told } from '../../../views/pages/tonigh
 import { paths } from '../../../views/paths.ts';
 import type { Against, Said } from '../../actions/evening-standing.ts';
 import { type DayNumber, parseCivilDate } from '../../husbandry/calendar.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import type { EveningLine } from '../../store/index.ts';
 import { inNames } from './names.ts';
 import { chosenBins } from './round-shelves.ts';
@@ -25,6 +26,8 @@ interface Sent {
 
 const BETWEEN = '.';
 const WITHIN = '-';
+/** Rows told of one by one: an address of thousands is refused by servers on its way. */
+const MOST_TOLD = 100;
 const SAID: readonly Said[] = ['offered', 'not offered', 'premoult', 'moulted', 'died'];
 
 /** The round again: its evening when it is not tonight, what was not written, and the bins chosen for shelves. */
@@ -32,8 +35,12 @@ export function roundAgain(reply: RoundReply, { today, sent }: Sent): string {
   const evening = parseCivilDate(reply.evening);
   const query = new URLSearchParams();
   if (evening.ok && evening.value !== today) query.set('day', reply.evening);
-  if (reply.already.length > 0) query.set('already', reply.already.join(BETWEEN));
-  if (reply.against.length > 0) query.set('against', reply.against.map(markOf).join(BETWEEN));
+  const against = reply.against.slice(0, MOST_TOLD);
+  const already = reply.already.slice(0, MOST_TOLD - against.length);
+  const untold = reply.against.length + reply.already.length - against.length - already.length;
+  if (already.length > 0) query.set('already', already.join(BETWEEN));
+  if (against.length > 0) query.set('against', against.map(markOf).join(BETWEEN));
+  if (untold > 0) query.set('untold', `${untold}`);
   for (const [shelf, bin] of sent.shelf === undefined ? [] : chosenBins(sent))
     if (shelf !== sent.shelf) query.set(`from:${shelf}`, bin);
   const text = query.toString();
@@ -53,7 +60,8 @@ interface Standing {
 /** What the address says was not written, beside what stands written now. */
 export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Standing): Told {
   const species = new Map(snapshot.bins.map((bin) => [bin.code, bin.species]));
-  const of = (code: string) => lines.filter(({ animal }) => animal === code);
+  const linesOf = grouped(lines, ({ animal }) => animal);
+  const of = (code: string) => linesOf.get(code) ?? [];
   const meal = (heads: number, bin: string): string =>
     `offered ${heads} ${preyName(names.species, species.get(bin) ?? '', heads)} from ${nameOf(names.bins, bin)}`;
   const stands = ({ kind, heads, bin }: EveningLine): string =>
@@ -75,7 +83,7 @@ export function toldOf({ names, snapshot }: Visit, { query, lines, moment }: Sta
     const words = bin === undefined ? MARKED[said] : meal(Number(heads), bin);
     return [{ animal, said: words, stands: stands(last), ...byWhom(last) }];
   });
-  return { already, against };
+  return { already, against, untold: Number.parseInt(query.untold ?? '', 10) || 0 };
 }
 
 const MS_PER_MINUTE = 60_000;

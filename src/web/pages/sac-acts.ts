@@ -1,8 +1,9 @@
 /** The acts of a sac: laid, taken from the mother, out, first fed, come to nothing, changed, removed. */
+
 import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { asOf, civilDay, heads, oneOf } from '../../actions/fields.ts';
+import { civilDay, heads, oneOf } from '../../actions/fields.ts';
 import {
   cancelChange,
   editChange,
@@ -14,12 +15,12 @@ import {
 } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
+import { planTyped } from './plan-typed.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { showSacs } from './sacs.ts';
-import { anyText, length, maybe, needed, percent, ticked, typed } from './typed.ts';
+import { anyText, lengthTyped, maybe, needed, percent, revision, ticked, typed } from './typed.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const day = () => ({ day: typed(civilDay) });
 
 /** What the forms of the page share. */
@@ -109,13 +110,15 @@ function editRoutes(app: Hono<DoorEnv>, house: House): void {
         from: typed(civilDay),
         to: typed(civilDay),
         count: typed(heads),
-        gauge: length(unit),
+        gauge: lengthTyped(unit),
         chance: percent,
         shareKept: percent,
-        asOf: maybe(asOf),
+        asOf: revision,
       }),
-      act: ({ gauge, ...given }, { c, formId }) =>
-        editChange(context, { change: codeOf(c), ...given, gaugeMm: gauge, formId }),
+      act: async ({ gauge, ...given }, { c, unit, formId }) => {
+        const typed = await planTyped(house, codeOf(c), { ...given, gauge, unit });
+        return editChange(context, { ...given, ...typed, change: codeOf(c), formId });
+      },
     }),
   );
   app.post(

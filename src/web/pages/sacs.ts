@@ -1,6 +1,8 @@
 /** The page of sacs: each that is expected with its wave, and those that are over. */
+
 import type { Context } from 'hono';
 import { recordDay, sentenceCase } from '../../../views/format.ts';
+import { kindNameOf } from '../../../views/names.ts';
 import { SacsPage, type SacsProps, type SacView } from '../../../views/pages/sacs.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { sacOf } from '../../../views/sac-words.ts';
@@ -10,7 +12,7 @@ import { hatchWave, youngPrey } from '../../husbandry/supply/index.ts';
 import type { House } from './house.ts';
 import { isAhead } from './settings.ts';
 import { sacLines } from './sources.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export async function showSacs(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
@@ -30,13 +32,11 @@ export async function showSacs(house: House, c: Context, refused: Refused | null
     sources: sacLines(open, snapshot),
     revision: snapshot.revision,
   };
-  return page(c, SacsPage(props), refused === null ? OK : REFUSED);
+  return page(c, SacsPage(props), statusOf(refused !== null));
 }
-const OK = 200;
-const REFUSED = 422;
 
 const kindName = ({ snapshot }: Visit, { animalKind }: PlannedChange): string =>
-  snapshot.facts.kinds.get(animalKind)?.commonName ?? 'a kind no longer known';
+  kindNameOf(snapshot.facts.kinds, animalKind);
 
 function viewOf(here: Visit, change: PlannedChange): SacView {
   const kind = here.snapshot.facts.kinds.get(change.animalKind);

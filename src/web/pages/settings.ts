@@ -1,4 +1,5 @@
 /** Settings: when you feed, when prey can come, how lengths are written, and the light. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { SettingsPage } from '../../../views/pages/settings.tsx';
@@ -16,8 +17,8 @@ import { latestLines } from './history.ts';
 import type { House } from './house.ts';
 import { namesOnRecord } from './names.ts';
 import { posted } from './posted.ts';
-import { typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { typed, weekdays } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 async function showSettings(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const { store } = house.context;
@@ -31,21 +32,17 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     rooms,
     changes: changes.filter(isAhead),
     kinds: kindOptions(facts),
-    kindNames: new Map([...facts.kinds].map(([code, { commonName }]) => [code, commonName])),
+    kindNames: facts.kinds,
     animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
     latest: latestLines(await store.ask(latestActs(LATEST_SHOWN)), await namesOnRecord(store, facts)),
   };
-  return page(c, SettingsPage(props), refused === null ? 200 : 422);
+  return page(c, SettingsPage(props), statusOf(refused !== null));
 }
 
 /** Neither come to nothing nor fed for the first time. */
 export const isAhead = ({ sac }: PlannedChange): boolean => (sac?.ended ?? sac?.settled ?? null) === null;
 
 const LATEST_SHOWN = 12;
-
-const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
-const weekday = z.array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' })).default([]);
-const ticks = (chosen: readonly string[]): boolean[] => WEEKDAYS.map((day) => chosen.includes(day));
 
 /** What a form of the settings page shares with the others. */
 export const onSettings = (house: House, form: (c: Context) => string) => ({
@@ -62,8 +59,8 @@ export function settingsRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       ...onSettings(house, () => 'feeding'),
       many: ['weekday'],
-      shape: () => ({ weekday }),
-      act: (given, { formId }) => editSettings(context, { feedingWeekdays: ticks(given.weekday), formId }),
+      shape: () => ({ weekday: weekdays }),
+      act: (given, { formId }) => editSettings(context, { feedingWeekdays: given.weekday, formId }),
     }),
   );
   app.post(
@@ -71,10 +68,10 @@ export function settingsRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       ...onSettings(house, () => 'deliveries'),
       many: ['weekday'],
-      shape: () => ({ weekday, leadTimeDays: typed(leadDays) }),
-      act: ({ weekday: chosen, leadTimeDays }, { formId }) =>
+      shape: () => ({ weekday: weekdays, leadTimeDays: typed(leadDays) }),
+      act: ({ weekday, leadTimeDays }, { formId }) =>
         editSettings(context, {
-          deliveryWeekdays: ticks(chosen),
+          deliveryWeekdays: weekday,
           leadTimeDays: Number(leadTimeDays),
           formId,
         }),

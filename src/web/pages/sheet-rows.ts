@@ -1,9 +1,11 @@
 /** The rows of a printed sheet, shelf by shelf in the order of the walk. */
+
 import { lengthRange } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
 import type { SheetRow } from '../../../views/pages/evening-sheet.tsx';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import type { Evening, PreyOffer, Serving } from '../../husbandry/appetite/index.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import { placeOf } from './meals.ts';
 import type { Visit } from './visit.ts';
 
@@ -14,13 +16,12 @@ export interface OnShelf<T> {
 
 /** Rows of those animals that have one, each under its shelf. */
 export function byShelf<T>({ snapshot }: Visit, rowOf: (animal: Animal) => T | null): readonly OnShelf<T>[] {
-  const shelves = new Map<string, T[]>();
-  for (const animal of snapshot.animals) {
+  const placed = snapshot.animals.flatMap((animal) => {
     const row = rowOf(animal);
-    const shelf = placeOf(animal, snapshot);
-    if (row !== null) shelves.set(shelf, [...(shelves.get(shelf) ?? []), row]);
-  }
-  return [...shelves].map(([shelf, rows]) => ({ shelf, rows }));
+    return row === null ? [] : [{ shelf: placeOf(animal, snapshot), row }];
+  });
+  const shelves = grouped(placed, ({ shelf }) => shelf);
+  return [...shelves].map(([shelf, those]) => ({ shelf, rows: those.map(({ row }) => row) }));
 }
 
 /** Who eats and who must wait, as the evening lists them. */

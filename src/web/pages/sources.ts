@@ -1,6 +1,6 @@
 /** Numbers with their sources, as pages list them: an animal's rule, and the defaults that weigh most on a week. */
 
-import { sentenceCase } from '../../../views/format.ts';
+import { sentenceCase, span } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
 import { hatchToFirstFeed, layingToFirstFeed } from '../../facts/sacs.ts';
 import { sourceWords } from '../../facts/source-words.ts';
@@ -9,8 +9,7 @@ import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { PlannedChange, Snapshot } from '../../husbandry/snapshot.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/index.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../../husbandry/units.ts';
 
 const line = <T>(what: string, number: Sourced<T>, value: string): SourceLine => ({
   what: sentenceCase(what),
@@ -19,8 +18,6 @@ const line = <T>(what: string, number: Sourced<T>, value: string): SourceLine =>
   source: sourceWords(number),
 });
 
-const range = ([least, most]: readonly [number, number], unit: string): string =>
-  least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
 const percent = (share: number): string => `${Math.round(share * PERCENT)} %`;
 
 /** The rule an animal lives by. */
@@ -30,8 +27,8 @@ export function ruleLines(rule: StageRule): readonly SourceLine[] {
   const lengths = `${percent(min)} to ${percent(max)} of its own length, best ${percent(ideal)}`;
   return [
     line('Length of its prey', window, lengths),
-    line('Prey items a meal', mealItems, range(mealItems.value, 'of the best length')),
-    line('Between meals', intervalDays, range(intervalDays.value, 'days')),
+    line('Prey items a meal', mealItems, span(mealItems.value, 'of the best length')),
+    line('Between meals', intervalDays, span(intervalDays.value, 'days')),
     line(
       'Eaten in a week',
       weeklyNeed,
@@ -57,12 +54,12 @@ export function sacLines(sacs: readonly PlannedChange[], { facts }: Snapshot): r
     line(
       `${group}: laying to first feed`,
       layingToFirstFeed[group],
-      range(layingToFirstFeed[group].value, 'days'),
+      span(layingToFirstFeed[group].value, 'days'),
     ),
     line(
       `${group}: hatching to first feed`,
       hatchToFirstFeed[group],
-      range(hatchToFirstFeed[group].value, 'days'),
+      span(hatchToFirstFeed[group].value, 'days'),
     ),
   ]);
 }
@@ -72,7 +69,8 @@ const MOST_KINDS = 6;
 /** How long these animals are safe without food, kind by kind and stage by stage, and the days kept to spare. */
 export function gapLines(codes: readonly string[], { animals, facts }: Snapshot): readonly SourceLine[] {
   const lines = new Map<string, SourceLine>();
-  for (const animal of animals.filter(({ code }) => codes.includes(code))) {
+  const wanted = new Set(codes);
+  for (const animal of animals.filter(({ code }) => wanted.has(code))) {
     const kind = facts.kinds.get(animal.kind);
     if (kind === undefined) continue;
     const rule = ruleOf(kind, animal);
@@ -115,8 +113,8 @@ function groupLines(
   if (animal === undefined || kind === undefined) return [];
   const { intervalDays, mealItems } = ruleOf(kind, animal);
   return [
-    line(`${name}: between meals`, intervalDays, range(intervalDays.value, 'days')),
-    line(`${name}: a meal`, mealItems, range(mealItems.value, 'items of the best length')),
+    line(`${name}: between meals`, intervalDays, span(intervalDays.value, 'days')),
+    line(`${name}: a meal`, mealItems, span(mealItems.value, 'items of the best length')),
   ];
 }
 

@@ -1,20 +1,20 @@
 /** The page of a group on which some are taken out of it, or its heads are counted anew. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { SplitPage } from '../../../views/pages/split.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { asOf, heads } from '../../actions/fields.ts';
+import { heads } from '../../actions/fields.ts';
 import { editAnimal, splitGroup } from '../../actions/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { roomOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { route } from './route.ts';
-import { anyText, maybe, maybeLength, needed, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { codeOf, route } from './route.ts';
+import { anyText, maybeLength, needed, revision, typed } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 
-const codeOf = (c: Context): string => c.req.param('code') ?? '';
 const at = (act: 'split' | 'heads'): string => route(paths.animalAct(':code', act));
 
 export function splitRoutes(app: Hono<DoorEnv>, house: House): void {
@@ -36,7 +36,7 @@ export function splitRoutes(app: Hono<DoorEnv>, house: House): void {
         gauge: maybeLength(unit),
         room: needed,
         shelf: anyText,
-        asOf: maybe(asOf),
+        asOf: revision,
       }),
       act: ({ gauge, ...given }, { c, formId }) =>
         splitGroup(context, { animal: codeOf(c), ...given, gaugeMm: gauge, formId }),
@@ -48,7 +48,7 @@ export function splitRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       ...about,
       form: () => 'heads',
-      shape: () => ({ heads: typed(heads), asOf: maybe(asOf) }),
+      shape: () => ({ heads: typed(heads), asOf: revision }),
       act: ({ heads: count, ...given }, { c, formId }) =>
         editAnimal(context, { animal: codeOf(c), count, ...given, formId }),
       fields: { count: 'heads' },
@@ -66,6 +66,6 @@ async function showSplit(house: House, c: Context, refused: Refused | null = nul
   return page(
     c,
     SplitPage({ ...here, group: named, rooms: roomOptions(rooms), revision }),
-    refused === null ? 200 : 422,
+    statusOf(refused !== null),
   );
 }

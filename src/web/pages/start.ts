@@ -1,4 +1,5 @@
 /** The first steps: a room of one's own, and what is guessed until the keeper says more. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { counted } from '../../../views/format.ts';
@@ -17,8 +18,8 @@ import type { DoorEnv } from '../door.ts';
 import { allSizeOptions, everyLength, kindOptions, lengthsChosen, speciesOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { type FormPost, posted } from './posted.ts';
-import { anyText, maybeLengthText, needed, readMm, temperature, typed } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { anyText, maybeLengthText, needed, readMm, temperature, typed, weekdays } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 
 export function startRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.start, (c) => showStart(house, c));
@@ -47,7 +48,7 @@ async function showStart(house: House, c: Context, refused: Refused | null = nul
     species: speciesOptions(snapshot.facts),
     sizes: allSizeOptions(snapshot.facts),
   };
-  return page(c, StartPage(props), refused === null ? 200 : 422);
+  return page(c, StartPage(props), statusOf(refused !== null));
 }
 
 /** A room that is no longer as the program made it. */
@@ -130,20 +131,12 @@ const roomForm = (house: House, room: string) =>
     fields: { dayTempC: 'dayTemp', nightTempC: 'nightTemp' },
   });
 
-const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
-
 const daysForm = (house: House) =>
   form({
     ...onStart(house, 'start-feeding'),
     many: ['weekday'],
-    shape: () => ({
-      weekday: z.array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' })).default([]),
-    }),
-    act: ({ weekday }, { formId }) =>
-      editSettings(house.context, {
-        feedingWeekdays: WEEKDAYS.map((day) => weekday.includes(day)),
-        formId,
-      }),
+    shape: () => ({ weekday: weekdays }),
+    act: ({ weekday }, { formId }) => editSettings(house.context, { feedingWeekdays: weekday, formId }),
   });
 
 const binForm = (house: House) =>

@@ -1,12 +1,10 @@
 /** The round's page: who eats on an evening, what is written down of it, and what it used. */
+
 import type { Context, Hono } from 'hono';
-import type { ContentfulStatusCode } from 'hono/utils/http-status';
-import type { Shell } from '../../../views/layout.tsx';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { loadSnapshot } from '../../actions/index.ts';
-import type { Animal } from '../../husbandry/animals/index.ts';
 import type { Evening } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
@@ -14,13 +12,13 @@ import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts
 import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
-import { moultlessIn, nearsMoult, placeOf } from './meals.ts';
+import { cautionsFor, moultlessIn, placeOf } from './meals.ts';
 import { valuesIn } from './posted.ts';
 import { recordRound } from './round.ts';
 import { eveningAsked } from './round-day.ts';
 import { chosenBins, preferredBins } from './round-shelves.ts';
 import { toldOf } from './round-told.ts';
-import { page, visit } from './visit.ts';
+import { page, statusOf, visit, withWords } from './visit.ts';
 
 export function tonightRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.tonight, (c) => showTonight(house, c));
@@ -65,16 +63,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
   };
-  return page(c, TonightPage(props), statusOf(problems));
-}
-
-const statusOf = (problems: Refused['problems']): ContentfulStatusCode =>
-  Object.keys(problems).length === 0 ? 200 : 422;
-
-/** Where no form is left to say it above, what was wrong is said by the frame. */
-function withWords(shell: Shell, sentences: readonly string[]): Shell {
-  const words = sentences.map((text) => ({ kind: 'problem' as const, text }));
-  return { ...shell, flash: [...shell.flash, ...words] };
+  return page(c, TonightPage(props), statusOf(Object.keys(problems).length > 0));
 }
 
 const isMeal = ({ kind }: EveningLine): boolean => kind === 'offered' || kind === 'skipped';
@@ -90,16 +79,11 @@ function openRound(snapshot: Snapshot, lines: readonly EveningLine[], evening: E
   return { ...evening, servings: placed(evening.servings), withheld: placed(evening.withheld) };
 }
 
-/** Cautions of the kinds that eat; live prey near a moult only where one is near. */
+/** What to mind with those who eat. */
 function cautionsOf(snapshot: Snapshot, { servings }: Evening): TonightProps['cautions'] {
   const eating = new Set(servings.map(({ animal }) => animal));
-  const of = (animal: Animal) => {
-    const codes = snapshot.facts.kinds.get(animal.kind)?.cautions ?? [];
-    return codes.filter((code) => code !== 'live prey near a moult' || nearsMoult(animal, snapshot));
-  };
-  return new Map(
-    snapshot.animals.filter(({ code }) => eating.has(code)).map((animal) => [animal.code, of(animal)]),
-  );
+  const fed = snapshot.animals.filter(({ code }) => eating.has(code));
+  return new Map(fed.map((animal) => [animal.code, cautionsFor(animal, snapshot)]));
 }
 
 /** Meals of an evening before nobody has told of. */

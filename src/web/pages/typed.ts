@@ -1,11 +1,12 @@
 /** Fields of forms as they are typed: each keeps its text or says in a sentence what would be right. */
+
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
-import { civilDay } from '../../actions/fields.ts';
+import { asOf, civilDay } from '../../actions/fields.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { Result } from '../../husbandry/result.ts';
-import type { Mm } from '../../husbandry/units.ts';
+import { type Mm, PERCENT } from '../../husbandry/units.ts';
 import { readLength, readMass, readTemperature } from '../../intake/index.ts';
 
 const text = z.string({ error: 'This is needed.' }).trim();
@@ -51,6 +52,9 @@ export const maybe = (field: z.ZodType) =>
     .transform((given) => (given === '' ? undefined : given))
     .meta({ isDay: field === civilDay });
 
+/** The revision a page was made from; a page that does not say is not checked against newer changes. */
+export const revision = maybe(asOf).transform((given) => (given === undefined ? undefined : Number(given)));
+
 const DAYS_AGO: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
 
 /** Fields as they were sent, with 'today' and 'yesterday' as the days they mean where a day is read. */
@@ -87,14 +91,16 @@ export const readMm =
   };
 
 export const length = (unit: LengthUnit) => readAs(readMm(unit));
-/** The same as text, or left empty: for a size that is compared with what was shown. */
-export const maybeLengthText = (unit: LengthUnit) =>
-  anyText.superRefine(
-    check((given) => {
-      const read = readMm(unit)(given);
-      return read.ok ? null : read.problem.sentence;
-    }),
-  );
+const noLength =
+  (unit: LengthUnit): Refuse =>
+  (given) => {
+    const read = readMm(unit)(given);
+    return read.ok ? null : read.problem.sentence;
+  };
+/** The same as text: for a size that is compared with what was shown. */
+export const lengthTyped = (unit: LengthUnit) => needed.superRefine(check(noLength(unit)));
+/** The same, or left empty. */
+export const maybeLengthText = (unit: LengthUnit) => anyText.superRefine(check(noLength(unit)));
 /** A length, or left empty. */
 export const maybeLength = (unit: LengthUnit) =>
   anyText.transform((given, context): Mm | undefined => {
@@ -108,13 +114,18 @@ export const mass = readAs(readMass);
 /** Who writes millimetres writes Celsius; who writes inches must say which. */
 export const temperature = (unit: LengthUnit) =>
   readAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
+/** Days of the week that are ticked, Monday first: one answer for each day. */
+export const weekdays = z
+  .array(z.enum(WEEKDAYS, { error: 'Choose among the days of the week.' }))
+  .default([])
+  .transform((chosen): boolean[] => WEEKDAYS.map((day) => chosen.includes(day)));
 /** A box that is ticked or absent. */
 export const ticked = z
   .literal('on')
   .optional()
   .transform((given) => given === 'on');
 
-const PERCENT = 100;
 /** A percentage as a share from 0 to 1; left empty counts as not said. */
 export const percent = z
   .string()

@@ -1,5 +1,17 @@
 /** What the keeper does, in the groups by which the history is looked through. */
 
+/** Acts that may write of many at once: undone as a whole, not from one record. */
+export const OF_MANY: readonly string[] = [
+  'record-evening',
+  'record-morning',
+  'import-rows',
+  'edit-animals',
+  'lend',
+  'arrange-shelf',
+  'arrange-shelves',
+  'empty-demo',
+];
+
 interface VerbGroup {
   readonly value: string;
   readonly label: string;
@@ -54,19 +66,30 @@ const VERB_GROUPS: readonly VerbGroup[] = [
     label: 'Deliveries',
     verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
   },
+  {
+    value: 'plans',
+    label: 'Sacs and other plans',
+    verbs: [
+      'plan-change',
+      'edit-change',
+      'cancel-change',
+      'note-sac',
+      'pull-sac',
+      'hatch-sac',
+      'settle-sac',
+      'end-sac',
+    ],
+  },
+  {
+    value: 'book',
+    label: 'The Book',
+    verbs: ['edit-rule', 'edit-kind', 'reset-rule', 'rename-kind', 'add-kind', 'remove-kind'],
+  },
   { value: 'lists', label: 'Lists brought in', verbs: ['import-rows'] },
   {
     value: 'settings',
-    label: 'Settings, rooms and plans',
-    verbs: [
-      'edit-settings',
-      'first-room',
-      'add-room',
-      'edit-room',
-      'remove-room',
-      'plan-change',
-      'cancel-change',
-    ],
+    label: 'Settings and rooms',
+    verbs: ['edit-settings', 'first-room', 'add-room', 'edit-room', 'remove-room'],
   },
 ];
 

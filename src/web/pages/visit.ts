@@ -53,6 +53,17 @@ export async function visit(house: House, c: Context, { refused = null, day }: A
   return { snapshot, unit: unitOf(found.settings), names, shell, forms: { formId, refused } };
 }
 
+/** Where no form is left to say it above, what was wrong is said by the frame. */
+export function withWords(shell: Shell, sentences: readonly string[]): Shell {
+  const words = sentences.map((text) => ({ kind: 'problem' as const, text }));
+  return { ...shell, flash: [...shell.flash, ...words] };
+}
+
+const OK = 200;
+const REFUSED = 422;
+/** Of a page that shows a form again, or of any other. */
+export const statusOf = (isRefused: boolean): ContentfulStatusCode => (isRefused ? REFUSED : OK);
+
 /** Sends a page; it looks otherwise for another cookie. */
 export function page(
   c: Context,

@@ -4,7 +4,7 @@ import { err, ok, type Result } from '../../husbandry/result.ts';
 
 /** The list with those whose place was typed anew put there, the others closing up; places count from 1. */
 export function inTypedPlaces<T>(items: readonly T[], places: readonly string[]): Result<readonly T[]> {
-  const wrong = places.slice(0, items.length).find((typed) => !/^[1-9]\d{0,3}$/.test(typed.trim()));
+  const wrong = places.slice(0, items.length).find((typed) => !/^[1-9]\d{0,5}$/.test(typed.trim()));
   if (wrong !== undefined) return err(noPlace(wrong, items.length));
   const typed = items.map((item, at) => ({ item, at, place: Number(places[at] ?? at + 1) - 1 }));
   const order = typed.filter(({ at, place }) => place === at).map(({ item }) => item);

@@ -42,10 +42,8 @@ export interface Shown<T> {
 
 /** The lines as kept, or those of them that are still here as sent, with the places typed and one more move. */
 export function shownOrder<T>(kept: readonly T[], sent: SentList, { nameOf, plain }: Ordering<T>): Shown<T> {
-  const rankOf = (item: T) => {
-    const at = sent.names.indexOf(nameOf(item));
-    return at < 0 ? sent.names.length : at;
-  };
+  const placeSent = new Map(sent.names.map((name, at) => [name, at]));
+  const rankOf = (item: T) => placeSent.get(nameOf(item)) ?? sent.names.length;
   const asSent = kept.toSorted((a, b) => rankOf(a) - rankOf(b));
   const typed = inTypedPlaces(asSent, sent.places);
   if (!typed.ok) return { items: asSent, changed: true, wrong: typed.problem };

@@ -1,4 +1,5 @@
 /** One shelf of the walk: its animals put in order, or moved to another shelf, kept by one act. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { type ShelfAnimal, WalkShelfPage } from '../../../views/pages/walk-shelf.tsx';
@@ -12,7 +13,7 @@ import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { anyText, needed } from './typed.ts';
-import { page, type Visit, visit } from './visit.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
 import { refusedFor } from './walk.ts';
 import { inTypedPlaces } from './walk-moves.ts';
 import { fieldValues, sentList, shownOrder } from './walk-sent.ts';
@@ -78,8 +79,6 @@ function movingIn({
   return ok({ animals: [...take], to: newShelf === '' ? shelfOf(to) : { room, shelf: newShelf } });
 }
 
-const OK = 200;
-const REFUSED = 422;
 const ORDERING = {
   nameOf: ({ code }: ShelfAnimal) => code,
   plain: { move: 'by code', compare: (a: ShelfAnimal, b: ShelfAnimal) => byCode(a.code, b.code) },
@@ -110,7 +109,7 @@ async function showShelf(house: House, c: Context, refused: Refused | null = nul
     others: shelves.filter((shelf) => shelf !== own).map(({ key, label }) => ({ value: key, label })),
     ...(shown.wrong === null ? {} : { places: sent.places }),
   };
-  return page(c, WalkShelfPage(props), wrong === null ? OK : REFUSED);
+  return page(c, WalkShelfPage(props), statusOf(wrong !== null));
 }
 
 const NOWHERE: ShelfPlace = { room: '', shelf: '' };

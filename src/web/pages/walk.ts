@@ -1,17 +1,17 @@
 /** The order you walk: the shelves, put in order as often as the keeper likes and kept by one act. */
+
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
 import { WalkPage, type WalkShelf } from '../../../views/pages/walk.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { asOf } from '../../actions/fields.ts';
 import { arrangeShelves } from '../../actions/index.ts';
 import { byName } from '../../husbandry/walk.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
-import { maybe } from './typed.ts';
-import { page, visit } from './visit.ts';
+import { revision } from './typed.ts';
+import { page, statusOf, visit } from './visit.ts';
 import { inTypedPlaces } from './walk-moves.ts';
 import { fieldValues, sentList, shownOrder } from './walk-sent.ts';
 import { shelfOf, shelvesOf } from './walk-shelves.ts';
@@ -26,7 +26,7 @@ export function walkRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       form: () => 'walk',
       many: ['shelf', 'place'],
-      shape: () => ({ shelf: texts, place: texts, asOf: maybe(asOf) }),
+      shape: () => ({ shelf: texts, place: texts, asOf: revision }),
       act: async ({ shelf, place, asOf: seen }, { formId }) => {
         const order = inTypedPlaces(shelf, place);
         if (!order.ok) return order;
@@ -42,8 +42,6 @@ export function walkRoutes(app: Hono<DoorEnv>, house: House): void {
   );
 }
 
-const OK = 200;
-const REFUSED = 422;
 const ORDERING = {
   nameOf: ({ key }: WalkShelf) => key,
   plain: { move: 'by name', compare: byName },
@@ -63,7 +61,7 @@ async function showWalk(house: House, c: Context, refused: Refused | null = null
     revision: seen ?? `${here.snapshot.revision}`,
     ...(shown.wrong === null ? {} : { places: sent.places }),
   };
-  return page(c, WalkPage(props), wrong === null ? OK : REFUSED);
+  return page(c, WalkPage(props), statusOf(wrong !== null));
 }
 
 /** A form shown again because of one sentence, which stands above it; null when nothing is wrong. */

@@ -166,3 +166,11 @@ describe('what is refused', () => {
     expect((await home.send('/animals/A99/premoult', { day: TODAY })).status).toBe(404);
   });
 });
+
+test('that live prey must come out is said of an animal near its moult, and of no other', async () => {
+  const home = await filledHome();
+  const mind = 'May moult soon: take live prey out before you leave.';
+  expect(await home.see('/animals/A1')).not.toContain(mind);
+  await home.send('/animals/A1/premoult', { day: home.room.date(0) });
+  expect(await home.see('/animals/A1')).toContain(mind);
+});

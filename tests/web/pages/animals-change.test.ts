@@ -251,3 +251,12 @@ test('the same form sent twice moves nobody twice', async () => {
   expect((await home.send(action, fields)).status).toBe(303);
   expect(await home.acts()).toBe(acts);
 });
+
+test('a sending that does not say which page it came from is done as it stands', async () => {
+  const home = await filledHome();
+  const html = await lookedOver(home, '/animals', 'found', 'move', { room: '', shelf: 'Z' });
+  const { action, fields } = formOf(html, 'move');
+  const { asOf: _, ...others } = fields;
+  expect((await home.send(action, others)).status).toBe(303);
+  expect(await shelves(home)).toEqual(['Ash: R1 Z', 'Sac of five: R1 Z']);
+});

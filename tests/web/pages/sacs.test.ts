@@ -1,6 +1,6 @@
 /** The page of sacs: what the young will want is said first, each step is one act with its day, and nothing typed is lost. */
 import { expect, test } from 'vitest';
-import { loadSnapshot, noteSac } from '../../../src/actions/index.ts';
+import { editChange, editSettings, loadSnapshot, noteSac } from '../../../src/actions/index.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -155,3 +155,30 @@ test('an arrival in the settings is edited as one act', async () => {
   expect(refused.status).toBe(422);
   expect(await refused.text()).toContain('runs backwards');
 });
+
+test('what is not changed of a sac stays as exact as it was, in millimetres and in inches', async () => {
+  const home = await withSac();
+  good(await editChange(home.room, { change: 'P1', gaugeMm: 3.3, chance: 0.725, shareKept: 0.666 }));
+  const before = await sacOf(home);
+  for (const units of ['mm', 'inch'] as const) {
+    good(await editSettings(home.room, { units }));
+    const shown = valuesOf(await home.see('/sacs'), 'edit-P1');
+    expect(shown.gauge).toBe(units === 'mm' ? '3.5 mm' : '1/8 in');
+    await home.send('/sacs/P1/edit', { ...shown, count: '70' });
+    const { gaugeMm, chance, sac, count } = (await sacOf(home))!;
+    expect(count).toBe(70);
+    expect([gaugeMm, chance, sac?.shareKept]).toEqual([3.3, 0.725, before?.sac?.shareKept]);
+  }
+  const typed = valuesOf(await home.see('/sacs'), 'edit-P1');
+  await home.send('/sacs/P1/edit', { ...typed, gauge: '4 mm', chance: '80' });
+  expect(await sacOf(home)).toMatchObject({ gaugeMm: 4, chance: 0.8, sac: { shareKept: 0.666 } });
+});
+
+/** The fields of a form as a browser would send them. */
+function valuesOf(html: string, form: string): Record<string, string> {
+  const [inside = ''] = new RegExp(`<form[^>]*id="${form}".*?</form>`, 's').exec(html) ?? [];
+  const inputs = [...inside.matchAll(/<input[^>]*>/g)].map(([tag]) =>
+    ['name', 'value'].map((each) => new RegExp(` ${each}="([^"]*)"`).exec(tag)?.[1] ?? ''),
+  );
+  return Object.fromEntries(inputs.filter(([name]) => name !== 'formId'));
+}

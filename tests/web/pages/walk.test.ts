@@ -66,7 +66,8 @@ test('an animal moves to another shelf, or to a new one', async () => {
   const nobody = await home.send('/walk/shelf', { ...shelf, to: 'R1|A10', newShelf: '' });
   expect(words(await nobody.text())).toContain('Mark who moves there.');
   await home.send('/walk/shelf', { ...shelf, take: 'A1', to: 'R1|A10', newShelf: '' });
-  expect(words(await home.see('/walk'))).toContain('A10 2 animals: Ash, Sac of five');
+  expect(words(await home.see('/walk'))).toContain('A10 2 animals: Ash and Sac of five');
+  expect(words(await home.see('/walk'))).toContain('Moved Ash from “A2” to “A10”');
   const two = { room: 'R1', shelf: 'A10', animal: ['A1', 'A2'], place: ['1', '2'] };
   await home.send('/walk/shelf', { ...two, take: 'A2', to: '', newShelf: 'By the window' });
   expect(words(await home.see('/walk'))).toContain('By the window 1 animal: Sac of five');
