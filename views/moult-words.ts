@@ -65,13 +65,17 @@ export interface LadderTold {
 
 const takes = ({ window }: Rung, unit: LengthUnit): string => lengthRange(window.minMm, window.maxMm, unit);
 
+const WHY_NO_MOULT = {
+  'never moults': 'It grows without moulting',
+  'moults no more': 'It moults no more',
+  'kept as a group': 'A group, whose moults are not foretold',
+} as const;
+
 /** 'Next moult about mid January; then it takes prey of 9–14 mm'. */
 export function ladderFinding({ rungs, next, today, unit }: LadderTold): string {
   const now = rungs.find(({ place }) => place === 'now') as Rung;
   if (next.kind === 'none') {
-    const why =
-      next.reason === 'moults no more' ? 'It moults no more' : 'A group, whose moults are not foretold';
-    return `${why}; it takes prey of ${takes(now, unit)}`;
+    return `${WHY_NO_MOULT[next.reason]}; it takes prey of ${takes(now, unit)}`;
   }
   const after = rungs.find(({ place }) => place === 'ahead');
   const then = after === undefined ? '' : `; then it takes prey of ${takes(after, unit)}`;

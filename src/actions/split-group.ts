@@ -62,7 +62,7 @@ function tooMany({ code, count }: AnimalRow, { heads: wanted, into }: Given): Pr
     ? null
     : problem(
         'too-many',
-        `"${wanted}" leaves nobody of the ${count} in ${code}: take out at most ${count - 1}. The last one keeps this record.`,
+        `"${wanted}" leaves nobody of the ${count}: take out at most ${count - 1}. The last one keeps this record.`,
         'heads',
       );
 }

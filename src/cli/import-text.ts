@@ -1,5 +1,6 @@
 /** What an import read and did, as lines: one a row, then the sum; and what must be answered before it can be written. */
 import { counted, listed } from '../../views/format.ts';
+import type { Problem } from '../husbandry/problems.ts';
 import type { Ask, Reading, RowReading } from '../intake/index.ts';
 
 export interface Brought {
@@ -42,12 +43,11 @@ function ending({ done }: Brought, dryRun: boolean): string {
 /** What stands in the way of writing, one sentence a line. */
 export function troubleLines({ reading }: Brought): readonly string[] {
   if (reading.ready) return [];
-  return [
-    ...reading.problems.map(({ sentence }) => sentence),
-    ...reading.asks.map(askLine),
-    'Nothing was written.',
-  ];
+  return [...reading.problems.map(problemLine), ...reading.asks.map(askLine), 'Nothing was written.'];
 }
+
+const problemLine = ({ code, sentence }: Problem): string =>
+  code.startsWith('dates-') ? `${sentence} Say --dates dmy, --dates mdy or --dates ymd.` : sentence;
 
 function askLine({ about, text, sentence, near }: Ask): string {
   if (about === 'unit') return `${sentence} Say --unit mm, --unit cm or --unit in.`;

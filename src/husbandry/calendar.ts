@@ -30,7 +30,15 @@ export function dayOf(year: number, month: number, dayOfMonth: number): Result<D
 /** Reads 'YYYY-MM-DD'. */
 export function parseCivilDate(text: string): Result<DayNumber> {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
-  if (!match) return err(problem('not-a-date', `"${text}" is not a date; write it as 2026-03-21.`));
+  if (!match)
+    return err(
+      problem(
+        'not-a-date',
+        text === ''
+          ? 'Give a date, such as 2026-03-21.'
+          : `"${text}" is not a date; write it like 2026-03-21.`,
+      ),
+    );
   return dayOf(Number(match[1]), Number(match[2]), Number(match[3]));
 }
 

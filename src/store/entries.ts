@@ -94,11 +94,12 @@ export const offersOf = (evening: DayNumber): Query<readonly OfferLine[]> =>
     [evening],
   );
 
-/** Animals of whose meal on this evening something is written: offered, or not. */
+/** Animals on record of whose meal on this evening something is written: offered, or not. */
 export const roundDone = (evening: DayNumber): Query<readonly string[]> =>
   jsonQuery(
     `select json_group_array(distinct animal) as body from entry
-     where civil_day = ? and kind in ('offered', 'skipped') and voided = 0 and animal is not null`,
+     where civil_day = ? and kind in ('offered', 'skipped') and voided = 0
+       and animal in (select code from animal)`,
     [evening],
   );
 

@@ -20,7 +20,7 @@ export const eveningLines = (evening: DayNumber): Query<readonly EveningLine[]> 
     `select json_group_array(json_object('animal', animal, 'kind', kind, 'bin', bin, 'heads', heads, 'act', act,
        'summary', summary, 'writtenAt', written_at, 'formId', form_id)) as body from (
        select e.*, a.summary, a.written_at, a.form_id from entry e join act a on a.id = e.act
-       where e.civil_day = ? and e.voided = 0 and e.animal is not null
+       where e.civil_day = ? and e.voided = 0 and e.animal in (select code from animal)
          and e.kind in ('offered', 'skipped', 'premoult', 'moulted', 'died') order by e.id)`,
     [evening],
   );

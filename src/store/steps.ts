@@ -16,8 +16,12 @@ export interface Sought {
 
 const LISTED = EVENING_VERBS.map((verb) => `'${verb}'`).join(', ');
 const TURNED_BY = `(select max(t.act) from change t where t.noun = 'act' and t.code = cast(a.id as text))`;
+/** Acts done before the demo room was last emptied are another room's: they make no step with those done after. */
+const DEMO_EMPTIED = `coalesce((select max(d.id) from act d
+  where d.verb = 'empty-demo' and d.voided_at is null), 0)`;
 const STEP = `case when a.voided_at is not null then 'undone ' || coalesce(${TURNED_BY}, a.id)
-  when a.verb in (${LISTED}) then a.verb || ' ' || coalesce(a.reply ->> '$.evening', a.id) else a.id end`;
+  when a.verb in (${LISTED}) then a.verb || ' ' || coalesce(a.reply ->> '$.evening', a.id)
+    || iif(a.id < ${DEMO_EMPTIED}, ' before', '') else a.id end`;
 
 /** Acts that touched a row: said something of it, or changed it. */
 const TOUCHED = `(select act from entry where animal in (select value from json_each(:codes))
@@ -86,12 +90,12 @@ export const undosOf = (
     [JSON.stringify(acts)],
   );
 
-/** Acts that count of the same evening and verb, the earliest first. */
+/** Acts that count of the same evening and verb in the room as it is now, the earliest first. */
 export const actsOfEvening = (verb: string, evening: string): Query<readonly number[]> =>
   jsonQuery(
     `select json_group_array(id) as body from (
        select id from act where verb = ? and reply ->> '$.evening' = ? and undoes is null and voided_at is null
-       order by id)`,
+         and id > ${DEMO_EMPTIED} order by id)`,
     [verb, evening],
   );
 

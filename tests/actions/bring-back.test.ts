@@ -8,6 +8,7 @@ import {
   editAnimal,
   editBin,
   expectDelivery,
+  lend,
   loadSnapshot,
   planChange,
   recordDied,
@@ -130,5 +131,15 @@ test('what was undone is not done again into a room that was removed since', asy
   good(await removeRoom(room, { room: 'R2' }));
   expect(await undo(room, { act: undone.act })).toMatchObject({
     problem: { code: 'place-gone', sentence: expect.stringContaining('Bring that back first.') },
+  });
+});
+
+test('a room that a lent animal comes back to is in use', async () => {
+  const room = await furnished();
+  good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  good(await editAnimal(room, { animal: 'A1', room: 'R2' }));
+  good(await lend(room, { animals: ['A1'], to: 'A neighbour' }));
+  expect(await removeRoom(room, { room: 'R2' })).toMatchObject({
+    problem: { sentence: 'Cellar is in use: Ash. Move them to another room first.' },
   });
 });

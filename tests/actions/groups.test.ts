@@ -97,7 +97,7 @@ describe('a group splits', () => {
       return answer.ok ? 'done' : answer.problem.sentence;
     };
     expect(await said({ animal: 'A3', heads: 5, into: 'singles' })).toBe(
-      '"5" leaves nobody of the 5 in A3: take out at most 4. The last one keeps this record.',
+      '"5" leaves nobody of the 5: take out at most 4. The last one keeps this record.',
     );
     expect(await said({ animal: 'A1', heads: 1, into: 'singles' })).toBe('A1 is one animal, not a group.');
     good(await recordDied(room, { animal: 'A3' }));

@@ -70,9 +70,9 @@ describe('a date', () => {
       '1989-12-31',
       '"1989-12-31" (1989-12-31) is before 1990; write the day it happened, such as 2026-03-23.',
     ],
-    ['2026-02-30', '"2026-02-30" is not a date; write it as 2026-03-21.'],
-    ['2062', '"2062" is not a date; write it as 2026-03-21.'],
-    ['soon', '"soon" is not a date; write it as 2026-03-21.'],
+    ['2026-02-30', '"2026-02-30" is not a date and is left empty; write it like 2026-03-21.'],
+    ['2062', '"2062" is not a date and is left empty; write it like 2026-03-21.'],
+    ['soon', '"soon" is not a date and is left empty; write it like 2026-03-21.'],
   ])('%s is left out of its row, and the row stands', (text, sentence) => {
     const reading = animalsIn(fileOf([text]));
     expect(sentences(reading)).toEqual([sentence]);
@@ -90,7 +90,7 @@ describe('the order of day and month', () => {
 
   test('is not guessed when both fit: the keeper must choose', () => {
     expect(problemsIn(['3/4/2025', '5/6/2025'])).toEqual([
-      'dates-ambiguous: The dates in "fed" could be day first or month first: "3/4/2025" is 2025-04-03 or 2025-03-04. Choose the order with --dates dmy, --dates mdy or --dates ymd.',
+      'dates-ambiguous: The dates in "fed" could be day first or month first: "3/4/2025" is 2025-04-03 or 2025-03-04. Choose the order.',
     ]);
     expect(animalsIn(fileOf(['3/4/2025', '2025-06-01'])).rows.map(({ verdict }) => verdict)).toEqual([
       'asked',
@@ -111,7 +111,7 @@ describe('the order of day and month', () => {
 
   test('that rows contradict is a Problem that quotes both', () => {
     expect(problemsIn(['13/4/2025', '4/13/2025'])).toEqual([
-      'dates-mixed: The dates in "fed" do not share one order: "13/4/2025" and "4/13/2025". Write them all as 2026-03-21, or choose the order with --dates dmy, --dates mdy or --dates ymd.',
+      'dates-mixed: The dates in "fed" do not share one order: "13/4/2025" and "4/13/2025". Write them all like 2026-03-21, or choose the order; a date that does not fit it is left empty.',
     ]);
   });
 

@@ -6,6 +6,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setImmediate as breathe } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { openStore, type Store } from '../../src/store/index.ts';
 import { facts, policyWith } from '../support/room.ts';
@@ -31,8 +32,10 @@ const began = performance.now();
 for (let from = 1; from <= SEQUENCES; from += A_STORE_SERVES) {
   const [store, mirror] = [await opened(`${from}`), await opened(`${from}-mirror`)];
   const room = { ...roomOn(store), facts: { ...facts, policy } };
-  for (let seed = from; seed < Math.min(from + A_STORE_SERVES, SEQUENCES + 1); seed += 1)
+  for (let seed = from; seed < Math.min(from + A_STORE_SERVES, SEQUENCES + 1); seed += 1) {
     wrong.push(...(await runSequence({ room, mirror }, seed, tally)));
+    await breathe();
+  }
   await Promise.all([store.close(), mirror.close()]);
   process.stdout.write(
     `${Math.min(from + A_STORE_SERVES - 1, SEQUENCES)} sequences, ${wrong.length} wrong\n`,

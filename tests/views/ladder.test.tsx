@@ -63,6 +63,8 @@ describe('the finding', () => {
     );
     const done = { rungs: rungs.slice(0, 3), next: { kind: 'none', reason: 'moults no more' } as const };
     expect(found(done)).toBe('It moults no more; it takes prey of 4.5–13 mm');
+    const frog = { rungs: rungs.slice(0, 3), next: { kind: 'none', reason: 'never moults' } as const };
+    expect(found(frog)).toBe('It grows without moulting; it takes prey of 4.5–13 mm');
     expect(found({ next: { kind: 'expected', basis: 'premoult seen', day: band(1, 3) } })).toContain(
       'It may moult any day now',
     );

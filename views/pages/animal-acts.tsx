@@ -19,15 +19,17 @@ interface AnimalActsProps {
   readonly forms: PageForms;
   readonly animal: Animal;
   readonly gaugeWord: string;
+  /** Whether its kind moults at all. */
+  readonly moults: boolean;
 }
 
 export const AnimalActs = (props: AnimalActsProps) => (
   <section class="acts-list" aria-labelledby="write-down">
     <h2 id="write-down">Write down</h2>
     <p class="note">One tap writes it down for today; it can be undone.</p>
-    <Moulted {...props} />
+    {props.moults ? <Moulted {...props} /> : null}
     <Measured {...props} />
-    <OnOneDay {...props} act="premoult" button="In premoult" />
+    {props.moults ? <OnOneDay {...props} act="premoult" button="In premoult" /> : null}
     {props.animal.matured ? null : <OnOneDay {...props} act="matured" button="Matured (male)" />}
     <Died {...props} />
     <Left {...props} />

@@ -22,6 +22,8 @@ export interface AnimalPageProps {
   readonly kindName: string;
   /** What is measured, such as 'diagonal leg span'. */
   readonly gaugeWord: string;
+  /** Whether its kind moults at all. */
+  readonly moults: boolean;
   readonly stageWord: string;
   readonly roomName: string;
   readonly ownLengthMm: Mm;
@@ -68,7 +70,7 @@ export const AnimalPage = (props: AnimalPageProps) => {
   );
 };
 
-const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalPageProps) => (
+const Head = ({ animal, roomName, next, kindName, stageWord, cautions, moults }: AnimalPageProps) => (
   <header class="page-head">
     <p class="eyebrow">
       <a href={paths.animals}>Animals</a> · {roomName}
@@ -87,7 +89,7 @@ const Head = ({ animal, roomName, next, kindName, stageWord, cautions }: AnimalP
     ))}
     <p class="acts">
       <a class="button quiet" href="#write-down">
-        Write down a moult or a size
+        {moults ? 'Write down a moult or a size' : 'Write down a size'}
       </a>
       <a class="button quiet" href={`${paths.changeAnimals}?animal=${animal.code}`}>
         Move, lend or sell

@@ -24,7 +24,9 @@ export const OtherStandings = ({ plan, names }: ListsProps) => {
       <Group
         animals={those('misses a meal')}
         names={names}
-        title={(n) => `${counted(n, 'animal misses', 'animals miss')} a meal and come to no harm`}
+        title={(n) =>
+          `${counted(n, 'animal misses a meal and comes', 'animals miss a meal and come')} to no harm`
+        }
         said={({ meal }) => `safe until ${shortDay(meal.dangerAfter)}`}
       />
       <Group
@@ -52,7 +54,7 @@ interface GroupProps {
 
 const Group = ({ animals, names, title, said }: GroupProps) =>
   animals.length === 0 ? null : (
-    <details class="standing">
+    <details class="away-standing">
       <summary>{title(animals.length)}</summary>
       <ul>
         {animals.map((each) => (

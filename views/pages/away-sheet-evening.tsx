@@ -37,7 +37,7 @@ export const SheetEvening = (props: EveningProps) => {
   return (
     <section class="sheet-evening" aria-label={longDay(evening.day)} tabindex={0}>
       <h2>
-        <span class="tick" aria-hidden="true"></span>
+        <span class="paper-tick" aria-hidden="true"></span>
         {longDay(evening.day)}: {counted(evening.rows.length, 'animal')}
       </h2>
       <TakeOut rows={evening.rows} names={names} />
@@ -106,7 +106,7 @@ const SheetLine = ({ row, names, unit, byHand }: EveningProps & { readonly row: 
   return (
     <tr>
       <td>
-        <span class="tick" aria-hidden="true"></span>
+        <span class="paper-tick" aria-hidden="true"></span>
       </td>
       <td class="sheet-code">{row.animal}</td>
       <th scope="row">{nameOf(names.animals, row.animal)}</th>

@@ -1,4 +1,5 @@
 /** The dry run of a list: questions first, then every line with what would become of it, then the button. */
+import type { Problem } from '../../src/husbandry/problems.ts';
 import { counted, listed } from '../format.ts';
 import { entryOf, type FormEntry, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
@@ -32,7 +33,7 @@ export const DryRun = ({ forms, draft }: DryRunProps) => {
       <header class="page-head">
         <h1>{headline(draft)}</h1>
         <p class="lede">{tallyWords(reading)}. Nothing is written yet.</p>
-        {[...reading.problems.map(({ sentence }) => sentence), ...reading.remarks].map((sentence) => (
+        {[...otherProblems(reading).map(({ sentence }) => sentence), ...reading.remarks].map((sentence) => (
           <p class="note">{sentence}</p>
         ))}
       </header>
@@ -46,9 +47,16 @@ export const DryRun = ({ forms, draft }: DryRunProps) => {
   );
 };
 
+/** The order of day and month is a question with its own answer; the rest can only be read. */
+const isOfDates = ({ code }: Problem): boolean => code.startsWith('dates-');
+const dateProblems = ({ problems }: ListReading): readonly Problem[] => problems.filter(isOfDates);
+const otherProblems = ({ problems }: ListReading): readonly Problem[] =>
+  problems.filter((each) => !isOfDates(each));
+
 function headline({ reading, what }: Draft): string {
   const thing = what === 'animals' ? 'animal' : 'bin';
-  if (reading.asks.length > 0) return `${counted(reading.asks.length, 'question')} before it can be written`;
+  const questions = reading.asks.length + Number(dateProblems(reading).length > 0);
+  if (questions > 0) return `${counted(questions, 'question')} before it can be written`;
   const { new: added, changed } = reading.tally;
   if (added + changed === 0) return reading.ready ? 'Nothing in it is new' : 'This list cannot be read yet';
   return `Ready: ${counted(added, `new ${thing}`)}${changed > 0 ? `, ${changed} changed` : ''}`;
@@ -84,6 +92,17 @@ const Questions = ({ forms, draft }: DryRunProps) => {
   const entry = entryOf(forms, 'check');
   const { reading, columns } = draft;
   const headings = reading.headings.map((heading) => ({ value: heading, label: heading }));
+  const ofDates = dateProblems(reading);
+  const dates = (label: string) => (
+    <Select
+      entry={entry}
+      name="dates"
+      label={label}
+      options={DATE_ORDERS}
+      start={reading.dateOrder ?? ''}
+      none="As the list shows"
+    />
+  );
   const mapped = (ours: string) => reading.columns.find(({ column }) => column === ours)?.heading ?? '';
   return (
     <PostForm entry={entry} action={paths.importCheck} class="form sheet">
@@ -91,7 +110,8 @@ const Questions = ({ forms, draft }: DryRunProps) => {
       {reading.asks.map((ask) => (
         <Answer entry={entry} ask={ask} draft={draft} />
       ))}
-      <details open={reading.asks.length === 0 && !reading.ready}>
+      {ofDates.length > 0 ? dates(ofDates.map(({ sentence }) => sentence).join(' ')) : null}
+      <details open={reading.asks.length === 0 && ofDates.length === 0 && !reading.ready}>
         <summary>How the columns and dates were read</summary>
         <div class="pair">
           {columns.map(({ value, label }) => (
@@ -104,14 +124,7 @@ const Questions = ({ forms, draft }: DryRunProps) => {
               none="not in the list"
             />
           ))}
-          <Select
-            entry={entry}
-            name="dates"
-            label="Dates"
-            options={DATE_ORDERS}
-            start={reading.dateOrder ?? ''}
-            none="As the list shows"
-          />
+          {ofDates.length === 0 ? dates('Dates') : null}
         </div>
       </details>
       <button type="submit" class={reading.ready ? 'quiet' : 'act-here'}>

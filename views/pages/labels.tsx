@@ -52,8 +52,8 @@ export const LabelsPage = (props: LabelsProps) => {
         )}
         {onlyHere ? (
           <p class="caution">
-            You opened this page as “localhost”, which a phone cannot open. Open it by the address your phone
-            uses, and the labels will carry that.
+            You opened this page by an address of this machine alone, which a phone cannot open. Open it by
+            the address your phone uses, and the labels will carry that.
           </p>
         ) : null}
       </header>

@@ -35,21 +35,23 @@ export const MorningRowLine = ({ row, entry, at, showShelf }: MorningRowProps) =
       </div>
       <fieldset class="choice-row outcomes">
         <legend class="unseen">{name}: what became of it</legend>
-        {OUTCOMES.map(({ outcome, label, key }) => (
-          <label class="tap">
-            <input
-              type="radio"
-              name={`became:${animal}`}
-              value={outcome}
-              checked={marked === outcome}
-              {...(key === undefined ? {} : { 'data-key': key })}
-            />
-            <span>
-              {label}
-              <span class="unseen"> ({name})</span>
-            </span>
-          </label>
-        ))}
+        {OUTCOMES.filter(({ outcome }) => row.moults || outcome !== 'moulted').map(
+          ({ outcome, label, key }) => (
+            <label class="tap">
+              <input
+                type="radio"
+                name={`became:${animal}`}
+                value={outcome}
+                checked={marked === outcome}
+                {...(key === undefined ? {} : { 'data-key': key })}
+              />
+              <span>
+                {label}
+                <span class="unseen"> ({name})</span>
+              </span>
+            </label>
+          ),
+        )}
       </fieldset>
     </li>
   );

@@ -13,6 +13,8 @@ export interface MorningRow {
   readonly shelf: string;
   /** What it was offered: '3 crickets, 6–8 mm'. */
   readonly offered: string;
+  /** Whether its kind moults at all. */
+  readonly moults: boolean;
   /** May moult soon: live prey still with it must come out first. */
   readonly nearMoult: boolean;
   /** Why it is likely to have left food; null when nothing on record says so. */

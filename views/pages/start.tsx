@@ -64,7 +64,7 @@ const ToTheVerdict = ({ guesses }: StartProps) => (
 );
 
 const ClearFirst = ({ forms }: StartProps) => (
-  <section class="steps">
+  <section class="three-steps">
     <p class="lede">
       First the invented animals and prey go. What you added yourself stays, and you can undo it.
     </p>
@@ -79,7 +79,7 @@ const ClearFirst = ({ forms }: StartProps) => (
 const Steps = (props: StartProps) => {
   const { heads, bins, warmthSaid } = props;
   return (
-    <ol class="steps">
+    <ol class="three-steps">
       <Step title="Who eats" done={heads > 0 ? `${counted(heads, 'animal')} so far` : null}>
         <p>
           Have a list already? <a href={paths.import}>Bring in a list</a>, or{' '}
@@ -116,7 +116,7 @@ interface StepProps {
 }
 
 const Step = ({ title, done, children }: StepProps) => (
-  <li class={done === null ? 'step' : 'step is-done'}>
+  <li class={done === null ? 'start-step' : 'start-step is-done'}>
     <h2>
       {title}
       {done === null ? null : <small>{done}</small>}

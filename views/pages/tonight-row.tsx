@@ -16,6 +16,8 @@ export interface ServingRowProps {
   readonly unit: LengthUnit;
   readonly forms: PageForms;
   readonly cautions: readonly CautionCode[];
+  /** Whether its kind moults at all. */
+  readonly moults: boolean;
 }
 
 export const ServingRow = (props: ServingRowProps) => {
@@ -127,7 +129,7 @@ const OtherwiseDetails = (props: Named) => {
       </summary>
       <fieldset class="choice-row">
         <legend class="unseen">{name}: not fed, because</legend>
-        {MARKS.map(({ mark, label }) => (
+        {MARKS.filter(({ mark }) => props.moults || mark === 'died').map(({ mark, label }) => (
           <Toggle name={mark} value={serving.animal} label={label} of={name} checked={marked(props, mark)} />
         ))}
       </fieldset>

@@ -20,14 +20,19 @@ type ShelfProps = TonightProps & {
 };
 
 export const Shelf = (props: ShelfProps) => {
-  const { shelf, servings, at, cautions } = props;
+  const { shelf, servings, at, cautions, moultless } = props;
   return (
     <section class="shelf" id={`shelf-${at}`} data-shelf={shelf} aria-label={shelf}>
       <h2>{shelf}</h2>
       <FeedFrom {...props} />
       <ul class="rows">
         {servings.map((serving) => (
-          <ServingRow {...props} serving={serving} cautions={cautions.get(serving.animal) ?? []} />
+          <ServingRow
+            {...props}
+            serving={serving}
+            cautions={cautions.get(serving.animal) ?? []}
+            moults={!moultless.has(serving.animal)}
+          />
         ))}
       </ul>
       <button type="submit" name="shelf" value={shelf} class="shelf-done">

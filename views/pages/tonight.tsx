@@ -29,6 +29,8 @@ export interface TonightProps {
   readonly forms: PageForms;
   /** Cautions of the kinds fed tonight, by animal. */
   readonly cautions: ReadonlyMap<string, readonly CautionCode[]>;
+  /** Animals shown whose kind never moults. */
+  readonly moultless: ReadonlySet<string>;
   /** Bin each shelf is to be fed from, where one was chosen. */
   readonly chosen: ReadonlyMap<string, string>;
   /** How many of last evening's meals wait for a word; 0 when none do. */
@@ -109,7 +111,7 @@ function headline({ shell, evening, written }: TonightProps): string {
 
 const NobodyDue = (props: TonightProps) =>
   props.anybody ? (
-    <p class="lede">{nextWords(props)}</p>
+    <NextRound {...props} />
   ) : (
     <p class="lede">
       <a href={paths.newAnimal}>Add an animal</a> or <a href={paths.import}>bring in a list</a>: each evening
@@ -117,7 +119,13 @@ const NobodyDue = (props: TonightProps) =>
     </p>
   );
 
-function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string {
+const NextRound = (props: TonightProps) => {
+  const words = nextWords(props);
+  return words === null ? null : <p class="lede">{words}</p>;
+};
+
+function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string | null {
+  if (day < shell.today && written > 0) return null;
   if (day < shell.today)
     return feedingDay ? 'That is how the record stood.' : 'It was not one of your feeding days.';
   const why = feedingDay || written > 0 ? '' : 'Tonight is not one of your feeding days. ';

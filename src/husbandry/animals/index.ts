@@ -23,5 +23,5 @@ export {
   type StageField,
   type StageValues,
 } from './own-values.ts';
-export { adultGauge, type Eater, eaterOf, ruleOf } from './stage.ts';
+export { adultGauge, type Eater, eaterOf, moults, ruleOf } from './stage.ts';
 export { kindValues, stageValues } from './values.ts';

@@ -30,3 +30,7 @@ export function eaterOf(kind: Kind, animal: Pick<Animal, 'gaugeMm' | 'matured'>)
   const referenceMm = animal.gaugeMm * ratio.value;
   return { referenceMm, massMg: kind.massPerCubicMm.value * referenceMm ** LENGTH_TO_MASS };
 }
+
+/** Frogs and lizards do not: nothing about a moult is asked of them. */
+export const moults = ({ stages }: Pick<Kind, 'stages'>): boolean =>
+  stages.some(({ moult }) => moult !== null);

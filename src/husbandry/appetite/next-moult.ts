@@ -2,7 +2,7 @@
 import { normalQuantile } from '../../maths/normal.ts';
 import { everyPair, midShares, thinned } from '../../maths/points.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
-import type { Animal } from '../animals/index.ts';
+import { type Animal, moults } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { likelyCycles, type MoultBasis } from './likely-cycles.ts';
@@ -19,14 +19,16 @@ export interface DayBand {
 
 export type NextMoult =
   | { readonly kind: 'expected'; readonly basis: MoultBasis; readonly day: DayBand }
-  | { readonly kind: 'none'; readonly reason: 'moults no more' | 'kept as a group' };
+  | { readonly kind: 'none'; readonly reason: 'never moults' | 'moults no more' | 'kept as a group' };
 
-/** The first evening on which the next moult is over; none for a group, or where the stage moults no more. */
+/** The first evening on which the next moult is over; none for a group, or where the kind or the stage does not moult. */
 export function nextMoult(snapshot: Snapshot, animal: Animal): NextMoult {
   const row = rowOf(snapshot, { animal, steps: 1, change: null, leaving: null });
   const cycles = likelyCycles(row, snapshot);
   if (cycles !== null)
     return { kind: 'expected', basis: cycles.basis, day: bandOf(cycles.moults, snapshot.today) };
+  const kind = snapshot.facts.kinds.get(animal.kind);
+  if (kind !== undefined && !moults(kind)) return { kind: 'none', reason: 'never moults' };
   return { kind: 'none', reason: animal.count > 1 ? 'kept as a group' : 'moults no more' };
 }
 

@@ -17,8 +17,8 @@ export interface NextMeal {
 }
 
 /**
- * The range in which the next meal falls, and whether it falls on tonight: its middle day has come, or no feeding day
- * is left inside the range.
+ * The range in which the next meal falls, and whether it falls on tonight, a feeding day: its middle day has come, or
+ * no other feeding day is left inside the range.
  */
 export function nextMealOf(snapshot: Snapshot, animal: Animal): NextMeal {
   const { today, calendar, facts } = snapshot;
@@ -39,7 +39,7 @@ export function nextMealOf(snapshot: Snapshot, animal: Animal): NextMeal {
     from,
     to,
     evening: nominal < days ? today + nominal : null,
-    tonight: from <= today && (nominal === 0 || next > to - today),
+    tonight: feeding.next[0] === 0 && from <= today && (nominal === 0 || next > to - today),
   };
 }
 

@@ -33,7 +33,7 @@ export interface DateWishes {
 
 const FIRST_YEAR = 1990;
 const SERIALS: readonly [number, number] = [20_000, 80_000];
-const CHOOSE = 'Choose the order with --dates dmy, --dates mdy or --dates ymd.';
+const CHOOSE = 'Choose the order.';
 const ORDER_WORDS: Readonly<Record<DateOrder, string>> = {
   dmy: 'day first',
   mdy: 'month first',
@@ -70,13 +70,13 @@ function mixedOrder({ column, cells }: DateColumn, today: DayNumber): Problem {
     }) ?? '';
   return problem(
     'dates-mixed',
-    `The dates in "${column}" do not share one order: ${quote(only('dmy', 'mdy'))} and ${quote(only('mdy', 'dmy'))}. Write them all as 2026-03-21, or choose the order with --dates dmy, --dates mdy or --dates ymd.`,
+    `The dates in "${column}" do not share one order: ${quote(only('dmy', 'mdy'))} and ${quote(only('mdy', 'dmy'))}. Write them all like 2026-03-21, or choose the order; a date that does not fit it is left empty.`,
     column,
   );
 }
 
 const notADate = (text: string, column: string): Problem =>
-  problem('not-a-date', `${quote(text)} is not a date; write it as 2026-03-21.`, column);
+  problem('not-a-date', `${quote(text)} is not a date and is left empty; write it like 2026-03-21.`, column);
 
 function outOfTime(text: string, day: DayNumber, column: string, today: DayNumber): Problem | null {
   if (day > today)

@@ -5,7 +5,7 @@ import { AnimalPage } from '../../../views/pages/animal.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type LifeRecord, loadLife } from '../../actions/index.ts';
-import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
+import { type Animal, moults, ruleOf } from '../../husbandry/animals/index.ts';
 import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
 import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -13,7 +13,7 @@ import { lifeProps } from './animal-life.ts';
 import { recordLines, recordPage } from './animal-record.ts';
 import type { House } from './house.ts';
 import { showLeftAnimal } from './left.ts';
-import { eatingOf, nextMeal } from './meals.ts';
+import { cautionsFor, eatingOf, nextMeal } from './meals.ts';
 import { route } from './route.ts';
 import { ruleLines } from './sources.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -39,9 +39,10 @@ export async function showAnimal(
     animal: { ...animal, name: here.names.animals.get(animal.code) ?? animal.code },
     kindName: kind.commonName,
     gaugeWord: kind.gauge,
+    moults: moults(kind),
     roomName: here.names.rooms.get(animal.room) ?? animal.room,
     next: await nextFor(house, here, animal),
-    cautions: kind.cautions,
+    cautions: cautionsFor(animal, here.snapshot),
     rule: ruleLines(ruleOf(kind, animal)),
     record: await recordOf(house, here, { code: animal.code, life, asked: Number(c.req.query('page') ?? 1) }),
   };

@@ -14,7 +14,7 @@ import {
 } from '../../store/index.ts';
 import { timesShown } from './cookies.ts';
 import type { House } from './house.ts';
-import { inNames } from './names.ts';
+import { hasCode, inNames, namesOnRecord } from './names.ts';
 
 /** So long the last step stands at the foot of every page. */
 export const DAYS_KEPT_CLOSE = 30;
@@ -31,10 +31,16 @@ export async function lastStep(house: House, c: Context, names: Names): Promise<
   const fresh = Date.parse(moment) - Date.parse(last.writtenAt) < FRESH_FOR_MS;
   return {
     id: acts.map(({ id }) => id).join(','),
-    label: inNames(await stepWords(store.ask, acts), names),
+    label: await told(house, await stepWords(store.ask, acts), names),
     again: isUndo(last),
     calm: timesShown(c, last.id) > PAGES_SHOWN_ON || !fresh,
   };
+}
+
+/** In names; those of who left are looked up only where a code is left standing. */
+async function told({ context }: House, words: string, names: Names): Promise<string> {
+  const label = inNames(words, names);
+  return hasCode(label) ? inNames(words, await namesOnRecord(context.store, context.facts)) : label;
 }
 
 /** The room every house has is made by the program itself. */

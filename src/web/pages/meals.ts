@@ -3,7 +3,14 @@
 import type { Window } from '../../../views/charts/window-bracket.tsx';
 import { type LengthUnit, lengthRange, longDay, sentenceCase, shortDay } from '../../../views/format.ts';
 import { type Names, preyName } from '../../../views/names.ts';
-import { type Animal, eaterOf, type Kind, ruleOf } from '../../husbandry/animals/index.ts';
+import {
+  type Animal,
+  type CautionCode,
+  eaterOf,
+  type Kind,
+  moults,
+  ruleOf,
+} from '../../husbandry/animals/index.ts';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { widestWindow } from '../../husbandry/prey/index.ts';
@@ -58,11 +65,14 @@ export function nextMeal(snapshot: Snapshot, animal: Animal, { names, unit, offe
 const eveningWords = (evening: DayNumber, today: DayNumber): string =>
   evening === today ? 'due tonight' : `eats next on ${longDay(evening)}`;
 
-/** '3 house crickets, 6–8 mm'. */
+/** '3 house crickets, 6–8 mm, killed first'. */
 const offerWords = (
-  { heads, species, fromMm, toMm }: Pick<PreyOffer, 'heads' | 'species' | 'fromMm' | 'toMm'>,
+  { heads, species, fromMm, toMm, killFirst, portions }: Omit<PreyOffer, 'bin'>,
   { names, unit }: Pick<Telling, 'names' | 'unit'>,
-): string => `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}`;
+): string => {
+  const first = portions > 1 ? `, killed and cut into ${portions}` : killFirst ? ', killed first' : '';
+  return `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}${first}`;
+};
 
 /** Where an animal stands, as the round is walked. */
 export function placeOf(animal: Animal, { rooms }: Snapshot): string {
@@ -70,6 +80,10 @@ export function placeOf(animal: Animal, { rooms }: Snapshot): string {
   if (rooms.length === 1) return animal.shelf === '' ? room : animal.shelf;
   return animal.shelf === '' ? room : `${room}, ${animal.shelf}`;
 }
+
+/** Animals whose kind never moults. */
+export const moultlessIn = ({ animals, facts }: Snapshot): ReadonlySet<string> =>
+  new Set(animals.filter(({ kind }) => !moults(facts.kinds.get(kind) as Kind)).map(({ code }) => code));
 
 /** Whether it is in the last phase before its next moult, as seen or as its cycle says. */
 export function nearsMoult(animal: Animal, { facts, today }: Snapshot): boolean {
@@ -79,3 +93,9 @@ export function nearsMoult(animal: Animal, { facts, today }: Snapshot): boolean 
   if (rule.moult === null || animal.lastMoult === null || lastPhase === undefined) return false;
   return (today - animal.lastMoult.found) / rule.moult.meanDays.value >= lastPhase.from;
 }
+
+/** What to mind with this animal: live prey near a moult only where a moult is near. */
+export const cautionsFor = (animal: Animal, snapshot: Snapshot): readonly CautionCode[] =>
+  (snapshot.facts.kinds.get(animal.kind)?.cautions ?? []).filter(
+    (code) => code !== 'live prey near a moult' || nearsMoult(animal, snapshot),
+  );

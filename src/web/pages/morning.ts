@@ -16,7 +16,7 @@ import type { DoorEnv } from '../door.ts';
 import { sayNext } from './cookies.ts';
 import type { House } from './house.ts';
 import { likelyLeft } from './leftovers.ts';
-import { nearsMoult, placeOf } from './meals.ts';
+import { moultlessIn, nearsMoult, placeOf } from './meals.ts';
 import { posted } from './posted.ts';
 import { typed } from './typed.ts';
 import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
@@ -135,6 +135,7 @@ function morningRows(
 ): readonly MorningRow[] {
   const { snapshot, names } = here;
   const offersTo = grouped(offers, ({ animal }) => animal);
+  const moultless = moultlessIn(snapshot);
   return snapshot.animals.flatMap((animal): MorningRow[] => {
     const own = offersTo.get(animal.code);
     if (own === undefined) return [];
@@ -144,6 +145,7 @@ function morningRows(
         name: names.animals.get(animal.code) ?? animal.code,
         shelf: placeOf(animal, snapshot),
         offered: own.map((offer) => offerOf(offer, here, species)).join('; '),
+        moults: !moultless.has(animal.code),
         nearMoult: nearsMoult(animal, snapshot),
         likelyLeft: left.get(animal.code) ?? null,
       },

@@ -29,6 +29,9 @@ const CODE_BESIDE_NAME = / \([A-Z]\d+\)/g;
 const CODE = /(?<!“)\b[A-Z]\d+\b/g;
 const SPECIES = /\b[a-z]+-[a-z]+\b/g;
 
+/** Whether a code stands in a sentence that was put in names. */
+export const hasCode = (sentence: string): boolean => sentence.search(CODE) >= 0;
+
 /** 'A3 moulted' becomes 'Clove moulted', prey is called by its common name, and a code after its name goes. */
 export const inNames = (sentence: string, { animals, bins, rooms, species }: Names): string =>
   sentence

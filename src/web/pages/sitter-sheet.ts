@@ -4,7 +4,7 @@ import type { SheetRow } from '../../../views/pages/away-sheet-evening.tsx';
 import type { PreyOffer } from '../../husbandry/appetite/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { AwayPlan, AwayRounds } from '../../husbandry/supply/index.ts';
-import { placeOf } from './meals.ts';
+import { cautionsFor, placeOf } from './meals.ts';
 
 type Lines = Pick<AwaySheetProps, 'from' | 'to' | 'evenings' | 'leaveAlone' | 'byHand' | 'cautions'>;
 
@@ -42,7 +42,7 @@ function rowsOf(snapshot: Snapshot, servings: readonly Given[]): readonly SheetR
       animal: animal.code,
       place: placeOf(animal, snapshot),
       offer: offers.get(animal.code) ?? null,
-      cautions: snapshot.facts.kinds.get(animal.kind)?.cautions ?? [],
+      cautions: cautionsFor(animal, snapshot),
     }));
 }
 

@@ -5,7 +5,6 @@ import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { loadSnapshot } from '../../actions/index.ts';
-import type { Animal } from '../../husbandry/animals/index.ts';
 import type { Evening } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
@@ -13,7 +12,7 @@ import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts
 import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
-import { nearsMoult, placeOf } from './meals.ts';
+import { cautionsFor, moultlessIn, placeOf } from './meals.ts';
 import { valuesIn } from './posted.ts';
 import { recordRound } from './round.ts';
 import { eveningAsked } from './round-day.ts';
@@ -59,6 +58,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
     evening,
     chosen,
     cautions: cautionsOf(here.snapshot, evening),
+    moultless: moultlessIn(here.snapshot),
     anybody: here.snapshot.animals.length > 0,
     nextDay: evening.servings.length > 0 ? null : nextDayOf(here.snapshot),
     told: toldOf(here, { query: c.req.query(), lines, moment: now.moment }),
@@ -79,16 +79,11 @@ function openRound(snapshot: Snapshot, lines: readonly EveningLine[], evening: E
   return { ...evening, servings: placed(evening.servings), withheld: placed(evening.withheld) };
 }
 
-/** Cautions of the kinds that eat; live prey near a moult only where one is near. */
+/** What to mind with those who eat. */
 function cautionsOf(snapshot: Snapshot, { servings }: Evening): TonightProps['cautions'] {
   const eating = new Set(servings.map(({ animal }) => animal));
-  const of = (animal: Animal) => {
-    const codes = snapshot.facts.kinds.get(animal.kind)?.cautions ?? [];
-    return codes.filter((code) => code !== 'live prey near a moult' || nearsMoult(animal, snapshot));
-  };
-  return new Map(
-    snapshot.animals.filter(({ code }) => eating.has(code)).map((animal) => [animal.code, of(animal)]),
-  );
+  const fed = snapshot.animals.filter(({ code }) => eating.has(code));
+  return new Map(fed.map((animal) => [animal.code, cautionsFor(animal, snapshot)]));
 }
 
 /** Meals of an evening before nobody has told of. */

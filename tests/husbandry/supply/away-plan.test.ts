@@ -89,6 +89,18 @@ it('a robust adult that only misses a meal needs nobody, a large one past its sa
   expect(plan.besides).toEqual([{ day: plan.visits[0]!.day, animals: ['misses'] }]);
 });
 
+it('a day or two before the safe gap ends is too close to wait for', () => {
+  const plan = (daysAgo: number) => awayPlan(snapshotWith({ animals: [adult('A1', daysAgo)] }), away(0, 29));
+  const { absence, animals } = plan(28);
+  expect(animals[0]!.meal.dangerAfter - absence.fedAgain).toBe(2);
+  expect([28, 29, 30, 31].map((daysAgo) => standings(plan(daysAgo)).A1)).toEqual([
+    'misses a meal',
+    'needs a sitter',
+    'needs a sitter',
+    'needs a sitter',
+  ]);
+});
+
 it('a spiderling is visited again and again while the absence lasts, and never waits too long', () => {
   const plan = awayPlan(snapshotWith({ animals: [young('A1', 0)] }), away(0, 29));
   const days = plan.visits.map(({ day }) => day - TODAY);

@@ -1,6 +1,7 @@
 /** One animal's page on a real room: the record told, acts of one tap, and what is refused with the words typed. */
 import { describe, expect, test } from 'vitest';
 import {
+  addAnimal,
   recordDied,
   recordEvening,
   recordMeasure,
@@ -26,7 +27,29 @@ async function fed(home: Home, weeks: number, refused = 0): Promise<void> {
   }
 }
 
+describe('a frog', () => {
+  test('is asked nothing about a moult, on its page and in the round', async () => {
+    const home = await filledHome();
+    const frog = { name: 'Puddle', kind: 'dendrobates-tinctorius', gaugeMm: 40, room: 'R1' };
+    const { animal } = good(await addAnimal(home.room, frog)).reply;
+    const said = words(await home.see(`/animals/${animal}`));
+    expect(said).toContain('It grows without moulting; it takes prey of');
+    expect(said).not.toContain('Moult found');
+    expect(said).not.toContain('In premoult');
+    const round = await home.see('/tonight');
+    expect(round).toContain(`name="died" value="${animal}"`);
+    expect(round).not.toContain(`name="moulted" value="${animal}"`);
+    expect(round).toContain('name="moulted" value="A1"');
+  });
+});
+
 describe('the page', () => {
+  test('calls one that died by its name where that can be undone', async () => {
+    const home = await filledHome();
+    good(await recordDied(home.room, { animal: 'A1' }));
+    expect(words(await home.see('/animals'))).toContain('Ash died');
+  });
+
   test('says when the next moult comes, from the last', async () => {
     const home = await filledHome();
     expect(words(await home.see('/animals/A1'))).toContain(
@@ -141,4 +164,12 @@ describe('what is refused', () => {
     const home = await filledHome();
     expect((await home.send('/animals/A99/premoult', { day: TODAY })).status).toBe(404);
   });
+});
+
+test('that live prey must come out is said of an animal near its moult, and of no other', async () => {
+  const home = await filledHome();
+  const mind = 'May moult soon: take live prey out before you leave.';
+  expect(await home.see('/animals/A1')).not.toContain(mind);
+  await home.send('/animals/A1/premoult', { day: home.room.date(0) });
+  expect(await home.see('/animals/A1')).toContain(mind);
 });

@@ -43,3 +43,20 @@ test('nobody asks what became of the meals of those who left with it', async () 
   expect(await see('/tonight')).not.toContain('Say what became of');
   expect(await see('/morning')).toContain('Every meal is accounted for');
 });
+
+test('an evening of those who left with it is not counted with one of the keeper’s own', async () => {
+  const { room, see, send } = await emptyHome();
+  await send('/demo/start', {});
+  const lot = { heads: 50, fromMm: 8, toMm: 12 };
+  good(await addBin(room, { species: 'acheta-domesticus', room: 'R1', name: 'Box', lot }));
+  const offer = { outcome: 'offered', bin: 'B1', heads: 2, fromMm: 8, toMm: 12 } as const;
+  good(await recordEvening(room, { rows: [{ ...offer, animal: 'A1' }] }));
+  await send('/demo/remove', {});
+  expect(await see('/tonight/key-in?day=2024-10-06')).not.toContain('written down already');
+  const own = { name: 'Own', kind: 'brachypelma-hamorii', gaugeMm: 30, room: 'R1' };
+  const { animal } = good(await addAnimal(room, own)).reply;
+  good(await recordEvening(room, { rows: [{ ...offer, animal }] }));
+  const history = await see('/history');
+  expect(history.match(/Round of [^<]*: 1 fed, 0 not/g)?.length).toBeGreaterThan(1);
+  expect(history).not.toContain('2 fed, 0 not');
+});

@@ -30,7 +30,9 @@ test('each carries the address by which the page was opened', async () => {
   });
   const html = await answer.text();
   expect(html).toContain('<p class="label-address">larder.localhost:8181/larder/B1</p>');
-  expect(await (await app.request('/labels')).text()).toContain('You opened this page as');
+  expect(await (await app.request('/labels')).text()).toContain(
+    'You opened this page by an address of this machine alone',
+  );
   expect(attributes(html, 'style')).toEqual([]);
 });
 
