@@ -232,7 +232,7 @@ export const eveningSheetProps: EveningSheetProps = {
           prey: 'dubia roach',
           lengths: '30–36 mm',
           bin: 'B2',
-          first: 'kill, cut into 2',
+          first: 'kill first, cut into 2',
         },
         { kind: 'nothing', code: 'A1', name: 'Hazel' },
       ],
