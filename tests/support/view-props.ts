@@ -839,6 +839,7 @@ export const awaySheetProps: AwaySheetProps = {
   ],
   leaveAlone: [{ animal: 'A5', place: 'Spare room, B2', reason: 'about to moult; no live prey.' }],
   byHand: false,
+  leftoversOutHours: 24,
   cautions: ['venom', 'urticating hairs', 'escape'],
 };
 
@@ -915,5 +916,6 @@ export const sacsProps: SacsProps = {
   past: [{ code: 'P2', sentence: 'The sac of Hazel: a dud, 4 Oct 2026' }],
   mothers: [{ value: 'A3', label: 'Duchess' }],
   usualChance: 0.7,
+  leftoversOutHours: 24,
   sources: [],
 };
