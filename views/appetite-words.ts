@@ -1,9 +1,9 @@
 /** Appetite and refusals as a keeper would say them. */
 
 import type { Intake, MealShare, RefusalsSeen } from '../src/husbandry/appetite/index.ts';
-import { PERCENT } from '../src/husbandry/units.ts';
+import { DAYS_PER_WEEK, PERCENT } from '../src/husbandry/units.ts';
 import type { NumbersTable } from './charts/figure.tsx';
-import { counted, listed, recordDay, roundly, sentenceCase } from './format.ts';
+import { counted, listed, oneOf, recordDay, roundly, sentenceCase } from './format.ts';
 
 const WHOLE_FROM = 10;
 const TENTHS = 10;
@@ -17,11 +17,7 @@ function bare(share: number): string {
 /** '8 %', '1.3 %', '31 %'. */
 const share = (of: number): string => `${bare(of)} %`;
 
-const DAYS_A_WEEK = 7;
-const weeks = (days: number): string => counted(Math.max(1, Math.round(days / DAYS_A_WEEK)), 'week');
-
-/** 'a juvenile', 'an adult'. */
-const oneOf = (word: string): string => `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
+const weeks = (days: number): string => counted(Math.max(1, Math.round(days / DAYS_PER_WEEK)), 'week');
 
 /** What it eats a week against what is right, and what that rests on. */
 export function intakeWords(intake: Intake | null, stageWord: string): string {

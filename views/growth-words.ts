@@ -1,19 +1,7 @@
 /** Growth in words: what was measured against what the kind is expected to do. */
 import type { GrowthPoint, SizeSeen } from '../src/husbandry/appetite/index.ts';
 import type { NumbersTable } from './charts/figure.tsx';
-import { counted, type LengthUnit, lengthRange, lengthText, recordDay, sentenceCase } from './format.ts';
-
-const DAYS_A_WEEK = 7;
-const DAYS_A_MONTH = 30.44;
-const IN_DAYS_BELOW = 14;
-const IN_WEEKS_BELOW = 63;
-
-const span = (days: number): string =>
-  days < IN_DAYS_BELOW
-    ? counted(days, 'day')
-    : days < IN_WEEKS_BELOW
-      ? counted(Math.round(days / DAYS_A_WEEK), 'week')
-      : counted(Math.round(days / DAYS_A_MONTH), 'month');
+import { type LengthUnit, lengthRange, lengthText, recordDay, sentenceCase, spell } from './format.ts';
 
 /** The expected size nearest to a day. */
 const expectedOn = (expected: readonly GrowthPoint[], day: number): GrowthPoint | undefined =>
@@ -26,7 +14,7 @@ export function growthFinding(
   unit: LengthUnit,
 ): string {
   const [first, last] = [sizes[0] as SizeSeen, sizes.at(-1) as SizeSeen];
-  const grew = `From ${lengthText(first.gaugeMm, unit)} to ${lengthText(last.gaugeMm, unit)} in ${span(last.day - first.day)}`;
+  const grew = `From ${lengthText(first.gaugeMm, unit)} to ${lengthText(last.gaugeMm, unit)} in ${spell(last.day - first.day)}`;
   const then = expectedOn(expected, last.day);
   if (then === undefined) return grew;
   if (last.gaugeMm < then.lowMm) return `${grew}: slower than its kind is expected to grow`;

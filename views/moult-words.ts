@@ -3,70 +3,57 @@ import type { DayBand, NextMoult, Rung } from '../src/husbandry/appetite/index.t
 import type { DayNumber } from '../src/husbandry/calendar.ts';
 import type { NumbersTable } from './charts/figure.tsx';
 import {
-  counted,
   type LengthUnit,
   lengthRange,
   lengthText,
+  partOfMonth,
   parts,
   recordDay,
   sentenceCase,
+  spell,
 } from './format.ts';
 
-const DAYS_A_WEEK = 7;
-const DAYS_A_MONTH = 30.44;
-const IN_DAYS_BELOW = 11;
-const IN_WEEKS_BELOW = 63;
+/** A day is named where its doubt is less. */
+const NAMED_WITHIN_DAYS = 11;
+/** Only a part of a month where its doubt is more. */
+const VAGUE_FROM_DAYS = 63;
 /** A moult this near is not given a day. */
 const ANY_DAY_WITHIN = 2;
 
 const halfWidth = ({ low, mid, high }: DayBand): number => Math.max(high - mid, mid - low);
 
-/** '5 days', '3 weeks', '4 months': no finer than the doubt deserves. */
-function roundSpan(days: number): string {
-  if (days < IN_DAYS_BELOW) return counted(Math.max(1, Math.round(days)), 'day');
-  if (days < IN_WEEKS_BELOW) return counted(Math.round(days / DAYS_A_WEEK), 'week');
-  return counted(Math.round(days / DAYS_A_MONTH), 'month');
-}
-
 /** A day further off than this is given its year. */
 const YEAR_AFTER_DAYS = 200;
 
 /** ' 2027', or nothing when the month alone says which year is meant. */
-const yearOf = (day: DayNumber, today: DayNumber): string =>
+const farYear = (day: DayNumber, today: DayNumber): string =>
   day - today > YEAR_AFTER_DAYS ? ` ${parts(day).year}` : '';
 
 /** '12 March', with its year when it is far off. */
 function dateWords(day: DayNumber, today: DayNumber): string {
   const { date, month } = parts(day);
-  return `${date} ${month}${yearOf(day, today)}`;
+  return `${date} ${month}${farYear(day, today)}`;
 }
 
-const TENTH = 10;
-const TWENTIETH = 20;
-
-/** 'early March', 'mid March', 'late March', with its year when it is far off. */
-function partOfMonth(day: DayNumber, today: DayNumber): string {
-  const { date, month } = parts(day);
-  const part = date <= TENTH ? 'early' : date <= TWENTIETH ? 'mid' : 'late';
-  return `${part} ${month}${yearOf(day, today)}`;
-}
+/** 'early March', with its year when it is far off. */
+const monthWords = (day: DayNumber, today: DayNumber): string => `${partOfMonth(day)}${farYear(day, today)}`;
 
 const isNear = ({ mid }: DayBand, today: DayNumber): boolean => mid - today <= ANY_DAY_WITHIN;
 
 /** For a sentence: 'any day now', 'about 12 March', 'about mid January'. */
 export function moultDay(band: DayBand, today: DayNumber): string {
   if (isNear(band, today)) return 'any day now';
-  const precise = halfWidth(band) < IN_DAYS_BELOW;
-  return `about ${precise ? dateWords(band.mid, today) : partOfMonth(band.mid, today)}`;
+  const precise = halfWidth(band) < NAMED_WITHIN_DAYS;
+  return `about ${precise ? dateWords(band.mid, today) : monthWords(band.mid, today)}`;
 }
 
 /** For a rung: 'about 12 March, 3 weeks either way'; where there is little room '12 March ± 3 weeks'. */
 function moultDayWithDoubt(band: DayBand, today: DayNumber, brief: boolean): string {
   const half = halfWidth(band);
-  if (isNear(band, today)) return `any day now, within ${roundSpan(band.high - today)}`;
-  const vague = half >= IN_WEEKS_BELOW;
-  const day = vague ? partOfMonth(band.mid, today) : dateWords(band.mid, today);
-  return brief ? `${day} ± ${roundSpan(half)}` : `about ${day}, ${roundSpan(half)} either way`;
+  if (isNear(band, today)) return `any day now, within ${spell(band.high - today)}`;
+  const vague = half >= VAGUE_FROM_DAYS;
+  const day = vague ? monthWords(band.mid, today) : dateWords(band.mid, today);
+  return brief ? `${day} ± ${spell(half)}` : `about ${day}, ${spell(half)} either way`;
 }
 
 export interface LadderTold {
@@ -93,7 +80,7 @@ export function ladderFinding({ rungs, next, today, unit }: LadderTold): string 
   const after = rungs.find(({ place }) => place === 'ahead');
   const then = after === undefined ? '' : `; then it takes prey of ${takes(after, unit)}`;
   if (next.basis === 'no moult on record')
-    return `No moult is on record: the next may come any time until about ${partOfMonth(next.day.high, today)}${then}`;
+    return `No moult is on record: the next may come any time until about ${monthWords(next.day.high, today)}${then}`;
   if (isNear(next.day, today)) return `It may moult any day now${then}`;
   return `Next moult ${moultDay(next.day, today)}${then}`;
 }
@@ -121,7 +108,7 @@ export function ladderDescription({ rungs, unit }: LadderTold): string {
   return `Rungs from the smallest size up, on the ruler of prey lengths: ${sizes.join('; ')}. Behind them, faintly, what is alive in the larder.`;
 }
 
-const SPAN = ({ low, high }: DayBand): string => `${recordDay(low)} to ${recordDay(high)}`;
+const bandDays = ({ low, high }: DayBand): string => `${recordDay(low)} to ${recordDay(high)}`;
 
 export function ladderTable(told: LadderTold, gaugeWord: string): NumbersTable {
   const { rungs, unit } = told;
@@ -135,7 +122,7 @@ export function ladderTable(told: LadderTold, gaugeWord: string): NumbersTable {
       takes(rung, unit),
       lengthText(rung.window.idealMm, unit),
       rungDay(told, rung),
-      rung.expected === null ? '–' : SPAN(rung.expected),
+      rung.expected === null ? '–' : bandDays(rung.expected),
     ]),
   };
 }

@@ -2,22 +2,24 @@
 import type { DayNumber } from '../src/husbandry/calendar.ts';
 import type { PlannedChange } from '../src/husbandry/snapshot.ts';
 import type { HatchWave, YoungPrey } from '../src/husbandry/supply/index.ts';
+import { DAYS_PER_WEEK } from '../src/husbandry/units.ts';
 import { plural } from '../src/husbandry/words.ts';
-import { counted, dayRange, listed, longDay, roundly, shortDay } from './format.ts';
+import {
+  counted,
+  dayRange,
+  listed,
+  longDay,
+  partOfMonth,
+  percent,
+  roundly,
+  sentenceCase,
+  shortDay,
+} from './format.ts';
 import { type Names, nameOf, preyName } from './names.ts';
 
 /** 'the sac of Clove', or of its kind where no mother is named. */
 export const sacOf = ({ animal }: PlannedChange, { names, kind }: { names: Names; kind: string }): string =>
   animal === null ? `a sac of ${kind}` : `the sac of ${nameOf(names.animals, animal)}`;
-
-const THIRDS = ['early', 'mid', 'late'] as const;
-const DAYS_A_THIRD = 10;
-
-/** 'mid February'. */
-function monthPart(day: DayNumber): string {
-  const [, date, month] = longDay(day).split(' ') as [string, string, string];
-  return `${THIRDS[Math.min(2, Math.floor((Number(date) - 1) / DAYS_A_THIRD))]} ${month}`;
-}
 
 /** 'about 130 flies or 80 pinheads': what fits, in the words of the trade, and how many of it a week. */
 function fittingWords({ fits }: YoungPrey, names: Names): string {
@@ -33,11 +35,14 @@ function fittingWords({ fits }: YoungPrey, names: Names): string {
   return `about ${first.many} ${first.word} or ${many}${second.word}`;
 }
 
+/** A first feed this near is not given a part of a month. */
+const SOON_DAYS = 10;
+
 /** 'will want about 130 flies or 80 pinheads a week from mid February; others of that size now want 14'. */
 export function waveWords(change: PlannedChange, wave: HatchWave, { prey, names }: Fed): string {
   const fitting = fittingWords(prey, names);
   const middle = Math.round((change.from + change.to) / 2);
-  const when = Math.max(wave.firstDay, middle) - wave.firstDay < DAYS_A_THIRD ? 'now on' : monthPart(middle);
+  const when = Math.max(wave.firstDay, middle) - wave.firstDay < SOON_DAYS ? 'now on' : partOfMonth(middle);
   const others =
     wave.now < 1 ? 'nobody else eats that size now' : `the others of that size now eat ${roundly(wave.now)}`;
   return `will want ${fitting} a week from ${when}; ${others}`;
@@ -57,9 +62,9 @@ export function sacStory({ sac, from, to, count, chance }: PlannedChange): strin
   const young = sac?.counted ? `${count} young` : `about ${count} young expected`;
   const kept = sac && sac.shareKept < 1 ? `, ${Math.round(count * sac.shareKept)} to stay` : '';
   const out = sac?.hatched ? ` Out since ${shortDay(sac.hatched)}.` : '';
-  const likely = chance < 1 ? ` ${Math.round(chance * 100)} % likely to come off, as you said.` : '';
+  const likely = chance < 1 ? ` ${percent(chance)} likely to come off, as you said.` : '';
   const fast = sac?.motherFasts ? ` Its mother takes no food until ${shortDay(sac.motherFasts.to + 1)}.` : '';
-  return `${laid}${pulled}${out} ${young[0]?.toUpperCase()}${young.slice(1)}${kept}; first feed ${dayRange(from, to)}.${likely}${fast}`;
+  return `${laid}${pulled}${out} ${sentenceCase(young)}${kept}; first feed ${dayRange(from, to)}.${likely}${fast}`;
 }
 
 /** 'Start 2 cups of small fruit flies on Sunday 24 January, then 2 more each week.' */
@@ -75,11 +80,10 @@ export function cupWords(
   const later = cups.starts.slice(1);
   if (later.length === 0) return `${begin}.`;
   const alike = later.every(({ cups: n }) => n === later[0]?.cups);
-  const weekly = later.every(({ day }, i) => day - (cups.starts[i]?.day ?? 0) === DAYS);
+  const weekly = later.every(({ day }, i) => day - (cups.starts[i]?.day ?? 0) === DAYS_PER_WEEK);
   if (alike && weekly) return `${begin}, then ${later[0]?.cups} more each week.`;
   return `${begin}, then ${listed(later.map(({ day, cups: n }) => `${n} on ${shortDay(day)}`))}.`;
 }
-const DAYS = 7;
 
 /** 'Or order about 120 pinheads a week: by Wed 20 Jan, to come Sat 23 Jan.' */
 export function orderWords({ order }: YoungPrey, today: DayNumber): string | null {

@@ -1,21 +1,27 @@
 /** Changes the keeper's settings; what is not named stays. */
 import { z } from 'zod';
-import { civilDate } from '../husbandry/calendar.ts';
-import { problem } from '../husbandry/problems.ts';
-import { err, ok } from '../husbandry/result.ts';
+import type { DayRange } from '../husbandry/calendar.ts';
+import { ok, type Result } from '../husbandry/result.ts';
 import { rowsOf, type SettingRow, settings, type Tx } from '../store/index.ts';
 import { civilDay, flag, formId, leadDays, oneOf } from './fields.ts';
 import { action } from './perform.ts';
+import { forwards } from './sac-dates.ts';
 import { said } from './said.ts';
 
 const DAYS = 7;
 const weekdays = z.array(flag).length(DAYS, { error: 'Seven weekdays are needed, from Monday to Sunday.' });
 
+const daysAway = z.strictObject({ from: civilDay, to: civilDay });
+
 export const editSettings = action({
   verb: 'edit-settings',
   schema: z.strictObject({
     feedingWeekdays: weekdays.optional(),
-    absences: z.array(z.strictObject({ from: civilDay, to: civilDay })).optional(),
+    absences: z.array(daysAway).optional(),
+    /** Days away added to those there are; the same days again stay once. */
+    away: daysAway.optional(),
+    /** Days away that fall out of those there are. */
+    notAway: daysAway.optional(),
     deliveryWeekdays: weekdays.optional(),
     leadTimeDays: leadDays.optional(),
     units: oneOf(['mm', 'inch']).optional(),
@@ -23,19 +29,38 @@ export const editSettings = action({
     demo: flag.default(false),
     formId,
   }),
-  body: async ({ tx }, { formId: _, demo, ...given }) => {
-    const backwards = given.absences?.find(({ from, to }) => from > to);
-    if (backwards !== undefined) {
-      const range = `${civilDate(backwards.from)} to ${civilDate(backwards.to)}`;
-      return err(
-        problem('ends-swapped', `"${range}" runs backwards; the earlier day comes first.`, 'absences'),
-      );
-    }
-    const rows = Object.entries(said(given)).map(([key, value]) => ({ key, value }));
+  body: async ({ tx }, { formId: _, demo, away, notAway, ...given }) => {
+    const absences = await absencesWith(tx, given.absences, { away, notAway });
+    const inOrder = forwardsAll(absences ?? []);
+    if (!inOrder.ok) return inOrder;
+    const rows = Object.entries(said({ ...given, absences })).map(([key, value]) => ({ key, value }));
     const setting = demo ? await madeForDemo(tx, rows) : await madeByKeeper(tx, rows);
     return ok({ summary: 'Changed the settings', puts: { setting }, reply: null });
   },
 });
+
+interface Changed {
+  readonly away: DayRange | undefined;
+  readonly notAway: DayRange | undefined;
+}
+
+/** All days away, the earliest first; undefined where nothing is said of them. */
+async function absencesWith(
+  tx: Tx,
+  given: readonly DayRange[] | undefined,
+  { away, notAway }: Changed,
+): Promise<readonly DayRange[] | undefined> {
+  if (away === undefined && notAway === undefined) return given;
+  const isOther = ({ from, to }: DayRange) =>
+    [away, notAway].every((each) => each === undefined || each.from !== from || each.to !== to);
+  const others = (given ?? (await tx.ask(settings)).absences).filter(isOther);
+  return [...others, ...(away === undefined ? [] : [away])].toSorted((a, b) => a.from - b.from);
+}
+
+function forwardsAll(absences: readonly DayRange[]): Result<null> {
+  const backwards = absences.find(({ from, to }) => from > to);
+  return backwards === undefined ? ok(null) : forwards(backwards, 'absences');
+}
 
 /** What the keeper has not set, marked as belonging to the demo room. */
 async function madeForDemo(tx: Tx, rows: readonly SettingRow[]): Promise<readonly SettingRow[]> {

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import { sameShelf } from '../husbandry/walk.ts';
 import { type AnimalRow, lastMealTaken, nextCodes, rowsOf } from '../store/index.ts';
 import { asOf, formId, gaugeMm, heads, oneOf, someText, text } from './fields.ts';
 import { findAnimal, findRoom } from './find.ts';
@@ -30,7 +31,7 @@ export const splitGroup = action({
   body: async (scene, given) => {
     const group = await findAnimal(scene.tx, given.animal);
     if (!group.ok) return group;
-    const wrong = tooMany(group.value, given.heads);
+    const wrong = tooMany(group.value, given);
     if (wrong !== null) return err(wrong);
     const free = await unlessChanged(scene.tx, { noun: 'animal', code: given.animal, asOf: given.asOf });
     if (!free.ok) return free;
@@ -46,8 +47,17 @@ export const splitGroup = action({
   },
 });
 
-function tooMany({ code, count }: AnimalRow, wanted: number): Problem | null {
+/** A record of its own for each of so many at most. */
+const MOST_SINGLES = 1000;
+
+function tooMany({ code, count }: AnimalRow, { heads: wanted, into }: Given): Problem | null {
   if (count === 1) return problem('not-a-group', `${code} is one animal, not a group.`, 'heads');
+  if (into === 'singles' && wanted > MOST_SINGLES)
+    return problem(
+      'too-many',
+      `"${wanted}" are too many to be kept singly: take out ${MOST_SINGLES} at a time.`,
+      'heads',
+    );
   return wanted < count
     ? null
     : problem(
@@ -65,6 +75,7 @@ async function takenOut(scene: Scene, group: AnimalRow, given: Given): Promise<R
   const codes = await nextCodes(scene.tx, 'A', records);
   const names = await namesFor(scene, group, { ...given, records });
   const size = given.gaugeMm === undefined ? {} : measured(given.gaugeMm, scene);
+  const place = { room: room.value.code, shelf: given.shelf ?? group.shelf };
   return ok(
     codes.map((code, at) => ({
       ...group,
@@ -72,8 +83,8 @@ async function takenOut(scene: Scene, group: AnimalRow, given: Given): Promise<R
       code,
       name: names[at]!,
       count: given.heads / records,
-      room: room.value.code,
-      shelf: given.shelf ?? group.shelf,
+      ...place,
+      shelfPosition: sameShelf(place, group) ? group.shelfPosition : 0,
       label: '',
       notes: '',
       cameFrom: group.code,
@@ -87,6 +98,8 @@ const measured = (mm: number, { now }: Scene) => ({
   gaugeAssumed: false,
 });
 
+const NUMBER = /^\d{1,9}$/;
+
 /** One new group may have a name of its own; singles are numbered, past the numbers in use. */
 async function namesFor(
   { tx }: Scene,
@@ -98,7 +111,9 @@ async function namesFor(
   const named = await tx.ask(
     rowsOf('animal', { where: 'substr(name, 1, ?) = ?', args: [stem.length + 1, `${stem} `] }),
   );
-  const used = named.map((row) => Number(row.name.slice(stem.length + 1)) || 0);
-  const last = Math.max(into === 'group' ? 1 : 0, ...used);
+  const last = named
+    .map((row) => row.name.slice(stem.length + 1))
+    .filter((number) => NUMBER.test(number))
+    .reduce((most, number) => Math.max(most, Number(number)), into === 'group' ? 1 : 0);
   return Array.from({ length: records }, (_, at) => `${stem} ${last + 1 + at}`);
 }

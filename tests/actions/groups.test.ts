@@ -51,6 +51,33 @@ describe('a group splits', () => {
     ]);
   });
 
+  test('numbers go on past whole numbers only, whatever else a name ends in', async () => {
+    const room = await furnished();
+    good(await editAnimal(room, { animal: 'A1', name: 'Sling Infinity' }));
+    good(await editAnimal(room, { animal: 'A2', name: 'Sling 1e9' }));
+    good(await splitGroup(room, { animal: 'A3', heads: 1, into: 'singles', name: 'Sling' }));
+    expect((await herd(room)).at(-1)).toEqual(['Sling 1', 1]);
+  });
+
+  test('on another shelf they have no place yet; beside the group they stand with it', async () => {
+    const room = await furnished();
+    good(await editAnimal(room, { animal: 'A3', shelfPosition: 2 }));
+    for (const shelf of [undefined, 'B']) {
+      const split = { animal: 'A3', heads: 1, into: 'singles' as const };
+      good(await splitGroup(room, shelf === undefined ? split : { ...split, shelf }));
+    }
+    const places = await Promise.all(['A4', 'A5'].map((code) => room.store.ask(rowNamed('animal', code))));
+    expect(places.map((row) => row?.shelfPosition)).toEqual([2, 0]);
+  });
+
+  test('no more at a time than can be kept singly', async () => {
+    const room = await furnished();
+    good(await editAnimal(room, { animal: 'A3', count: 5000 }));
+    const split = await splitGroup(room, { animal: 'A3', heads: 1001, into: 'singles' });
+    expect(split).toMatchObject({ ok: false, problem: { code: 'too-many', field: 'heads' } });
+    good(await splitGroup(room, { animal: 'A3', heads: 1001, into: 'group' }));
+  });
+
   test('keeps its record; the new ones know the last meal, so that nobody is fed twice', async () => {
     const room = await furnished();
     good(await recordEvening(room, { rows: [offering('A3')] }));

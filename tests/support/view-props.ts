@@ -232,7 +232,7 @@ export const eveningSheetProps: EveningSheetProps = {
           prey: 'dubia roach',
           lengths: '30–36 mm',
           bin: 'B2',
-          first: 'kill, cut into 2',
+          first: 'kill first, cut into 2',
         },
         { kind: 'nothing', code: 'A1', name: 'Hazel' },
       ],
@@ -839,6 +839,7 @@ export const awaySheetProps: AwaySheetProps = {
   ],
   leaveAlone: [{ animal: 'A5', place: 'Spare room, B2', reason: 'about to moult; no live prey.' }],
   byHand: false,
+  leftoversOutHours: 24,
   cautions: ['venom', 'urticating hairs', 'escape'],
 };
 
@@ -915,5 +916,6 @@ export const sacsProps: SacsProps = {
   past: [{ code: 'P2', sentence: 'The sac of Hazel: a dud, 4 Oct 2026' }],
   mothers: [{ value: 'A3', label: 'Duchess' }],
   usualChance: 0.7,
+  leftoversOutHours: 24,
   sources: [],
 };

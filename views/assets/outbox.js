@@ -45,11 +45,14 @@ async function pump() {
   sending = true;
   clearTimeout(timer);
   let why = 'empty';
-  while (again) {
-    again = false;
-    why = await alone((isMine) => drain({ box, send, isMine, answered }));
+  try {
+    while (again) {
+      again = false;
+      why = await alone((isMine) => drain({ box, send, isMine, answered }));
+    }
+  } finally {
+    sending = false;
   }
-  sending = false;
   goOn();
   if (why !== 'empty') timer = setTimeout(pump, restMs(why));
 }

@@ -4,17 +4,18 @@ import { encode } from 'uqr';
 /** White around the code, in modules, as the standard asks. */
 const QUIET = 4;
 
-/** Rows of modules, true for black; capitals are tried where they make the code smaller. */
+/**
+ * Rows of modules, true for black. Scheme and host read the same in capitals, and so do the short addresses of labels;
+ * written with no other signs they take less room.
+ */
 export function qrOf(address: string): readonly (readonly boolean[])[] {
-  const plain = encode(address, OPTIONS);
-  const capitals = encode(inCapitals(address), OPTIONS);
-  return capitals.size < plain.size ? capitals.data : plain.data;
+  const capitals = address.toUpperCase();
+  return encode(IN_CAPITALS.test(capitals) ? capitals : address, OPTIONS).data;
 }
 
 const OPTIONS = { ecc: 'M', border: 0 } as const;
-
-/** Scheme and host read the same in capitals, and so do the short addresses of labels. */
-const inCapitals = (address: string): string => address.toUpperCase();
+/** Signs of the standard's alphanumeric mode. */
+const IN_CAPITALS = /^[0-9A-Z $%*+\-./:]+$/;
 
 export const Qr = ({ address }: { address: string }) => {
   const rows = qrOf(address);

@@ -1,5 +1,7 @@
 /** How days are written. */
 import { type DayNumber, weekday } from '../../src/husbandry/calendar.ts';
+import { DAYS_PER_WEEK, DAYS_PER_YEAR } from '../../src/husbandry/units.ts';
+import { counted } from './amounts.ts';
 
 const MS_PER_DAY = 86_400_000;
 
@@ -77,4 +79,24 @@ export const dayRange = (from: DayNumber, to: DayNumber): string =>
 export function ago(days: number): string {
   if (days <= 0) return 'today';
   return days === 1 ? 'yesterday' : `${days} days ago`;
+}
+
+const EARLY_TO = 10;
+const MID_TO = 20;
+
+/** 'early March', 'mid March', 'late March'. */
+export function partOfMonth(day: DayNumber): string {
+  const { date, month } = parts(day);
+  return `${date <= EARLY_TO ? 'early' : date <= MID_TO ? 'mid' : 'late'} ${month}`;
+}
+
+const IN_DAYS_BELOW = 11;
+const IN_WEEKS_BELOW = 63;
+const DAYS_A_MONTH = DAYS_PER_YEAR / MONTHS.length;
+
+/** '5 days', '3 weeks', '4 months'. */
+export function spell(days: number): string {
+  if (days < IN_DAYS_BELOW) return counted(Math.max(1, Math.round(days)), 'day');
+  if (days < IN_WEEKS_BELOW) return counted(Math.round(days / DAYS_PER_WEEK), 'week');
+  return counted(Math.round(days / DAYS_A_MONTH), 'month');
 }

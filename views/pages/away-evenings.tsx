@@ -3,6 +3,7 @@ import type { Serving } from '../../src/husbandry/appetite/index.ts';
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import { counted, longDay, shortDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { firstWords } from '../offer-words.ts';
 import { paths } from '../paths.ts';
 import type { AwayAnswer } from './away-answer.ts';
 
@@ -42,10 +43,9 @@ export const Before = ({ answer, names }: EveningsProps) => {
 /** '3 pinheads from Tub (kill first)' in words. */
 function servingWords({ offer }: Serving, names: Names): string {
   if (offer === null) return 'nothing in the larder fits then';
-  const cut = offer.portions > 1 ? `, killed and cut into ${offer.portions}` : '';
-  const killed = offer.killFirst && offer.portions === 1 ? ', killed first' : '';
+  const first = firstWords(offer);
   const prey = preyName(names.species, offer.species, offer.heads);
-  return `${offer.heads} ${prey} from ${nameOf(names.bins, offer.bin)}${killed}${cut}`;
+  return `${offer.heads} ${prey} from ${nameOf(names.bins, offer.bin)}${first === '' ? '' : `, ${first}`}`;
 }
 
 const ServingList = ({ servings, names }: { servings: readonly Serving[]; names: Names }) => (

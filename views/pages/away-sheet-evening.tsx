@@ -6,6 +6,7 @@ import { grouped } from '../../src/husbandry/grouped.ts';
 import { inBrief } from '../cautions.ts';
 import { counted, type LengthUnit, lengthRange, longDay } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { firstWords } from '../offer-words.ts';
 
 export interface SheetRow {
   readonly animal: string;
@@ -94,13 +95,6 @@ const TakeOut = ({ rows, names }: { rows: readonly SheetRow[]; names: Names }) =
   );
 };
 
-/** What must be done to the prey before it is offered; '' for nothing. */
-function firstWords(offer: PreyOffer | null): string {
-  if (offer === null) return '';
-  if (offer.portions > 1) return `kill first, cut into ${offer.portions}`;
-  return offer.killFirst ? 'kill first' : '';
-}
-
 const SheetLine = ({ row, names, unit, byHand }: EveningProps & { readonly row: SheetRow }) => {
   const { offer } = row;
   return (
@@ -121,7 +115,11 @@ const SheetLine = ({ row, names, unit, byHand }: EveningProps & { readonly row: 
         )}
       </td>
       <td>{offer === null ? '' : nameOf(names.bins, offer.bin)}</td>
-      <td>{[firstWords(offer), inBrief(row.cautions)].filter((words) => words !== '').join('; ')}</td>
+      <td>
+        {[offer === null ? '' : firstWords(offer), inBrief(row.cautions)]
+          .filter((words) => words !== '')
+          .join('; ')}
+      </td>
     </tr>
   );
 };

@@ -23,6 +23,8 @@ export interface AwaySheetProps {
   }[];
   /** The bins are not known that far ahead; the prey is then written in by hand. */
   readonly byHand: boolean;
+  /** Hours within which prey not taken comes out. */
+  readonly leftoversOutHours: number;
   /** Cautions of any kind fed. */
   readonly cautions: readonly CautionCode[];
 }
@@ -63,7 +65,7 @@ const PLAIN: Readonly<Partial<Record<CautionCode, string>>> = {
     'Some are very quick. Open a lid only as far as the tweezers need, with a cup and a card ready. If one gets out: put the cup over it, slide the card under, shut the door of the room, call me.',
 };
 
-const FirstThings = ({ cautions }: AwaySheetProps) => (
+const FirstThings = ({ cautions, leftoversOutHours }: AwaySheetProps) => (
   <section aria-label="Read this first">
     <h2>Read this first</h2>
     <ul>
@@ -78,8 +80,8 @@ const FirstThings = ({ cautions }: AwaySheetProps) => (
       </li>
       <li>Give only what the sheet says, to the box with the same code. When in doubt, give nothing.</li>
       <li>
-        Prey that is not eaten comes out within 24 hours: look again the next day with the tweezers. Live prey
-        can hurt an animal that moults.
+        Prey that is not eaten comes out within {leftoversOutHours} hours: look again the next day with the
+        tweezers. Live prey can hurt an animal that moults.
       </li>
       <li>“Kill first” means: crush its head with the tweezers before you offer it.</li>
       <li>

@@ -2,8 +2,9 @@
 import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { LengthUnit } from '../format.ts';
 import { type Effect, EffectView } from '../partials/effect.tsx';
-import { AsOf, entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
+import { AsOf, entryOf, type Option, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
+import { KindFormFoot } from './kind-form-foot.tsx';
 import { Figure, More, type PartProps } from './kind-rule-more.tsx';
 
 /**
@@ -39,23 +40,7 @@ export const RuleForm = (props: RuleFormProps) => {
         <Prey {...props} entry={entry} />
         <Meals {...props} entry={entry} />
         <More {...props} entry={entry} />
-        <Field
-          entry={entry}
-          name="why"
-          label="Why (for yourself)"
-          hint="Kept beside each number you change."
-        />
-        <p class="acts">
-          <button type="submit" class="act-here">
-            Save
-          </button>
-          <button type="submit" class="quiet" formaction={look}>
-            Show the effect
-          </button>
-          <a class="button quiet" href={paths.kind(code)}>
-            Leave it
-          </a>
-        </p>
+        <KindFormFoot entry={entry} code={code} look={look} />
       </div>
       <EffectView effect={effect} unit={unit} action={look} />
     </PostForm>

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../format.ts';
 import { type Effect, EffectView } from '../partials/effect.tsx';
 import { AsOf, entryOf, Field, type FormEntry, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
+import { KindFormFoot } from './kind-form-foot.tsx';
 
 /**
  * Form 'kind' posts `gauge`, `bodyPerGauge` and `bodyPerGaugeMale` in percent, `massPerCubicMm`, `adultLeast`,
@@ -37,23 +38,7 @@ export const WholeForm = (props: WholeFormProps) => {
           start={props.figures.aliases ?? ''}
           hint="Parted by commas."
         />
-        <Field
-          entry={entry}
-          name="why"
-          label="Why (for yourself)"
-          hint="Kept beside each number you change."
-        />
-        <p class="acts">
-          <button type="submit" class="act-here">
-            Save
-          </button>
-          <button type="submit" class="quiet" formaction={look}>
-            Show the effect
-          </button>
-          <a class="button quiet" href={paths.kind(code)}>
-            Leave it
-          </a>
-        </p>
+        <KindFormFoot entry={entry} code={code} look={look} />
       </div>
       <EffectView effect={effect} unit={unit} action={look} />
     </PostForm>

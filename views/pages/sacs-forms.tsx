@@ -22,6 +22,8 @@ interface FormsProps {
   readonly names: Names;
   readonly unit: LengthUnit;
   readonly revision: number;
+  /** Hours within which prey not taken comes out. */
+  readonly leftoversOutHours: number;
 }
 
 type StepsProps = FormsProps & { readonly sac: { readonly change: PlannedChange } };
@@ -90,7 +92,7 @@ const Settled = (props: StepsProps & { readonly open: boolean }) => {
       title="First feed: the young become a group"
       button="They eat"
       open={props.open}
-      caution="Prey no longer than the young, or killed and cut; what is left comes out within 24 hours."
+      caution={`Prey no longer than the young, or killed and cut; what is left comes out within ${props.leftoversOutHours} hours.`}
     >
       <Field entry={entry} name="day" label="First fed on" type="date" start={today(props)} required />
       <Field

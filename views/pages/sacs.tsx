@@ -34,6 +34,8 @@ export interface SacsProps {
   readonly mothers: readonly Option[];
   /** Chance that a sac comes off, where the keeper says nothing. */
   readonly usualChance: number;
+  /** Hours within which prey not taken comes out. */
+  readonly leftoversOutHours: number;
   readonly sources: readonly SourceLine[];
   readonly revision: number;
 }

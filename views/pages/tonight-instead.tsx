@@ -2,6 +2,7 @@
 import type { PreyOffer } from '../../src/husbandry/appetite/index.ts';
 import { nameOf, preyName } from '../names.ts';
 import { binIn, offerText } from '../offer-text.ts';
+import { firstWords } from '../offer-words.ts';
 import { RadioButtons } from '../partials/choices.tsx';
 import { entryOf, type Option } from '../partials/form.tsx';
 import type { ServingRowProps } from './tonight-row.tsx';
@@ -58,9 +59,9 @@ function binOptions({ serving, names }: ServingRowProps, typed: string): readonl
   return [asShown, ...others, ...(gone ? [before] : [])];
 }
 
-const how = ({ killFirst, portions }: PreyOffer): string => {
-  if (portions > 1) return `, killed and cut into ${portions}`;
-  return killFirst ? ', kill first' : '';
+const how = (offer: PreyOffer): string => {
+  const first = firstWords(offer);
+  return first === '' ? '' : `, ${first}`;
 };
 
 /** A bin chosen before stays chosen, though what it gives may have changed. */

@@ -1,6 +1,6 @@
 /** What the evening used, what the bins hold now, and which to count. */
 import type { UsedBin } from '../../src/husbandry/supply/index.ts';
-import { aboutHeads, roundly } from '../format.ts';
+import { aboutHeads, listed, roundly } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
 import { paths } from '../paths.ts';
 
@@ -55,5 +55,5 @@ function usedWords(used: readonly UsedBin[], names: Names): string {
   const parts = [...bySpecies].map(
     ([species, heads]) => `${heads} ${preyName(names.species, species, heads)}`,
   );
-  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return listed(parts);
 }

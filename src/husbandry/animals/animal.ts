@@ -12,6 +12,19 @@ export interface MoultSeen {
   readonly found: DayNumber;
 }
 
+/** What stands of an animal of which nothing is written down. */
+export const NOTHING_ON_RECORD = {
+  lastOffered: null,
+  lastOutcome: null,
+  lastTaken: null,
+  lastMoult: null,
+  premoultSeen: null,
+  intervalsOnRecord: [],
+  offersOnRecord: 0,
+  takenOnRecord: 0,
+  refusalsInRow: 0,
+} as const;
+
 export interface Animal {
   /** Stable short code, never reused. */
   readonly code: string;

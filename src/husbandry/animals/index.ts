@@ -1,5 +1,5 @@
 /** Front door: animals, their kinds and stages. */
-export type { Animal, Outcome, Sex } from './animal.ts';
+export { type Animal, NOTHING_ON_RECORD, type Outcome, type Sex } from './animal.ts';
 export type {
   AcceptancePhase,
   CautionCode,

@@ -1,5 +1,5 @@
 /** The rows of a roster: every animal, and every one that is planned to come, with its sizes over the next moults. */
-import { type Animal, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
+import { type Animal, type Kind, NOTHING_ON_RECORD, ruleOf, type StageRule } from '../animals/index.ts';
 import { meanOfDay } from '../prey/index.ts';
 import { roomTemp } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
@@ -46,15 +46,7 @@ const arrivalOf = (change: PlannedChange): Animal => ({
   gaugeAssumed: true,
   room: change.room,
   shelf: '',
-  lastOffered: null,
-  lastOutcome: null,
-  lastTaken: null,
-  lastMoult: null,
-  premoultSeen: null,
-  intervalsOnRecord: [],
-  offersOnRecord: 0,
-  takenOnRecord: 0,
-  refusalsInRow: 0,
+  ...NOTHING_ON_RECORD,
   stageOverride: null,
 });
 

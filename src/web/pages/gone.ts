@@ -1,8 +1,7 @@
 /** Who and what is gone, each with its record and the way back. */
 import type { Context, Hono } from 'hono';
 import { z } from 'zod';
-import { kindNameOf, type Names, preyName } from '../../../views/names.ts';
-import { type GoneLine, GonePage } from '../../../views/pages/gone.tsx';
+import { GonePage } from '../../../views/pages/gone.tsx';
 import { paths } from '../../../views/paths.ts';
 import { CAN_COME_BACK } from '../../actions/bring-back.ts';
 import { bringBack, undo } from '../../actions/index.ts';
@@ -19,6 +18,7 @@ import {
   withResting,
 } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
+import { animalLine, binLine, deathLine, orderLine, planLine, roomLine, type Telling } from './gone-lines.ts';
 import { goneRows } from './gone-rows.ts';
 import type { House } from './house.ts';
 import { namesOnRecord } from './names.ts';
@@ -33,64 +33,24 @@ export function goneRoutes(app: Hono<DoorEnv>, house: House): void {
 async function showGone(house: House, c: Context): Promise<Response> {
   const here = await visit(house, c);
   const { store, facts } = house.context;
-  const names = await namesOnRecord(store, facts);
   const rows = await goneRows(store);
-  const went = new Map((await store.ask(leavings)).map((each) => [`${each.noun} ${each.code}`, each]));
-  const leftOn = (noun: Noun, code: string) => went.get(`${noun} ${code}`)?.day ?? null;
-  const deaths = await store.ask(deathsInGroups);
+  const went = await store.ask(leavings);
+  const telling: Telling = {
+    names: await namesOnRecord(store, facts),
+    kinds: here.snapshot.facts.kinds,
+    days: new Map(went.map(({ noun, code, day }) => [`${noun} ${code}`, day])),
+  };
   const props = {
     ...here,
-    animals: rows.animals.map(
-      ({ code, leftReason, leftDay, count }): GoneLine => ({
-        ...line('animal', code, named(names.animals, code)),
-        why: leftReason ?? '',
-        day: leftDay,
-        ...(count > 1 ? { count } : {}),
-      }),
-    ),
-    deaths: deaths.map(
-      ({ animal, heads, day }): GoneLine => ({
-        ...line('animal', animal, named(names.animals, animal)),
-        why: 'died',
-        day,
-        heads,
-      }),
-    ),
-    bins: rows.bins.map(({ code }) => ({
-      ...line('bin', code, named(names.bins, code)),
-      why: 'taken out of use',
-      day: leftOn('bin', code),
-    })),
-    rooms: rows.rooms.map(({ code, name }) => ({
-      ...line('room', code, name),
-      why: 'removed',
-      day: leftOn('room', code),
-    })),
-    orders: rows.deliveries.map(({ code, heads, species, bin }) => ({
-      ...line(
-        'delivery',
-        code,
-        `${heads} ${preyName(names.species, species, heads)} for ${named(names.bins, bin)}`,
-      ),
-      why: 'not coming',
-      day: leftOn('delivery', code),
-    })),
-    plans: rows.changes.map(({ code, kind, count, animalKind }) => ({
-      ...line(
-        'planned_change',
-        code,
-        `${PLANS[kind]} of ${count}, ${kindNameOf(here.snapshot.facts.kinds, animalKind)}`,
-      ),
-      why: 'no longer planned',
-      day: leftOn('planned_change', code),
-    })),
+    animals: rows.animals.map((row) => animalLine(row, telling)),
+    deaths: (await store.ask(deathsInGroups)).map((death) => deathLine(death, telling)),
+    bins: rows.bins.map((row) => binLine(row, telling)),
+    rooms: rows.rooms.map((row) => roomLine(row, telling)),
+    orders: rows.deliveries.map((row) => orderLine(row, telling)),
+    plans: rows.changes.map((row) => planLine(row, telling)),
   };
   return page(c, GonePage(props));
 }
-
-const PLANS = { sac: 'Sac', arrival: 'Arrival', sale: 'Sale' } as const;
-const named = (names: Names['animals'], code: string): string => names.get(code) ?? code;
-const line = (what: GoneLine['what'], code: string, name: string) => ({ what, code, name });
 
 const form = z.object({
   what: z.enum(CAN_COME_BACK),

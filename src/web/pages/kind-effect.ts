@@ -2,7 +2,7 @@
 import { counted, lengthText } from '../../../views/format.ts';
 import type { Effect, EffectLine, EffectSide } from '../../../views/partials/effect.tsx';
 import type { Tried } from '../../actions/index.ts';
-import { type Animal, type Kind, ruleOf } from '../../husbandry/animals/index.ts';
+import { type Animal, type Kind, NOTHING_ON_RECORD, ruleOf } from '../../husbandry/animals/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { type Diet, dietOf } from '../../husbandry/supply/index.ts';
 import { gaugeOfStage } from '../../intake/index.ts';
@@ -29,7 +29,8 @@ export function effectOf(here: Visit, tried: Tried, { kind, stage, wrong = [] }:
   const inStage = all.filter((animal) => stage === null || touches(tried, animal, stage));
   const own = inStage.length > 0;
   const animals = own ? inStage : typical(kind, stage);
-  const told = animals.flatMap((animal) => tellingOf(here, tried, { animal, own }));
+  const kept = keptIn(tried.before);
+  const told = animals.flatMap((animal) => tellingOf(here, tried, { animal, own, kept }));
   const changed = told.filter(({ line }) => isChanged(line));
   const listed = [...changed, ...told.filter(({ line }) => !isChanged(line))];
   return {
@@ -60,9 +61,8 @@ interface Told {
 function tellingOf(
   { names, unit }: Visit,
   { before, after }: Tried,
-  { animal, own }: { animal: Animal; own: boolean },
+  { animal, own, kept }: { animal: Animal; own: boolean; kept: ReadonlySet<string> },
 ): Told[] {
-  const kept = keptIn(before);
   const [was, will] = [before, after].map(({ facts }) => dietOf(animal, { facts, kept }));
   if (was == null || will == null) return [];
   const side = (diet: Diet, snapshot: Snapshot): EffectSide => ({
@@ -123,14 +123,6 @@ export const typicalOf = (kind: Kind, stage: Animal['stageOverride'] & string): 
   gaugeAssumed: true,
   room: '',
   shelf: '',
-  lastOffered: null,
-  lastOutcome: null,
-  lastTaken: null,
-  lastMoult: null,
-  premoultSeen: null,
-  intervalsOnRecord: [],
-  offersOnRecord: 0,
-  takenOnRecord: 0,
-  refusalsInRow: 0,
+  ...NOTHING_ON_RECORD,
   stageOverride: stage,
 });

@@ -29,6 +29,7 @@ export async function showSacs(house: House, c: Context, refused: Refused | null
       .filter(({ sex, count }) => sex !== 'male' && count === 1)
       .map(({ code }) => ({ value: code, label: names.animals.get(code) ?? code })),
     usualChance: sacComesOff.value,
+    leftoversOutHours: snapshot.facts.policy.leftoversOutHours.value,
     sources: sacLines(open, snapshot),
     revision: snapshot.revision,
   };

@@ -2,6 +2,7 @@
 
 import { lengthRange } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
+import { firstWords } from '../../../views/offer-words.ts';
 import type { SheetRow } from '../../../views/pages/evening-sheet.tsx';
 import type { Animal } from '../../husbandry/animals/index.ts';
 import type { Evening, PreyOffer, Serving } from '../../husbandry/appetite/index.ts';
@@ -50,5 +51,5 @@ const offerWords = (
   prey: preyName(names.species, species, heads),
   lengths: lengthRange(fromMm, toMm, unit),
   bin,
-  first: portions > 1 ? `kill, cut into ${portions}` : killFirst ? 'kill first' : '',
+  first: firstWords({ killFirst, portions }),
 });

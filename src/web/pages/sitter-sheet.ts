@@ -6,7 +6,7 @@ import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { AwayPlan, AwayRounds } from '../../husbandry/supply/index.ts';
 import { cautionsFor, placeOf } from './meals.ts';
 
-type Lines = Pick<AwaySheetProps, 'from' | 'to' | 'evenings' | 'leaveAlone' | 'byHand' | 'cautions'>;
+type Lines = Omit<AwaySheetProps, 'shell' | 'names' | 'unit' | 'back'>;
 
 export function sheetOf(snapshot: Snapshot, plan: AwayPlan, rounds: AwayRounds | null): Lines {
   const { from, to } = plan.absence;
@@ -24,6 +24,7 @@ export function sheetOf(snapshot: Snapshot, plan: AwayPlan, rounds: AwayRounds |
     evenings,
     leaveAlone: aloneOf(snapshot, plan),
     byHand: rounds === null,
+    leftoversOutHours: snapshot.facts.policy.leftoversOutHours.value,
     cautions: [...new Set(evenings.flatMap(({ rows }) => rows.flatMap(({ cautions }) => cautions)))],
   };
 }

@@ -1,0 +1,8 @@
+/** What is done to prey before it is offered, in words. */
+import type { PreyOffer } from '../src/husbandry/appetite/index.ts';
+
+/** 'kill first', 'kill first, cut into 3'; '' for prey that is offered alive. */
+export function firstWords({ killFirst, portions }: Pick<PreyOffer, 'killFirst' | 'portions'>): string {
+  if (portions > 1) return `kill first, cut into ${portions}`;
+  return killFirst ? 'kill first' : '';
+}
