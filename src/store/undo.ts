@@ -70,7 +70,7 @@ interface Step {
 async function takeStep(tx: Tx, step: Step, done: readonly Change[]): Promise<Result<number>> {
   const { target, subjects, on, mark, said } = step;
   const changes = netOf(done);
-  const moved = await movedOn(tx, said, changes);
+  const moved = await movedOn(tx, said, on ? [...changes, ...(await startOf(tx, subjects))] : changes);
   if (moved !== null) return err(moved);
   try {
     const summary = `${on ? DID_AGAIN : UNDID}: ${said}`;
@@ -95,6 +95,12 @@ const placeIsGone = (said: string, on: boolean): Problem =>
   );
 const stillNeeded = (said: string): Problem =>
   problem('still-needed', `"${said}" cannot be undone: something in it is still used elsewhere.`);
+
+/** The rows that acts began from: what is done again must find them, also where all the acts together change nothing. */
+async function startOf(tx: Tx, acts: readonly number[]): Promise<readonly Change[]> {
+  const net = netOf(await tx.ask(changesOf(acts)));
+  return net.map((change) => ({ ...change, after: change.before }));
+}
 
 /** One change a row: from as it was before the first to as it was after the last. */
 function netOf(changes: readonly Change[]): readonly Change[] {

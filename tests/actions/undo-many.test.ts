@@ -3,7 +3,9 @@ import { expect, test } from 'vitest';
 import {
   addAnimal,
   addRoom,
+  cameBack,
   editAnimal,
+  lend,
   recordEvening,
   recordMorning,
   recordMoult,
@@ -125,4 +127,16 @@ test('what was done again counts as newer than what was done before it', async (
   });
   good(await undo(room, { act: label.act }));
   good(await undo(room, { act: moult.act }));
+});
+
+test('acts that together change nothing are not done again where their animal is gone', async () => {
+  const room = await furnished();
+  const added = good(await addAnimal(room, { name: 'Ash', kind: 'test-spider', gaugeMm: 40, room: 'R1' }));
+  const { animal } = added.reply;
+  const lent = good(await lend(room, { animals: [animal], to: 'A friend' }));
+  const back = good(await cameBack(room, { animal }));
+  const both = good(await undoMany(room, { acts: [lent.act, back.act] }));
+  good(await undo(room, { act: added.act }));
+  expect(await undo(room, { act: both.act })).toMatchObject({ problem: { code: 'changed-since' } });
+  expect(await countsOf(room, lent.act)).toBe(false);
 });
