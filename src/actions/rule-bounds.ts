@@ -53,7 +53,7 @@ function wrongDanger({ intervalDays, graceDays, safeGapDays }: StageValues): Pro
   const missed = `a meal is missed only after ${intervalDays[1]} + ${graceDays} days`;
   return problem(
     'danger-before-missed',
-    `"${safeGapDays}" days would be a danger too soon: ${missed}; write ${least} or more.`,
+    `"${safeGapDays}" days without food would be a danger too soon: ${missed}; write ${least} or more.`,
     'safeGapDays',
   );
 }

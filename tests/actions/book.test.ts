@@ -97,7 +97,7 @@ describe('a rule', () => {
     [
       { intervalMost: 20 },
       'safeGapDays',
-      '"10" days would be a danger too soon: a meal is missed only after 20 + 2 days; write 22 or more.',
+      '"10" days without food would be a danger too soon: a meal is missed only after 20 + 2 days; write 22 or more.',
     ],
     [
       { windowMin: 0.4 },

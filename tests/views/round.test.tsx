@@ -123,6 +123,7 @@ describe('the round', () => {
     const none = words(markup(<TonightPage {...tonightProps} evening={free} />));
     expect(none).toContain('Nobody is due tonight');
     expect(none).toContain('Tonight is not one of your feeding days. Next round: Tuesday 24 November.');
+    expect(none).toContain('Feeding all the same? Write down who got what');
   });
 });
 

@@ -102,7 +102,9 @@ function headline({ shell, evening, written }: TonightProps): string {
   const fed = evening.servings.filter(({ offer }) => offer !== null).length;
   const unfed = evening.servings.length - fed;
   if (fed === 0)
-    return `${counted(unfed, 'animal is due', 'animals are due')} and nothing in the larder fits`;
+    return past
+      ? `${counted(unfed, 'animal was due', 'animals were due')} and nothing on record in the larder fits`
+      : `${counted(unfed, 'animal is due', 'animals are due')} and nothing in the larder fits`;
   const eat = past
     ? counted(fed, 'animal was due', 'animals were due')
     : counted(fed, 'animal eats', 'animals eat');
@@ -121,7 +123,18 @@ const NobodyDue = (props: TonightProps) =>
 
 const NextRound = (props: TonightProps) => {
   const words = nextWords(props);
-  return words === null ? null : <p class="lede">{words}</p>;
+  const { shell, evening } = props;
+  return (
+    <>
+      {words === null ? null : <p class="lede">{words}</p>}
+      {evening.feedingDay || evening.day < shell.today ? null : (
+        <p>
+          Feeding all the same?{' '}
+          <a href={`${paths.keyInOf(civilDate(evening.day))}&who=all`}>Write down who got what</a>.
+        </p>
+      )}
+    </>
+  );
 };
 
 function nextWords({ shell, evening: { day, feedingDay }, nextDay, written }: TonightProps): string | null {

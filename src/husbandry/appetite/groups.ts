@@ -84,9 +84,10 @@ function common(windows: readonly LengthWindow[]): LengthWindow {
   };
 }
 
-/** 'tarantula spiderlings', 'adult tarantulas', 'mantid nymphs'. */
+/** 'tarantula spiderlings', 'adult tarantulas', 'mantid nymphs', 'froglets'. */
 function groupName({ kind, rule }: GroupMember): string {
   const word = rule.words[0] ?? rule.stage;
   const isNoun = rule.stage === 'young' || rule.stage === 'juvenile';
+  if (word.startsWith(kind.group)) return plural(word);
   return isNoun ? `${kind.group} ${plural(word)}` : `${word} ${plural(kind.group)}`;
 }

@@ -47,7 +47,7 @@ function servingOf(
     state: today > to ? 'late' : 'due',
     offer,
     choices,
-    note: offer === null ? 'Nothing in the larder fits tonight.' : null,
+    note: offer === null ? 'Nothing in the larder fits.' : null,
     look: refusedAgain(animal, facts.policy),
   };
 }

@@ -70,7 +70,7 @@ function lasting(spoken: Spoken): string {
   if (unfedDangers < 1) return `${lastsUntil(spoken)}.`;
   const many = Math.round(unfedDangers);
   const who = many === 1 ? '1 animal goes' : `${many} animals go`;
-  return `${lastsUntil(spoken)}, but ${who} hungry too long unfed.`;
+  return `${lastsUntil(spoken)}, but ${who} too long without food.`;
 }
 
 function lastsUntil({ today, days, untilDelivery }: Spoken): string {

@@ -15,11 +15,13 @@ import { kindOptions } from './choices.ts';
 import { keepTheme } from './cookies.ts';
 import { latestLines } from './history.ts';
 import type { House } from './house.ts';
+import { namesOnRecord } from './names.ts';
 import { posted } from './posted.ts';
 import { typed, weekdays } from './typed.ts';
 import { page, statusOf, visit } from './visit.ts';
 
 async function showSettings(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
+  const { store } = house.context;
   const here = await visit(house, c, { refused });
   const { calendar, deliveryWeekdays, leadTimeDays, rooms, changes, animals, facts } = here.snapshot;
   const props = {
@@ -32,7 +34,7 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     kinds: kindOptions(facts),
     kindNames: facts.kinds,
     animals: animals.map(({ code }) => ({ value: code, label: here.names.animals.get(code) ?? code })),
-    latest: latestLines(await house.context.store.ask(latestActs(LATEST_SHOWN)), here.names),
+    latest: latestLines(await store.ask(latestActs(LATEST_SHOWN)), await namesOnRecord(store, facts)),
   };
   return page(c, SettingsPage(props), statusOf(refused !== null));
 }

@@ -32,7 +32,7 @@ describe('an absence that outlasts the horizon', () => {
     expect(answer).toMatchObject({ verdict: 'lasts', missedMeals: 0, dangers: 0, act: null });
     expect(answer.unfed.dangers).toBeGreaterThan(2);
     expect(answer.headline).toBe(
-      'The feeders last the next 14 days, but 3 animals go hungry too long unfed.',
+      'The feeders last the next 14 days, but 3 animals go too long without food.',
     );
   });
 });

@@ -121,6 +121,6 @@ describe('what is offered', () => {
     });
     const large = countedBin('B1', 'acheta-domesticus', { heads: 50, fromMm: 18, toMm: 20 });
     const [serving] = eveningOf(snapshotWith({ animals: [spiderling], bins: [large] })).servings;
-    expect(serving).toMatchObject({ offer: null, note: 'Nothing in the larder fits tonight.' });
+    expect(serving).toMatchObject({ offer: null, note: 'Nothing in the larder fits.' });
   });
 });

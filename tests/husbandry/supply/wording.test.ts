@@ -35,7 +35,7 @@ describe('the headline', () => {
 
   it('says that prey is not the trouble when nobody feeds', () => {
     expect(said({ unfedDangers: 2.6 })).toBe(
-      'The feeders last the week, but 3 animals go hungry too long unfed.',
+      'The feeders last the week, but 3 animals go too long without food.',
     );
     expect(said({ unfedDangers: 0.4 })).toBe('The feeders last the week.');
   });

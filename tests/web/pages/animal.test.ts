@@ -48,6 +48,7 @@ describe('the page', () => {
     const home = await filledHome();
     good(await recordDied(home.room, { animal: 'A1' }));
     expect(words(await home.see('/animals'))).toContain('Ash died');
+    expect(words(await home.see('/settings'))).toContain('Ash died. Undo');
   });
 
   test('says when the next moult comes, from the last', async () => {
