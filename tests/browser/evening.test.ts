@@ -1,6 +1,8 @@
 /** A keeper's first evening in a real browser: from an empty folder to a verdict of one's own, a round, and an undo. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { nowIn } from '../../src/actions/index.ts';
+import { civilDate } from '../../src/husbandry/calendar.ts';
 import { isBuilt, startProgram } from '../support/built-program.ts';
 import { launchChromium } from '../support/chromium.ts';
 
@@ -12,7 +14,9 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10);
+/** By the keeper's own day, which lasts until 04:00, as the program counts it. */
+const HERE = Intl.DateTimeFormat().resolvedOptions().timeZone;
+const daysAgo = (days: number): string => civilDate(nowIn(HERE, new Date()).today - days);
 
 const ANIMALS = [
   'who,kind,size,unit,fed,shelf',
