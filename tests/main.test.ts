@@ -1,13 +1,16 @@
 /** The program as a whole: it starts, says where it is, answers, and ends in good order. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { existsSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { expect, onTestFinished, test } from 'vitest';
 import { freshFolder } from './support/store-at.ts';
 
-const MAIN = new URL('../src/main.ts', import.meta.url).pathname;
+const MAIN = new URL('../dist/src/main.js', import.meta.url).pathname;
+
+if (!existsSync(MAIN)) throw new Error('Build the program first: npm run build.');
 
 interface Running {
   readonly child: ChildProcess;
@@ -22,7 +25,7 @@ function run(environment: Record<string, string>): Running {
     PORT: '0',
     ...environment,
   };
-  const child = spawn(process.execPath, ['--import', 'tsx', MAIN], {
+  const child = spawn(process.execPath, [MAIN], {
     env,
     stdio: ['ignore', 'pipe', 'pipe'],
   });
