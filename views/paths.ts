@@ -72,6 +72,8 @@ export const paths = {
   walkShelfOf: (room: string, shelf: string): string =>
     `/walk/shelf?${new URLSearchParams({ room, shelf }).toString()}`,
   animals: '/animals',
+  /** Those late for a meal, the longest first. */
+  lateAnimals: '/animals?show=late&order=meal',
   newAnimal: '/animals/new',
   /** Many animals at once: chosen in the list, one act, looked over and done. */
   changeAnimals: '/animals/change',

@@ -128,4 +128,12 @@ describe('the Sunday page', () => {
     expect(noPrey).toContain('Who eats. Done.');
     expect(noPrey).toContain('Add a bin, colony or fly cup');
   });
+
+  it('says what danger means, and leads to those who wait though prey is there', () => {
+    const both = { ...answer, dangers: 1.2, unfed: { missedMeals: 4, dangers: 2 } };
+    const html = markup(<SundayPage {...sundayProps} answer={both} />);
+    expect(words(html)).toContain('In danger: longer without food than its kind can safely go');
+    expect(html).toContain('href="/animals?show=late&amp;order=meal"');
+    expect(words(markup(<SundayPage {...sundayProps} />))).not.toContain('nobody feeds in time');
+  });
 });

@@ -55,6 +55,7 @@ export const SundayPage = (props: SundayProps) => {
         </div>
         {answer.verdict === 'empty' && !prey ? null : <Picture {...props} />}
       </div>
+      <Dangers answer={answer} />
       {answer.groups.length === 0 ? null : <GroupsTable {...props} />}
       <Leftovers bins={answer.bins} days={answer.horizonDays} />
       {answer.verdict === 'empty' ? null : <HowSure {...props} />}
@@ -82,6 +83,23 @@ const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
     {shortfallWords(answer)}.
   </p>
 );
+
+/** What danger means, and who waits though prey is there. */
+const Dangers = ({ answer: { dangers, unfed } }: Pick<SundayProps, 'answer'>) => (
+  <>
+    {dangers < TOLD_FROM ? null : (
+      <p class="note">In danger: longer without food than its kind can safely go, for want of prey.</p>
+    )}
+    {unfed.dangers < TOLD_FROM ? null : (
+      <p class="look">
+        Prey is there for them, but nobody feeds in time. <a href={paths.lateAnimals}>Who is late now</a>, or{' '}
+        <a href={paths.settings}>feed on more days</a>.
+      </p>
+    )}
+  </>
+);
+/** Rarer than once in twenty checks is not worth a word. */
+const TOLD_FROM = 0.05;
 
 const dueWords = (meals: number): string =>
   meals === 0 ? 'No meal falls on a feeding day of yours' : `${counted(meals, 'meal')} due`;
