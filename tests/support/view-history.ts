@@ -112,7 +112,10 @@ export const labelsProps: LabelsProps = {
     size: 'medium',
     paper: 'a4',
     skip: 2,
+    from: 0,
   },
+  total: 4,
+  next: null,
   labels: [
     label('A1', 'Hazel', 'Mexican redknee tarantula', 'kicks hairs'),
     label('A2', 'Mr Wick', 'Any mantid'),

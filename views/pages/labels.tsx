@@ -24,6 +24,8 @@ export interface LabelsAsked {
   readonly size: LabelSize;
   readonly paper: Paper;
   readonly skip: number;
+  /** Labels before this one are on sheets already printed. */
+  readonly from: number;
 }
 
 export interface LabelsProps {
@@ -32,6 +34,10 @@ export interface LabelsProps {
   readonly asked: LabelsAsked;
   /** Null until labels are asked for. */
   readonly labels: readonly LabelText[] | null;
+  /** Labels asked for, on this page or not. */
+  readonly total: number;
+  /** Address of those that follow. */
+  readonly next: string | null;
   /** The address can only be opened on this very machine. */
   readonly onlyHere: boolean;
   readonly shelves: readonly string[];
@@ -40,7 +46,7 @@ export interface LabelsProps {
 }
 
 export const LabelsPage = (props: LabelsProps) => {
-  const { shell, labels, asked, onlyHere } = props;
+  const { shell, labels, asked, onlyHere, next } = props;
   return (
     <Layout shell={shell} title="Labels" here="more">
       <header class="page-head no-print">
@@ -65,6 +71,11 @@ export const LabelsPage = (props: LabelsProps) => {
             <summary>Choose others, another size or paper</summary>
             <Chooser {...props} />
           </details>
+          {next === null ? null : (
+            <p class="no-print">
+              <a href={next}>The next labels</a>, once these are printed.
+            </p>
+          )}
           <LabelSheets labels={labels} {...asked} />
         </>
       )}
@@ -74,11 +85,14 @@ export const LabelsPage = (props: LabelsProps) => {
 
 const PAPERS: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'US Letter' };
 
-function headline({ labels, asked }: LabelsProps): string {
+function headline({ labels, asked, total }: LabelsProps): string {
   if (labels === null) return 'Which labels do you want?';
   if (labels.length === 0) return 'Nothing here matches this';
   const sheets = Math.ceil((labels.length + asked.skip) / labelsPerSheet(asked.size, asked.paper));
-  return `${counted(labels.length, 'label')} on ${counted(sheets, 'sheet')}`;
+  const these = `${counted(labels.length, 'label')} on ${counted(sheets, 'sheet')}`;
+  return labels.length === total
+    ? these
+    : `${these}, beginning with number ${asked.from + 1} of ${total.toLocaleString('en-GB')}`;
 }
 
 const KINDS: readonly Option[] = [

@@ -25,6 +25,8 @@ export function labelRoutes(app: Hono<DoorEnv>, house: House): void {
 const codeOf = (c: Context): string => c.req.param('code')?.toUpperCase() ?? '';
 
 const MOST_PLACES = 100;
+/** Labels of one answer: each code to scan takes its time. */
+const MOST_AT_ONCE = 200;
 const one = <const W extends readonly [string, ...string[]]>(words: W) => z.enum(words).catch(words[0]);
 const asking = z.object({
   of: z.array(z.string()).catch([]),
@@ -35,6 +37,7 @@ const asking = z.object({
   size: one(['medium', 'small', 'large']),
   paper: one(['a4', 'letter']),
   skip: z.coerce.number().int().min(0).max(MOST_PLACES).catch(0),
+  from: z.coerce.number().int().min(0).catch(0),
 });
 
 function askedIn(c: Context): LabelsAsked {
@@ -49,22 +52,34 @@ async function showLabels(house: House, c: Context): Promise<Response> {
   const { host, protocol } = addressOf(c);
   const entered = await house.context.store.ask(enteredOn);
   const wanted = { asked, entered, here };
-  const labels = [
+  const all = [
     ...animals.filter((animal) => isWanted(wanted, animal)).map((animal) => labelOf(here, animal)),
     ...bins.filter((bin) => isWanted(wanted, bin)).map((bin) => binLabelOf(here, bin)),
-  ].map(({ path, short, ...label }): LabelText => {
+  ];
+  const until = asked.from + MOST_AT_ONCE;
+  const labels = all.slice(asked.from, until).map(({ path, short, ...label }): LabelText => {
     return { ...label, address: `${host}${path}`, link: `${protocol}//${host}${short}` };
   });
   const props = {
     ...here,
     asked,
     labels: c.req.query('size') === undefined ? null : labels,
+    total: all.length,
+    next: until < all.length ? fromOn(c, until) : null,
     onlyHere: /^(.+\.)?localhost(:|$)|^127\.|^\[::1\]/.test(host),
     shelves: [...new Set(animals.map((animal) => placeOf(animal, here.snapshot)))],
     animals: animals.map(({ code, name }) => ({ value: code, label: named(code, name) })),
     bins: bins.map(({ code, name }) => ({ value: code, label: named(code, name) })),
   };
   return page(c, LabelsPage(props));
+}
+
+/** The same labels from a place on, with nothing left off the sheet. */
+function fromOn(c: Context, from: number): string {
+  const { searchParams } = new URL(c.req.url);
+  searchParams.set('from', `${from}`);
+  searchParams.delete('skip');
+  return `${paths.labels}?${searchParams.toString()}`;
 }
 
 const named = (code: string, name: string): string =>
@@ -107,7 +122,7 @@ function labelOf({ snapshot }: Visit, { code, name, kind: known, count }: Animal
     short: `/a/${code}`,
     name: count > 1 ? `${name} × ${count}`.trim() : name,
     kind: kind === undefined ? '' : sentenceCase(kind.commonName),
-    cautions: inBrief(kind?.cautions ?? []),
+    cautions: inBrief((kind?.cautions ?? []).filter((caution) => caution !== 'live prey near a moult')),
   };
 }
 

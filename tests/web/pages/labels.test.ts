@@ -1,6 +1,6 @@
 /** Labels as they are asked for, and the short addresses they carry. */
 import { expect, test } from 'vitest';
-import { addAnimal } from '../../../src/actions/index.ts';
+import { addAnimal, importRows } from '../../../src/actions/index.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { attributes } from '../../support/markup-words.ts';
 import { good } from '../../support/store-at.ts';
@@ -45,4 +45,24 @@ test.each([
   const { app } = await filledHome();
   const answer = await app.request(short);
   expect([answer.status, answer.headers.get('location')]).toEqual([302, path]);
+});
+
+test('many labels come two hundred at a time, each once, without the word of a moult that passes', async () => {
+  const home = await filledHome();
+  const animals = Array.from({ length: 210 }, (_, at) => ({
+    kind: 'brachypelma-hamorii',
+    gaugeMm: 20,
+    room: 'R1',
+    name: `Knee ${at}`,
+  }));
+  good(await importRows(home.room, { animals: { new: animals, changed: [] } }));
+  const first = await codesOn(home, 'of=animals');
+  expect(first).toHaveLength(200);
+  const html = await home.see('/labels?size=small&of=animals');
+  expect(html).toContain('beginning with number 1 of 212');
+  expect(html).not.toContain('may moult');
+  const [next] = attributes(html, 'href').filter((href) => href.includes('from=200'));
+  const rest = [...(await home.see(next!.replaceAll('&amp;', '&'))).matchAll(/class="label-code">([^<]+)</g)];
+  expect(rest).toHaveLength(12);
+  expect(new Set([...first, ...rest.map((each) => each[1]!)]).size).toBe(212);
 });
