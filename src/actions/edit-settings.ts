@@ -35,7 +35,7 @@ export const editSettings = action({
     if (!inOrder.ok) return inOrder;
     const rows = Object.entries(said({ ...given, absences })).map(([key, value]) => ({ key, value }));
     const setting = demo ? await madeForDemo(tx, rows) : await madeByKeeper(tx, rows);
-    return ok({ summary: 'Changed the settings', puts: { setting }, reply: null });
+    return ok({ summary: summaryOf(rows), puts: { setting }, reply: null });
   },
 });
 
@@ -60,6 +60,20 @@ async function absencesWith(
 function forwardsAll(absences: readonly DayRange[]): Result<null> {
   const backwards = absences.find(({ from, to }) => from > to);
   return backwards === undefined ? ok(null) : forwards(backwards, 'absences');
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  feedingWeekdays: 'feeding days',
+  absences: 'days away',
+  deliveryWeekdays: 'delivery days',
+  leadTimeDays: 'days from order to door',
+  units: 'units',
+};
+
+/** 'Changed the delivery days and days from order to door'. */
+function summaryOf(rows: readonly SettingRow[]): string {
+  const named = rows.map(({ key }) => WORDS[key] ?? key);
+  return named.length === 0 ? 'Changed no setting' : `Changed the ${named.join(' and ')}`;
 }
 
 /** What the keeper has not set, marked as belonging to the demo room. */

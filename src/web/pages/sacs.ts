@@ -7,7 +7,8 @@ import { SacsPage, type SacsProps, type SacView } from '../../../views/pages/sac
 import type { Refused } from '../../../views/partials/form.tsx';
 import { sacOf } from '../../../views/sac-words.ts';
 import { sacComesOff } from '../../facts/sacs.ts';
-import type { PlannedChange } from '../../husbandry/snapshot.ts';
+import { type Animal, ruleOf } from '../../husbandry/animals/index.ts';
+import type { PlannedChange, Snapshot } from '../../husbandry/snapshot.ts';
 import { hatchWave, youngPrey } from '../../husbandry/supply/index.ts';
 import type { House } from './house.ts';
 import { isAhead } from './settings.ts';
@@ -25,9 +26,9 @@ export async function showSacs(house: House, c: Context, refused: Refused | null
     past: sacs
       .filter((change) => !isAhead(change))
       .map((change) => ({ code: change.code, sentence: pastWords(here, change) })),
-    mothers: snapshot.animals
-      .filter(({ sex, count }) => sex !== 'male' && count === 1)
-      .map(({ code }) => ({ value: code, label: names.animals.get(code) ?? code })),
+    mothers: mothersIn(snapshot)
+      .map(({ code }) => ({ value: code, label: names.animals.get(code) ?? code }))
+      .toSorted((a, b) => byName.compare(a.label, b.label)),
     usualChance: sacComesOff.value,
     leftoversOutHours: snapshot.facts.policy.leftoversOutHours.value,
     sources: sacLines(open, snapshot),
@@ -35,6 +36,16 @@ export async function showSacs(house: House, c: Context, refused: Refused | null
   };
   return page(c, SacsPage(props), statusOf(refused !== null));
 }
+
+const byName = new Intl.Collator('en', { numeric: true });
+
+/** Who may have a sac: single animals that are grown or nearly so, and no males. */
+const mothersIn = ({ animals, facts }: Snapshot): readonly Animal[] =>
+  animals.filter((animal) => {
+    const kind = facts.kinds.get(animal.kind);
+    if (animal.sex === 'male' || animal.count > 1 || kind === undefined) return false;
+    return ['subadult', 'adult'].includes(ruleOf(kind, animal).stage);
+  });
 
 const kindName = ({ snapshot }: Visit, { animalKind }: PlannedChange): string =>
   kindNameOf(snapshot.facts.kinds, animalKind);

@@ -1,6 +1,6 @@
 /** The page of sacs: what the young will want is said first, each step is one act with its day, and nothing typed is lost. */
 import { expect, test } from 'vitest';
-import { editChange, editSettings, loadSnapshot, noteSac } from '../../../src/actions/index.ts';
+import { addAnimal, editChange, editSettings, loadSnapshot, noteSac } from '../../../src/actions/index.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -182,3 +182,15 @@ function valuesOf(html: string, form: string): Record<string, string> {
   );
   return Object.fromEntries(inputs.filter(([name]) => name !== 'formId'));
 }
+
+test('the mothers to choose from are grown or nearly so, no males, and stand by name', async () => {
+  const home = await filledHome();
+  const spider = { kind: 'brachypelma-hamorii', room: 'R1', gaugeMm: 140 };
+  good(await addAnimal(home.room, { ...spider, name: 'Thimble' }));
+  good(await addAnimal(home.room, { ...spider, name: 'Clove', sex: 'female' }));
+  good(await addAnimal(home.room, { ...spider, name: 'Bramble', sex: 'male' }));
+  const [, select = ''] =
+    /<select[^>]*name="animal"[^>]*>(.*?)<\/select>/s.exec(await home.see('/sacs')) ?? [];
+  const named = [...select.matchAll(/<option value="A\d+"[^>]*>([^<]+)</g)].map(([, label]) => label);
+  expect(named).toEqual(['Clove', 'Thimble']);
+});
