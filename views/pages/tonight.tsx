@@ -13,6 +13,7 @@ import { OtherEvenings } from './tonight-evenings.tsx';
 import { byShelf, Shelf } from './tonight-shelf.tsx';
 import { type Told, ToldSection } from './tonight-told.tsx';
 import { Doubted, Used } from './tonight-used.tsx';
+import { Withheld } from './tonight-withheld.tsx';
 
 /**
  * Posts to `paths.tonight`: `day` (YYYY-MM-DD); `animal` once for each row shown, with what it was shown as
@@ -174,29 +175,3 @@ const RoundForm = (props: TonightProps) => {
 
 /** Enter in a field presses a form's first button: here one that only shows the round again with its marks. */
 const EnterWritesNothing = () => <button type="submit" formaction={paths.tonightPreview} hidden></button>;
-
-const Withheld = ({ shell, evening, names }: TonightProps) =>
-  evening.withheld.length === 0 ? null : (
-    <section class="withheld" aria-labelledby="withheld">
-      <h2 id="withheld">
-        {evening.day < shell.today ? 'Not to be fed that evening' : 'Not to be fed tonight'}
-      </h2>
-      {byShelf(evening.withheld).map(([shelf, rows]) => (
-        <>
-          <h3>{shelf}</h3>
-          <ul>
-            {rows.map(({ animal, reason, look }) => (
-              <li>
-                <a href={paths.animal(animal)} class="line">
-                  <span>
-                    <b>{nameOf(names.animals, animal)}</b>: {reason}
-                  </span>
-                </a>
-                {look === null ? null : <strong class="look-at"> {look}</strong>}
-              </li>
-            ))}
-          </ul>
-        </>
-      ))}
-    </section>
-  );
