@@ -50,8 +50,9 @@ interface Layer {
   readonly species: string;
   readonly path: string;
   readonly heads: number;
-  /** Place of its greatest density. */
+  /** Place of its greatest density, and those where it is nearly as thick as anywhere. */
   readonly peak: number;
+  readonly places: readonly number[];
 }
 
 /** Heights go with the square root of the density, shared by the species in proportion, as in the size spectrum. */
@@ -71,9 +72,15 @@ function layersOf({ larder: { edgesMm, alive }, x, top, foot }: LarderShadowProp
       return { x: at, near: foot - rise(under, whole), far: foot - rise(under + part, whole) };
     });
     const peak = mids[own.indexOf(Math.max(...own))] ?? 0;
-    return { species, path: outline(slabs) ?? '', heads: heads.reduce((a, b) => a + b, 0), peak };
+    const thickest = Math.max(...slabs.map(thicknessOf));
+    const places = slabs.filter((slab) => thicknessOf(slab) >= NEARLY * thickest).map((slab) => slab.x);
+    return { species, path: outline(slabs) ?? '', heads: heads.reduce((a, b) => a + b, 0), peak, places };
   });
 }
+
+const thicknessOf = ({ near, far }: Slab): number => near - far;
+/** Share of the thickest place at which a layer can still be named. */
+const NEARLY = 0.5;
 
 /** Names near their peaks; the hue says whose shape it is, so that none needs a leader. */
 function labelsOf({ species, x, foot, fontSize, named }: LarderShadowProps, layers: readonly Layer[]) {
@@ -82,11 +89,18 @@ function labelsOf({ species, x, foot, fontSize, named }: LarderShadowProps, laye
     .filter(({ heads }) => heads >= 1)
     .toSorted((a, b) => b.heads - a.heads)
     .slice(0, named)
-    .map(({ species: code, peak }) => {
+    .map(({ species: code, peak, places }) => {
       const text = preyName(species, code);
       const hue = hueClass(species.get(code)?.form ?? 'cricket');
       const at = { x: peak, y: foot };
-      return { text, hue, ...at, width: textWidth(text, fontSize), subject: at };
+      return {
+        text,
+        hue,
+        ...at,
+        width: textWidth(text, fontSize),
+        subject: at,
+        places: places.map((along) => ({ x: along, y: foot })),
+      };
     });
   const placed = placeAbove(wishes, { left, right, skyline: () => foot });
   return placed.map((label) => ({ ...label, subject: label }));
