@@ -330,7 +330,7 @@ export const faults: readonly Fault[] = [
     file: supply('cup-plan'),
     from: 'begins - cup.bestDay',
     to: 'begins',
-    tests: ENGINE,
+    tests: ['tests/husbandry/supply/hatch-wave.test.ts'],
   },
   {
     name: 'heads gained in a split',
