@@ -8,6 +8,7 @@ import { hueClass } from './hatches.tsx';
 import { placeAbove, textWidth } from './label-places.ts';
 import { place, type rulerScale } from './ruler.tsx';
 import { SpeciesLabels } from './species-labels.tsx';
+import { thickOf } from './thick-places.ts';
 
 interface LarderShadowProps {
   readonly larder: Alive;
@@ -72,15 +73,10 @@ function layersOf({ larder: { edgesMm, alive }, x, top, foot }: LarderShadowProp
       return { x: at, near: foot - rise(under, whole), far: foot - rise(under + part, whole) };
     });
     const peak = mids[own.indexOf(Math.max(...own))] ?? 0;
-    const thickest = Math.max(...slabs.map(thicknessOf));
-    const places = slabs.filter((slab) => thicknessOf(slab) >= NEARLY * thickest).map((slab) => slab.x);
+    const places = thickOf(slabs).map((slab) => slab.x);
     return { species, path: outline(slabs) ?? '', heads: heads.reduce((a, b) => a + b, 0), peak, places };
   });
 }
-
-const thicknessOf = ({ near, far }: Slab): number => near - far;
-/** Share of the thickest place at which a layer can still be named. */
-const NEARLY = 0.5;
 
 /** Names near their peaks; the hue says whose shape it is, so that none needs a leader. */
 function labelsOf({ species, x, foot, fontSize, named }: LarderShadowProps, layers: readonly Layer[]) {

@@ -5,6 +5,7 @@ import type { Spectrum } from '../../src/husbandry/supply/index.ts';
 import { sum } from './densities.ts';
 import { place } from './ruler.tsx';
 import { type Ground, groundOf, type SpectrumFrame } from './spectrum-ground.ts';
+import { thicknessOf, thickOf } from './thick-places.ts';
 
 export interface SpectrumShapes {
   readonly layers: readonly {
@@ -43,10 +44,6 @@ const outline = area<Slab>()
   .curve(curveMonotoneX)
   .digits(1);
 
-const thicknessOf = ({ near, far }: Slab): number => near - far;
-/** Share of the thickest place at which a layer can still be named. */
-const NEARLY = 0.6;
-
 /** One species' layer, standing on those before it. */
 function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes['layers'][number] {
   const { mids, alive, stock, rulerTop, rise, ends, whole } = ground;
@@ -61,7 +58,7 @@ function layerOf(species: string, layer: number, ground: Ground): SpectrumShapes
   }));
   const top = own.indexOf(Math.max(...own));
   const thickest = Math.max(...slabs.map(thicknessOf));
-  const thick = slabs.filter((slab) => thicknessOf(slab) >= NEARLY * thickest);
+  const thick = thickOf(slabs);
   return {
     species,
     path: pathOf(slabs, rulerTop, ends),

@@ -10,7 +10,7 @@ import type { Names } from '../names.ts';
 import { FirstSteps } from '../partials/hints.tsx';
 import { VerdictMark } from '../partials/icons.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
-import { chanceInFull, shortfallWords } from '../partials/verdict.tsx';
+import { chanceInFull, SHOWN_FROM, shortfallWords } from '../partials/verdict.tsx';
 import { paths } from '../paths.ts';
 import { ActHere } from './sunday-act.tsx';
 import { GroupsTable } from './sunday-groups.tsx';
@@ -87,10 +87,10 @@ const Lede = ({ answer }: Pick<SundayProps, 'answer'>) => (
 /** What danger means, and who waits though prey is there. */
 const Dangers = ({ answer: { dangers, unfed } }: Pick<SundayProps, 'answer'>) => (
   <>
-    {dangers < TOLD_FROM ? null : (
+    {dangers < SHOWN_FROM ? null : (
       <p class="note">In danger: longer without food than its kind can safely go, for want of prey.</p>
     )}
-    {unfed.dangers < TOLD_FROM ? null : (
+    {unfed.dangers < SHOWN_FROM ? null : (
       <p class="look">
         Prey is there for them, but nobody feeds in time. <a href={paths.lateAnimals}>Who is late now</a>, or{' '}
         <a href={paths.settings}>feed on more days</a>.
@@ -98,8 +98,6 @@ const Dangers = ({ answer: { dangers, unfed } }: Pick<SundayProps, 'answer'>) =>
     )}
   </>
 );
-/** Rarer than once in twenty checks is not worth a word. */
-const TOLD_FROM = 0.05;
 
 const dueWords = (meals: number): string =>
   meals === 0 ? 'No meal falls on a feeding day of yours' : `${counted(meals, 'meal')} due`;

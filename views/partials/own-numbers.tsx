@@ -1,7 +1,7 @@
 /** Values with where they come from; the keeper's own beside what the Book says, each with its reset. */
 import type { Status } from '../../src/husbandry/sourced.ts';
 import { AsOf, entryOf, type PageForms } from './form.tsx';
-import { STATUS_WORDS } from './sources.tsx';
+import { SourcesTable, STATUS_WORDS } from './sources.tsx';
 
 export interface NumberLine {
   readonly field: string;
@@ -38,29 +38,15 @@ interface OwnNumbersProps {
 export const OwnNumbers = (props: OwnNumbersProps) => {
   const yours = props.lines.filter(({ own }) => own !== null).length;
   return (
-    <details class="sources own-numbers">
-      <summary>
-        {props.caption}
-        {yours === 0 ? '' : `: ${yours} of yours`}
-      </summary>
-      <div class="scroller">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">What</th>
-              <th scope="col">Value</th>
-              <th scope="col">Standing</th>
-              <th scope="col">Source</th>
-            </tr>
-          </thead>
-          <tbody>
-            {props.lines.map((line) => (
-              <Line {...props} line={line} />
-            ))}
-          </tbody>
-        </table>
-      </div>
-    </details>
+    <SourcesTable
+      class="sources own-numbers"
+      summary={`${props.caption}${yours === 0 ? '' : `: ${yours} of yours`}`}
+      what="What"
+    >
+      {props.lines.map((line) => (
+        <Line {...props} line={line} />
+      ))}
+    </SourcesTable>
   );
 };
 

@@ -1,4 +1,5 @@
 /** Numbers with where they come from and how far to trust them. */
+import type { Child } from 'hono/jsx';
 import type { Status } from '../../src/husbandry/sourced.ts';
 
 export interface SourceLine {
@@ -18,31 +19,43 @@ export const STATUS_WORDS: Readonly<Record<Status, string>> = {
   yours: 'yours',
 };
 
+interface SourcesTableProps {
+  readonly class?: string;
+  readonly summary: string;
+  /** Head of the first column. */
+  readonly what: string;
+  readonly children?: Child;
+}
+
+/** Sourced numbers behind a disclosure: what, value, standing, source. */
+export const SourcesTable = ({ class: look = 'sources', summary, what, children }: SourcesTableProps) => (
+  <details class={look}>
+    <summary>{summary}</summary>
+    <div class="scroller">
+      <table>
+        <thead>
+          <tr>
+            {[what, 'Value', 'Standing', 'Source'].map((head) => (
+              <th scope="col">{head}</th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>{children}</tbody>
+      </table>
+    </div>
+  </details>
+);
+
 export const Sources = ({ sources }: { sources: readonly SourceLine[] }) =>
   sources.length === 0 ? null : (
-    <details class="sources">
-      <summary>{sources.length} numbers used, with their sources</summary>
-      <div class="scroller">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Number</th>
-              <th scope="col">Value</th>
-              <th scope="col">Standing</th>
-              <th scope="col">Source</th>
-            </tr>
-          </thead>
-          <tbody>
-            {sources.map(({ what, value, status, source }) => (
-              <tr>
-                <th scope="row">{what}</th>
-                <td>{value}</td>
-                <td>{STATUS_WORDS[status]}</td>
-                <td>{source ?? '–'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-    </details>
+    <SourcesTable summary={`${sources.length} numbers used, with their sources`} what="Number">
+      {sources.map(({ what, value, status, source }) => (
+        <tr>
+          <th scope="row">{what}</th>
+          <td>{value}</td>
+          <td>{STATUS_WORDS[status]}</td>
+          <td>{source ?? '–'}</td>
+        </tr>
+      ))}
+    </SourcesTable>
   );

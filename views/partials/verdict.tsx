@@ -29,4 +29,4 @@ export function shortfallWords({ missedMeals, lateMeals, dangers }: Shortfall): 
 /** An expected number that a sentence counts: less than one is 'perhaps 1'. */
 const perhaps = (n: number): string => (n < 1 ? 'perhaps 1' : expected(n));
 /** Rarer than once in twenty checks is not worth a word. */
-const SHOWN_FROM = 0.05;
+export const SHOWN_FROM = 0.05;
