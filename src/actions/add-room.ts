@@ -16,7 +16,7 @@ export const addRoom = action({
   }),
   body: async ({ tx }, { formId: _, ...given }) => {
     const [code] = await nextCodes(tx, 'R', 1);
-    const row = { ...given, code: code!, closed: false };
+    const row = { ...given, code: code!, closed: false, series: null };
     return ok({
       summary: `Added room ${given.name} (${code})`,
       puts: { room: [row] },

@@ -8,13 +8,19 @@ import { flag, heads, longText, oneOf, someText, text } from './fields.ts';
 import { findBin, findRoom, findSpecies } from './find.ts';
 import type { Body, Scene } from './perform.ts';
 
-const ROLES = ['holding', 'colony', 'cup'] as const satisfies readonly BinRole[];
+const ROLES = ['holding', 'colony', 'cup', 'frozen'] as const satisfies readonly BinRole[];
 export const role = oneOf(ROLES);
 /** Heads when full, or nothing said. */
 export const capacity = z.union([z.literal('').transform(() => null), z.null(), heads], {
   error: ({ input }) =>
     `"${String(input)}" is not a whole number of heads; leave it empty if you do not know.`,
 });
+
+/** How large a bin is, or nothing said. */
+export const space = z.union([
+  z.null(),
+  z.strictObject({ by: oneOf(['area', 'volume', 'medium']), units: z.number().positive() }),
+]);
 
 export const newBin = z.strictObject({
   name: text.default(''),
@@ -23,6 +29,8 @@ export const newBin = z.strictObject({
   room: someText,
   capacity: capacity.default(null),
   keepAdults: flag.default(false),
+  space: space.default(null),
+  origin: text.default(''),
   notes: longText.default(''),
   demo: flag.default(false),
 });
@@ -35,7 +43,15 @@ export async function newBinRow(scene: Scene, given: z.output<typeof newBin>): P
   if (!room.ok) return room;
   const [code] = await nextCodes(scene.tx, 'B', 1);
   const name = given.name === '' ? species.value.commonName : given.name;
-  return ok({ ...given, name, room: room.value.code, code: code!, closed: false });
+  return ok({
+    ...given,
+    name,
+    room: room.value.code,
+    code: code!,
+    closed: false,
+    ownC: null,
+    quarantineUntil: null,
+  });
 }
 
 /** Writes one observation of a bin in use. */

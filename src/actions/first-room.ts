@@ -14,7 +14,7 @@ const makeRoom = action({
   schema: z.strictObject({ formId }),
   body: async ({ tx }) => {
     const [code] = await nextCodes(tx, 'R', 1);
-    const room = { ...FIRST_ROOM, code: code!, demo: false, closed: false };
+    const room = { ...FIRST_ROOM, code: code!, demo: false, closed: false, series: null };
     return ok({ summary: `Added ${room.name}`, puts: { room: [room] }, reply: { room: room.code } });
   },
 });

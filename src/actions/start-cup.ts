@@ -29,6 +29,8 @@ export const startCup = action({
       capacity: null,
       keepAdults: false,
       notes: '',
+      space: null,
+      origin: '',
     });
     if (!cup.ok) return cup;
     const { code, name } = cup.value;

@@ -11,6 +11,15 @@ export interface Room {
   readonly name: string;
   readonly dayTempC: TempC;
   readonly nightTempC: TempC;
+  /** Measured, where the keeper read in a series; before and after it day and night temperature hold. */
+  readonly series?: TempSeries | null;
+}
+
+/** Least and greatest temperature of each day from one on. */
+export interface TempSeries {
+  readonly from: DayNumber;
+  readonly minC: readonly TempC[];
+  readonly maxC: readonly TempC[];
 }
 
 /** What is known of a sac (or an ootheca, a clutch, a birth); null where it has not come to that. */

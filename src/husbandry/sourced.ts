@@ -10,4 +10,13 @@ export interface Sourced<T = number> {
   readonly source: string;
   readonly status: Status;
   readonly note?: string;
+  /** What other works say, where sources disagree; and why this value is the default. */
+  readonly others?: readonly OtherValue[];
+  readonly why?: string;
+}
+
+/** A value another source gives for the same number, in words with its unit. */
+export interface OtherValue {
+  readonly said: string;
+  readonly source: string;
 }

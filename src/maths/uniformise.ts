@@ -20,59 +20,78 @@ export interface ChainDay {
 /** A term is left out when all it could still move, births counted, is a smaller share of the heads than this. */
 const NEGLIGIBLE = 1e-16;
 
-/**
- * State after one day, with births and deaths of that day.
- * exp(A) x = sum over m of Poisson(m; q) (I + A/q)^m x, q >= the greatest exit rate
- * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). Births and deaths are two absorbing compartments more.
- */
-export function dayOfChain(heads: Float64Array, rates: ChainRates): ChainDay {
-  const n = heads.length;
+/** The chain's jumps, made once for a set of rates: I + A/q, with its births from one compartment on. */
+interface Jumps {
+  /** Rate of the jumps, at least the greatest exit [q]. */
+  readonly q: number;
+  readonly stay: Float64Array;
+  readonly move: Float64Array;
+  readonly birth: Float64Array;
+  readonly firstBirth: number;
+}
+
+const jumpsOf = new WeakMap<ChainRates, Jumps>();
+
+function jumpsFor(rates: ChainRates): Jumps {
+  const known = jumpsOf.get(rates);
+  if (known) return known;
+  const { exit, advance, birth } = rates;
   const q = Math.max(
-    rates.exit.reduce((most, rate) => Math.max(most, rate), 0),
+    exit.reduce((most, rate) => Math.max(most, rate), 0),
     1e-9,
   );
-  let [now, next] = [heads.slice(), new Float64Array(n)];
-  const sum = new Float64Array(n);
-  let [bornNow, diedNow, born, died] = [0, 0, 0, 0];
+  const firstBirth = birth.findIndex((rate) => rate > 0);
+  const jumps: Jumps = {
+    q,
+    stay: exit.map((rate) => 1 - rate / q),
+    move: advance.map((rate) => rate / q),
+    birth: birth.map((rate) => rate / q),
+    firstBirth: firstBirth < 0 ? birth.length : firstBirth,
+  };
+  jumpsOf.set(rates, jumps);
+  return jumps;
+}
+
+/**
+ * State after one day, with births and deaths of that day; births are `laying` times those of the rates.
+ * exp(A) x = sum over m of Poisson(m; q) (I + A/q)^m x, q >= the greatest exit rate
+ * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). What is neither alive nor newly born has died.
+ */
+export function dayOfChain(heads: Float64Array, rates: ChainRates, laying = 1): ChainDay {
+  const n = heads.length;
+  const { q, stay, move, birth, firstBirth } = jumpsFor(rates);
+  let now = heads.slice();
+  let next = new Float64Array(n);
   let weight = Math.exp(-q);
-  let size = heads.reduce((total, x) => total + x, 0);
+  const sum = now.map((x) => x * weight);
+  let [bornNow, born] = [0, 0];
+  const before = totalOf(heads);
+  let size = before;
   const negligible = NEGLIGIBLE * size;
-  for (let m = 0; ; m++) {
-    for (let j = 0; j < n; j++) sum[j] = (sum[j] as number) + weight * (now[j] as number);
+  for (let m = 1; ; m++) {
+    if (m > q && weight * size <= negligible) break;
+    weight *= q / m;
+    let incoming = 0;
+    let laid = 0;
+    for (let j = firstBirth; j < n; j++) laid += (birth[j] as number) * (now[j] as number);
+    laid *= laying;
+    for (let j = 0; j < n; j++) {
+      const x = now[j] as number;
+      next[j] = (stay[j] as number) * x + incoming;
+      incoming = (move[j] as number) * x;
+    }
+    next[rates.birthInto] = (next[rates.birthInto] as number) + laid;
+    for (let j = 0; j < n; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
+    bornNow += laid;
     born += weight * bornNow;
-    died += weight * diedNow;
-    if (m > q && weight * size <= negligible) return { heads: sum, born, died };
-    const flows = jump({ now, next, rates, q });
-    bornNow += flows.born;
-    diedNow += flows.died;
-    size += flows.born;
+    size += laid;
     [now, next] = [next, now];
-    weight *= q / (m + 1);
   }
+  return { heads: sum, born, died: Math.max(0, before + born - totalOf(sum)) };
 }
 
-interface Jump {
-  readonly now: Float64Array;
-  readonly next: Float64Array;
-  readonly rates: ChainRates;
-  readonly q: number;
-}
-
-/** next = (I + A/q) now; returns what was born and died in the jump. */
-function jump({ now, next, rates, q }: Jump): { born: number; died: number } {
-  const { exit, advance, birth } = rates;
-  let born = 0;
-  let died = 0;
-  let incoming = 0;
-  for (let j = 0; j < now.length; j++) {
-    const x = now[j] as number;
-    const leaving = ((exit[j] as number) * x) / q;
-    const moving = ((advance[j] as number) * x) / q;
-    next[j] = x - leaving + incoming;
-    incoming = moving;
-    died += leaving - moving;
-    born += ((birth[j] as number) * x) / q;
-  }
-  next[rates.birthInto] = (next[rates.birthInto] as number) + born;
-  return { born, died: died + incoming };
+function totalOf(heads: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < heads.length; j++) sum += heads[j] as number;
+  return sum;
 }

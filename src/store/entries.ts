@@ -1,7 +1,7 @@
 /** The journal of what was seen and done: entries are added and voided, never changed or deleted. */
 
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { BinEvent } from '../husbandry/larder/index.ts';
+import type { BinEvent, Sample, Where } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 import { jsonQuery, type Query, type Tx } from './query.ts';
 
@@ -34,6 +34,13 @@ export interface EntryDetails {
   /** Last day seen unmoulted. */
   readonly earliest?: DayNumber;
   readonly gaugeMm?: Mm;
+  readonly sample?: Sample | null;
+  readonly females?: number;
+  readonly males?: number;
+  /** Where a bin stood before it was placed, and after. */
+  readonly before?: Where;
+  readonly after?: Where;
+  readonly eggsLost?: number;
 }
 
 export interface EntryInput {

@@ -1,11 +1,12 @@
 /** The things the keeper can change, as rows, and which columns hold them. */
 import type { ChangedKind, LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { BinRole } from '../husbandry/larder/index.ts';
-import type { PlannedChange, Room, SacRecord } from '../husbandry/snapshot.ts';
+import type { BinRole, Space, Where } from '../husbandry/larder/index.ts';
+import type { PlannedChange, Room, SacRecord, TempSeries } from '../husbandry/snapshot.ts';
 import type { Mm } from '../husbandry/units.ts';
 
 export interface RoomRow extends Room {
+  readonly series: TempSeries | null;
   /** Belongs to the demo room and goes when it is emptied. */
   readonly demo: boolean;
   /** Removed: nothing may be put there. */
@@ -57,6 +58,14 @@ export interface BinRow {
   /** No longer in use. */
   readonly closed: boolean;
   readonly demo: boolean;
+  /** Its own temperatures, where it has a heater, a cooler or a fridge. */
+  readonly ownC: Where['ownC'];
+  /** How large it is, in what its species is crowded by. */
+  readonly space: Space | null;
+  /** Where its stock came from, in the keeper's words. */
+  readonly origin: string;
+  /** New stock kept apart until this day. */
+  readonly quarantineUntil: DayNumber | null;
 }
 
 export interface DeliveryRow {
@@ -116,6 +125,7 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     nightTempC: 'plain',
     demo: 'flag',
     closed: 'flag',
+    series: 'json',
   },
   animal: {
     code: 'plain',
@@ -153,6 +163,10 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     notes: 'plain',
     closed: 'flag',
     demo: 'flag',
+    ownC: 'json',
+    space: 'json',
+    origin: 'plain',
+    quarantineUntil: 'plain',
   },
   delivery: {
     code: 'plain',

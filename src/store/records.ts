@@ -1,7 +1,7 @@
 /** The journal read for a day: each animal's recent record and each bin's events since its anchor, in one pass. */
 
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { CupLook, Level } from '../husbandry/larder/index.ts';
+import type { CupLook, Level, Sample, Where } from '../husbandry/larder/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 import type { BinEntryKind, MealOutcome } from './entries.ts';
 import { jsonQuery, type Query } from './query.ts';
@@ -51,6 +51,13 @@ export interface BinEventRow {
   readonly level: Level | null;
   readonly look: CupLook | null;
   readonly massMg: number | null;
+  readonly sample: Sample | null;
+  readonly females: number | null;
+  readonly males: number | null;
+  readonly before: Where | null;
+  readonly after: Where | null;
+  /** Share of the eggs lost in a clean-out. */
+  readonly eggsLost: number | null;
 }
 
 /**
@@ -61,7 +68,10 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
   ...jsonQuery<readonly BinEventRow[]>(
     `select json_group_array(json_object('bin', bin, 'day', civil_day, 'kind', kind, 'heads', heads, 'fromMm', from_mm,
        'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
-       'massMg', details ->> '$.massMg')) as body
+       'massMg', details ->> '$.massMg',
+       'sample', json(details -> '$.sample'), 'females', details ->> '$.females', 'males', details ->> '$.males',
+       'before', json(details -> '$.before'), 'after', json(details -> '$.after'),
+       'eggsLost', details ->> '$.eggsLost')) as body
      from (
        with anchor as materialized (
          select b.code as bin, (

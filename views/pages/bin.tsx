@@ -50,7 +50,7 @@ export const BinPage = (props: BinPageProps) => {
   );
 };
 
-const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup' } as const;
+const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup', frozen: 'frozen stock' } as const;
 
 function headline({ bin, answer }: BinPageProps): string {
   if (answer === null || bin.role === 'cup') return bin.name;

@@ -23,6 +23,8 @@ export interface Chain {
   /** Body length on entering and leaving each substage; 0 for eggs. */
   readonly fromMm: Float64Array;
   readonly toMm: Float64Array;
+  /** Room one head takes, against an adult's: the square of its length over the adult's. */
+  readonly footprint: Float64Array;
   /** First substage that counts as a head: after the egg; for flies the adult. */
   readonly firstHead: number;
 }
@@ -99,7 +101,9 @@ function layOut(species: PreySpecies, { stages, days, size }: Layout) {
   });
   const isHead = (stage: ChainStage) =>
     species.form === 'fly' ? stage.kind === 'adult' : stage.kind !== 'egg';
-  return { stageOf, fromMm, toMm, firstHead: stages.find(isHead)?.first ?? size };
+  const adultMm = species.adultLengthMm.value;
+  const footprint = fromMm.map((from, j) => ((from + (toMm[j] as number)) / 2 / adultMm) ** 2);
+  return { stageOf, fromMm, toMm, footprint, firstHead: stages.find(isHead)?.first ?? size };
 }
 
 /** Body length by share of the time from hatch to adult: straight in the logarithm between the published points. */

@@ -1,10 +1,11 @@
 /** What a fly cup gives, day by day, at a place's temperature. */
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
-import type { DayTemp, PreySpecies } from '../prey/index.ts';
+import type { PreySpecies } from '../prey/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { Bin } from './bin.ts';
 import { chainOf } from './chain.ts';
+import type { Climate } from './climate.ts';
 import { pathsOf } from './path.ts';
 import { binOn } from './replay.ts';
 import type { Life } from './state.ts';
@@ -20,7 +21,7 @@ export interface CupGives {
 }
 
 interface Place {
-  readonly temp: DayTemp;
+  readonly climate: Climate;
   readonly policy: Policy;
 }
 
@@ -49,11 +50,11 @@ export function cupGives(species: PreySpecies, place: Place): CupGives | null {
 export function fliesFrom(
   cup: Bin,
   species: PreySpecies,
-  { temp, policy, today, days }: Place & { today: DayNumber; days: number },
+  { climate, policy, today, days }: Place & { today: DayNumber; days: number },
 ): Float64Array {
   const chain = chainOf(species);
-  const life: Life = { chain, bin: cup, temp, speed: 1 };
-  const state = binOn(cup, today, { chain, policy, temp });
+  const life: Life = { chain, bin: cup, climate, speed: 1 };
+  const state = binOn(cup, today, { chain, policy, climate });
   const flies = new Float64Array(days);
   for (const { arrives, heads } of pathsOf(state, { life, today, days, slices: 1 }).slice(1))
     flies[arrives] = heads;

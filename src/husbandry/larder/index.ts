@@ -1,6 +1,19 @@
 /** Front door: prey alive in bins, colonies and cups. */
-export type { Bin, BinEvent, BinRole, CupLook, ExpectedDelivery, Level, Lot } from './bin.ts';
+export type {
+  Bin,
+  BinEvent,
+  BinRole,
+  CupLook,
+  ExpectedDelivery,
+  Level,
+  Lot,
+  Sample,
+  Space,
+  Where,
+} from './bin.ts';
 export { type Chain, chainOf } from './chain.ts';
+export { type Climate, changingClimate, steadyClimate } from './climate.ts';
+export { type Capacity, capacityOf, loadOf } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { spreadLot, totalHeads } from './lot.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';

@@ -4,9 +4,11 @@
  * distribution, and heads eaten from a slice are missing from that slice ever after.
  */
 import type { DayNumber } from '../calendar.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import type { Chain } from './chain.ts';
+import { NO_PRESSURE, type Pressure, pressureOf } from './crowding.ts';
 import { totalHeads } from './lot.ts';
-import { type BinState, emptyState, type Life, nextDay } from './state.ts';
+import { type BinState, emptyState, type Life, nextDay, ratesOn } from './state.ts';
 
 /** Longer than any prey: has left the stages that are fed. */
 const OUTGROWN_MM = Number.POSITIVE_INFINITY;
@@ -36,24 +38,57 @@ export interface PathOptions {
 export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
   const { life, days, slices, today } = options;
   const { chain } = life;
+  const ahead = wholeBin(state, options);
   const here = preyIn(state, { life, today });
   const count = totalHeads(here);
   const sliceCount = Math.max(1, Math.min(slices, Math.round(count)));
-  const paths = [pathFrom(here, { ...options, slices: sliceCount, arrives: 0, heads: count })];
-  if (life.bin.role === 'holding') return paths;
-  const flux = arrivals(state, { life, days, today });
+  const paths = [pathFrom(here, { ...options, ahead, slices: sliceCount, arrives: 0, heads: count })];
+  if (life.bin.role === 'holding' || life.bin.role === 'frozen') return paths;
   const newborn = new Float64Array(chain.size);
   newborn[chain.firstHead] = 1;
-  const young = pathFrom(newborn, {
-    ...options,
-    slices: Math.ceil(Math.sqrt(slices)),
-    arrives: 0,
-    heads: 1,
-  });
+  const young = Math.ceil(Math.sqrt(slices));
+  let path: CohortPath | null = null;
   for (let day = 1; day < days; day++) {
-    paths.push({ ...young, arrives: day, heads: flux[day] as number });
+    const heads = ahead.hatched[day] as number;
+    if (path === null || (ahead.changes && day % DAYS_PER_WEEK === 0))
+      path = pathFrom(newborn, { ...options, ahead, slices: young, arrives: day, heads: 1 });
+    paths.push({ ...path, arrives: day, heads });
   }
   return paths;
+}
+
+/** The bin as a whole over the horizon: what its heads suffer each day, and what hatches (for flies: emerges). */
+interface Ahead {
+  readonly pressures: readonly Pressure[];
+  /** Heads new on each day of the horizon, day 0 none. */
+  readonly hatched: Float64Array;
+  /** Days are not alike: those that hatch in different weeks have different lives. */
+  readonly changes: boolean;
+}
+
+function wholeBin(state: BinState, { life, days, today }: PathOptions): Ahead {
+  const { chain, bin } = life;
+  const hatched = new Float64Array(days);
+  const pressures: Pressure[] = [];
+  const barren: Life = { ...life, barren: true };
+  let now = state;
+  for (let day = 0; day < days; day++) {
+    const on = today + day;
+    const pressure = pressureOf(life, now.heads, ratesOn(life, on));
+    pressures.push(pressure);
+    if (bin.role === 'holding' && pressure.kept === null && !life.climate.changes) break;
+    if (day + 1 === days) break;
+    const next = nextDay(life, now, on, pressure).state;
+    const grown = { ...now, heads: withoutImmature(chain, now.heads), startedOn: null };
+    const alone = nextDay(barren, grown, on, pressure).state;
+    hatched[day + 1] = Math.max(
+      0,
+      totalHeads(next.heads, chain.firstHead) - totalHeads(alone.heads, chain.firstHead),
+    );
+    now = next;
+  }
+  const changes = life.climate.changes || pressures.some(({ kept }) => kept !== null);
+  return { pressures, hatched, changes };
 }
 
 const withoutImmature = (chain: Chain, heads: Float64Array): Float64Array =>
@@ -72,35 +107,15 @@ export function preyIn(state: BinState, { life, today }: Pick<PathOptions, 'life
   return heads.map((n, j) => Math.max(0, n - (alive.heads[j] as number)));
 }
 
-/** Heads that hatch (for flies: emerge) on each day of the horizon, day 0 none. */
-function arrivals(state: BinState, { life, days, today }: Omit<PathOptions, 'slices'>): Float64Array {
-  const { chain } = life;
-  const flux = new Float64Array(days);
-  const barren: Life = { ...life, barren: true };
-  let now = state;
-  for (let day = 1; day < days; day++) {
-    const next = nextDay(life, now, today + day - 1).state;
-    const alone = nextDay(
-      barren,
-      { ...now, heads: withoutImmature(chain, now.heads), startedOn: null },
-      today + day - 1,
-    );
-    flux[day] = Math.max(
-      0,
-      totalHeads(next.heads, chain.firstHead) - totalHeads(alone.state.heads, chain.firstHead),
-    );
-    now = next;
-  }
-  return flux;
-}
-
 interface Start {
+  readonly ahead: Ahead;
+  /** Days into the horizon at which they are followed from. */
   readonly arrives: number;
   readonly heads: number;
 }
 
 function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath {
-  const { life, days, slices, today } = options;
+  const { life, days, slices, today, ahead, arrives } = options;
   const alive = new Float64Array(days);
   const lengthMm = new Float64Array(days * slices);
   const barren: Life = { ...life, barren: true };
@@ -109,7 +124,9 @@ function pathFrom(heads: Float64Array, options: PathOptions & Start): CohortPath
   for (let day = 0; day < days; day++) {
     alive[day] = atStart > 0 ? totalHeads(state.heads) / atStart : 1;
     sliceLengths(life, state.heads, lengthMm.subarray(day * slices, (day + 1) * slices));
-    if (day + 1 < days) state = nextDay(barren, state, today + day).state;
+    const on = Math.min(arrives + day, days - 1);
+    const pressure = ahead.pressures[on] ?? NO_PRESSURE;
+    if (day + 1 < days) state = nextDay(barren, state, today + on, pressure).state;
   }
   return { arrives: options.arrives, heads: options.heads, alive, lengthMm, slices };
 }

@@ -25,6 +25,8 @@ export interface Keeping {
   readonly holdingLossPerDay: number;
   /** Share of full laying: 0 in a holding bin, 1 in a colony with room. */
   readonly laying: number;
+  /** Larvae that must be alone to become pupae are not: they stay larvae. */
+  readonly crowdedLarvae?: boolean;
 }
 
 interface StageRate {
@@ -42,9 +44,30 @@ export function ratesOfDay(chain: Chain, keeping: Keeping): ChainRates {
     exit.fill(rate.exit, stage.first, stage.first + stage.count);
     advance.fill(rate.advance, stage.first, stage.first + stage.count);
   });
-  const laying = chain.stages[chain.stages.length - 1] as ChainStage;
-  birth.fill(layingPerHead(chain.species, keeping), laying.first, chain.size);
+  if (keeping.crowdedLarvae) holdLarvae(chain, { exit, advance });
+  layBirths(chain, layingPerHead(chain.species, keeping), birth);
   return { exit, advance, birth, birthInto: 0 };
+}
+
+/** Nobody leaves the last substage before the pupa but by dying. */
+function holdLarvae({ stages }: Chain, { exit, advance }: Pick<ChainRates, 'exit' | 'advance'>): void {
+  const last = (stages.find(({ kind }) => kind === 'pupa')?.first ?? 0) - 1;
+  if (last < 0) return;
+  exit[last] = (exit[last] as number) - (advance[last] as number);
+  advance[last] = 0;
+}
+
+/** Laying by age: the mean rate times the curve at the middle of each part of laying life, the curve's mean made 1. */
+function layBirths(chain: Chain, perHead: number, birth: Float64Array): void {
+  const { first, count } = chain.stages[chain.stages.length - 1] as ChainStage;
+  const byAge = chain.species.laying?.byAge?.value;
+  if (!byAge) return void birth.fill(perHead, first, first + count);
+  const curve = { x: byAge.map(([share]) => share), y: byAge.map(([, rate]) => rate) };
+  const rates = Float64Array.from({ length: count }, (_, j) => valueAt(curve, (j + 1 / 2) / count));
+  const mean = rates.reduce((sum, rate) => sum + rate, 0) / count;
+  rates.forEach((rate, j) => {
+    birth[first + j] = (perHead * rate) / mean;
+  });
 }
 
 /**

@@ -2,10 +2,11 @@
 
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
-import { type DayTemp, meanOfDay, type PreySpecies } from '../prey/index.ts';
+import type { PreySpecies } from '../prey/index.ts';
 import { LENGTH_TO_MASS } from '../units.ts';
 import type { Bin, BinEvent, CupLook } from './bin.ts';
 import type { Chain } from './chain.ts';
+import type { Climate } from './climate.ts';
 import { firstYoung, scaleTo, spreadLot, takeAny, takeBetween, totalHeads } from './lot.ts';
 import { youngDays } from './rates.ts';
 import { settledMix } from './settled-mix.ts';
@@ -14,15 +15,17 @@ import { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export interface Replay {
   readonly chain: Chain;
   readonly policy: Policy;
-  readonly temp: DayTemp;
+  readonly climate: Climate;
+  /** Growth speed of this bin over the published one; 1 unless said. */
+  readonly speed?: number;
 }
 
 /**
  * The bin on the evening of `day`, before tonight's feeding: events in the order given, the engine between their days.
  * Prey offered beyond what the replay holds leave the bin empty: the count is doubted, never the meal.
  */
-export function binOn(bin: Bin, day: DayNumber, { chain, policy, temp }: Replay): BinState {
-  const life: Life = { chain, bin, temp, speed: 1 };
+export function binOn(bin: Bin, day: DayNumber, { chain, policy, climate, speed = 1 }: Replay): BinState {
+  const life: Life = { chain, bin, climate, speed };
   const events = bin.events.filter((event) => event.day <= day);
   let state = emptyState(chain);
   let at = events[0]?.day ?? day;
@@ -57,11 +60,67 @@ function afterEvent(state: BinState, event: BinEvent, { life, policy }: Setting)
     case 'offered':
       return { ...state, heads: takeBetween(chain, state.heads, event).left };
     case 'discarded':
-    case 'moved out':
+    case 'found dead':
       return { ...state, heads: takeAny(chain, state.heads, event.heads).left };
+    case 'culled':
+    case 'moved out':
+      return { ...state, heads: takenOut(chain, state.heads, event) };
     case 'cup looked':
       return cupSeen(state, event, life);
+    case 'first adults':
+      return { ...state, heads: withFirstAdults(chain, state.heads) };
+    case 'sexed':
+      return { ...state, femaleShare: shareOf(event.females, event.females + event.males) };
+    case 'cleaned out':
+      return { ...state, heads: withoutEggs(chain, state.heads, event.eggsLost) };
+    case 'died off':
+      return diedOff(state, event, { life, policy });
+    case 'placed':
+      return state;
   }
+}
+
+const shareOf = (part: number, whole: number): number | null => (whole > 0 ? part / whole : null);
+
+function takenOut(
+  chain: Chain,
+  heads: Float64Array,
+  event: { heads: number; fromMm?: number | null; toMm?: number | null },
+): Float64Array {
+  const { heads: wanted, fromMm, toMm } = event;
+  return fromMm == null || toMm == null
+    ? takeAny(chain, heads, wanted).left
+    : takeBetween(chain, heads, { heads: wanted, fromMm, toMm }).left;
+}
+
+/** First adults seen where the replay has none yet: those about to become adult are taken to have done so. */
+function withFirstAdults(chain: Chain, heads: Float64Array): Float64Array {
+  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
+  if (totalHeads(heads, firstAdult) >= 1) return heads;
+  const oldest = heads.findLastIndex((n, j) => n >= 1 / 2 && j < firstAdult);
+  if (oldest < chain.firstHead) return heads;
+  const by = firstAdult - oldest;
+  const moved = new Float64Array(chain.size);
+  heads.forEach((n, j) => {
+    const to = j < chain.firstHead ? j : Math.min(j + by, firstAdult);
+    moved[to] = (moved[to] as number) + n;
+  });
+  return moved;
+}
+
+const withoutEggs = (chain: Chain, heads: Float64Array, share: number): Float64Array =>
+  heads.map((n, j) => (chain.stages[chain.stageOf[j] as number]?.kind === 'egg' ? n * (1 - share) : n));
+
+/** So many are left after a crash, of all sizes alike; a count by eye. */
+function diedOff(
+  state: BinState,
+  event: Extract<BinEvent, { kind: 'died off' }>,
+  { life, policy }: Setting,
+): BinState {
+  const { chain } = life;
+  const left = withTotal(chain, state.heads, event.left);
+  const eggs = withoutEggs(chain, left, life.bin.role === 'colony' ? 0 : 1);
+  return reset(state, event.day, eggs, policy.levelCv.value);
 }
 
 const reset = (state: BinState, day: DayNumber, heads: Float64Array, doubtCv: number): BinState => ({
@@ -94,7 +153,8 @@ function counted(
   const unknown = totalHeads(state.heads, chain.firstHead) <= 0;
   const range = sized ? { fromMm: event.fromMm as number, toMm: event.toMm as number } : wholeRange(chain);
   const spread = () => spreadLot(chain, { heads: event.heads, ...range });
-  const mixed = () => (life.bin.role === 'colony' ? settledMix(life, event.heads) : null) ?? spread();
+  const mixed = () =>
+    (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
   const heads = sized ? spread() : unknown ? mixed() : withTotal(chain, state.heads, event.heads);
   const next = reset(state, event.day, heads, policy.countCv.value);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
@@ -172,7 +232,7 @@ function startedCup(state: BinState, day: DayNumber, life: Life): BinState {
 /** A cup met with larvae is half way to its first flies; one that produces has just got there. */
 function agedCup(state: BinState, event: Extract<BinEvent, { kind: 'cup looked' }>, life: Life): BinState {
   const toAdult = life.chain.species.stages.reduce(
-    (sum, stage) => sum + youngDays(life.chain.species, stage, keepingOf(life)),
+    (sum, stage) => sum + youngDays(life.chain.species, stage, keepingOf(life, event.day)),
     0,
   );
   if (!Number.isFinite(toAdult)) return startedCup(state, event.day, life);
@@ -182,9 +242,9 @@ function agedCup(state: BinState, event: Extract<BinEvent, { kind: 'cup looked' 
   return { ...aged, lookedOn: event.day };
 }
 
-const keepingOf = (life: Life) => ({
-  temp: life.temp,
-  weekMeanC: meanOfDay(life.temp),
+const keepingOf = (life: Life, day: DayNumber) => ({
+  temp: life.climate.on(day),
+  weekMeanC: life.climate.weekMeanOn(day),
   speed: life.speed,
   holdingLossPerDay: 0,
   laying: 0,

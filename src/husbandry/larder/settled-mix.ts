@@ -1,7 +1,8 @@
 /** The mix of sizes in a colony that has bred for long: what a count without sizes is taken to be. */
 
 import { settledChain } from '../../maths/settled-chain.ts';
-import { meanOfDay } from '../prey/index.ts';
+import type { DayNumber } from '../calendar.ts';
+import { type DayTemp, meanOfDay } from '../prey/index.ts';
 import type { Chain } from './chain.ts';
 import { scaleTo, totalHeads } from './lot.ts';
 import { ratesOfDay } from './rates.ts';
@@ -10,7 +11,8 @@ import type { Life } from './state.ts';
 const kept = new WeakMap<Chain, Map<string, Float64Array | null>>();
 
 /** Heads by substage, eggs beside them in proportion, for so many heads; null where the species cannot breed here. */
-export function settledMix({ chain, temp }: Life, heads: number): Float64Array | null {
+export function settledMix({ chain, climate }: Life, heads: number, day: DayNumber): Float64Array | null {
+  const temp = climate.on(day);
   const byTemp = kept.get(chain) ?? new Map<string, Float64Array | null>();
   kept.set(chain, byTemp);
   const key = `${temp.minC} ${temp.maxC}`;
@@ -21,7 +23,7 @@ export function settledMix({ chain, temp }: Life, heads: number): Float64Array |
   return shares && inHeads > 0 ? scaleTo(shares, heads / inHeads) : null;
 }
 
-function breeding(chain: Chain, temp: Life['temp']): Float64Array | null {
+function breeding(chain: Chain, temp: DayTemp): Float64Array | null {
   const rates = ratesOfDay(chain, {
     temp,
     weekMeanC: meanOfDay(temp),

@@ -1,10 +1,13 @@
 /** The state of a bin and how it changes in one day: the one engine for bins, colonies and cups. */
 
+import { recall } from '../../maths/recall.ts';
 import { type ChainDay, type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type DayTemp, meanOfDay } from '../prey/index.ts';
+import { meanOfDay } from '../prey/index.ts';
 import type { Bin } from './bin.ts';
 import type { Chain } from './chain.ts';
+import type { Climate } from './climate.ts';
+import { type Pressure, pressureOf, thinned } from './crowding.ts';
 import { totalHeads } from './lot.ts';
 import { ratesOfDay, survivalAt } from './rates.ts';
 
@@ -13,6 +16,8 @@ export interface BinState {
   readonly heads: Float64Array;
   /** Animals the medium of a cup can still raise; Infinity where there is no medium. */
   readonly medium: number;
+  /** Share of the adults that are female, where they were told apart; null: the species' own. */
+  readonly femaleShare: number | null;
   /** Spread (CV) of what is known of the count, on the day of the last look. */
   readonly doubtCv: number;
   readonly lookedOn: DayNumber | null;
@@ -26,7 +31,7 @@ export interface BinState {
 export interface Life {
   readonly chain: Chain;
   readonly bin: Bin;
-  readonly temp: DayTemp;
+  readonly climate: Climate;
   readonly speed: number;
   /** Nothing is laid, whatever the bin is for: to follow heads without their young. */
   readonly barren?: boolean;
@@ -41,45 +46,82 @@ export interface DayOfBin {
 export const emptyState = (chain: Chain): BinState => ({
   heads: new Float64Array(chain.size),
   medium: Number.POSITIVE_INFINITY,
+  femaleShare: null,
   doubtCv: 0,
   lookedOn: null,
   startedOn: null,
   fullest: 0,
 });
 
-/** Share of full laying: none in a holding bin; above a colony's capacity it falls as capacity over heads. */
-function layingShare(life: Life, state: BinState): number {
-  if (life.barren || life.bin.role === 'holding') return 0;
-  if (life.bin.role === 'cup') return state.medium > 0 ? 1 : 0;
-  const heads = totalHeads(state.heads, life.chain.firstHead);
-  return life.bin.capacity && heads > life.bin.capacity ? life.bin.capacity / heads : 1;
-}
-
-/** The bin one day on. Laying is held to what a cup's medium can raise, and the cup is out past its age. */
-export function nextDay(life: Life, state: BinState, day: DayNumber): DayOfBin {
-  if (isOut(life, state, day))
-    return {
-      state: { ...state, heads: new Float64Array(life.chain.size) },
-      born: 0,
-      died: totalHeads(state.heads),
-    };
-  const laying = layingShare(life, state);
-  const full = stepWith(life, state, laying);
-  const raised = full.born * survivalToAdult(life);
-  const room = Math.min(state.medium, dailyYield(life));
-  const share = raised > room ? room / raised : 1;
-  const { heads, born, died } = share < 1 ? stepWith(life, state, laying * share) : full;
-  const medium = state.medium - Math.min(raised, room);
+/**
+ * The bin one day on. Laying is held to what a cup's medium can raise, and the cup is out past its age. Crowding is a
+ * split step: laying is cut first, those crowded out or eaten are taken from what the linear day leaves. Given a
+ * `pressure`, the heads suffer that one: a part of a bin is crowded by the whole of it.
+ */
+export function nextDay(life: Life, state: BinState, day: DayNumber, pressure?: Pressure): DayOfBin {
+  if (life.bin.role === 'frozen') return { state, born: 0, died: 0 };
+  if (isOut(life, state, day)) return emptied(life, state);
+  const rates = ratesOn(life, day);
+  const crowd = pressure ?? pressureOf(life, state.heads, rates);
+  const laying = layingShare(life, state) * crowd.laying;
+  const { linear, medium } = fedDay(life, state, { day, rates, laying });
+  const { heads, gone } = thinned(linear.heads, crowd);
   return {
     state: {
       ...state,
       heads,
       medium,
+      femaleShare: mixedSexes(life, state, rates),
       fullest: Math.max(state.fullest, totalHeads(heads, life.chain.firstHead)),
     },
-    born,
-    died,
+    born: linear.born,
+    died: linear.died + gone,
   };
+}
+
+const emptied = (life: Life, state: BinState): DayOfBin => ({
+  state: { ...state, heads: new Float64Array(life.chain.size) },
+  born: 0,
+  died: totalHeads(state.heads),
+});
+
+/** Share of full laying: none in a holding bin; by the females there are. */
+function layingShare(life: Life, state: BinState): number {
+  if (life.barren || life.bin.role === 'holding') return 0;
+  if (life.bin.role === 'cup') return state.medium > 0 ? 1 : 0;
+  const usual = life.chain.species.laying?.femaleShare.value ?? 0;
+  return state.femaleShare === null || usual === 0 ? 1 : state.femaleShare / usual;
+}
+
+interface DayGiven {
+  readonly day: DayNumber;
+  readonly rates: ChainRates;
+  readonly laying: number;
+}
+
+/** The linear day; in a cup with no more laid than its medium can raise. */
+function fedDay(
+  life: Life,
+  state: BinState,
+  { day, rates, laying }: DayGiven,
+): { linear: ChainDay; medium: number } {
+  const full = dayOfChain(state.heads, rates, laying);
+  if (life.bin.role !== 'cup') return { linear: full, medium: state.medium };
+  const raised = full.born * survivalToAdult(life, day);
+  const room = Math.min(state.medium, dailyYield(life));
+  const linear = raised > room ? dayOfChain(state.heads, rates, (laying * room) / raised) : full;
+  return { linear, medium: state.medium - Math.min(raised, room) };
+}
+
+/** Those that become adult bring the species' own sexes; without anybody told apart there is nothing to follow. */
+function mixedSexes({ chain }: Life, state: BinState, rates: ChainRates): number | null {
+  const { laying } = chain.species;
+  if (state.femaleShare === null || !laying) return state.femaleShare;
+  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
+  const recruits = (rates.advance[firstAdult - 1] as number) * (state.heads[firstAdult - 1] as number);
+  const adults = totalHeads(state.heads, firstAdult) + recruits;
+  if (adults <= 0) return null;
+  return state.femaleShare + ((laying.femaleShare.value - state.femaleShare) * recruits) / adults;
 }
 
 /**
@@ -87,10 +129,9 @@ export function nextDay(life: Life, state: BinState, day: DayNumber): DayOfBin {
  * that a cup yields for weeks and not in one burst; our own choice, which puts the best of a melanogaster cup on days
  * 11 to 26 and of a hydei cup on days 17 to 40 (common practice: 14 to 25 and 21 to 35).
  */
-function dailyYield({ bin, chain }: Life): number {
+function dailyYield({ chain }: Life): number {
   const cup = chain.species.cup;
-  if (bin.role !== 'cup' || !cup) return Number.POSITIVE_INFINITY;
-  return cup.yieldPerCup.value / (cup.discardAfterDays.value / 2);
+  return cup ? cup.yieldPerCup.value / (cup.discardAfterDays.value / 2) : Number.POSITIVE_INFINITY;
 }
 
 /** Whether a cup has passed the age at which it goes out. */
@@ -99,30 +140,29 @@ function isOut(life: Life, state: BinState, day: DayNumber): boolean {
   return cup !== null && state.startedOn !== null && day - state.startedOn >= cup.discardAfterDays.value;
 }
 
-const ratesByLife = new WeakMap<Life, Map<number, ChainRates>>();
+const ratesByChain = new WeakMap<Chain, Map<string, ChainRates>>();
 
-/** Rates of a life at a share of full laying; kept, since they hold for every day of that life. */
-function ratesOf(life: Life, laying: number): ChainRates {
-  const kept = ratesByLife.get(life) ?? new Map<number, ChainRates>();
-  ratesByLife.set(life, kept);
-  const known = kept.get(laying);
-  if (known) return known;
-  const rates = ratesOfDay(life.chain, {
-    temp: life.temp,
-    weekMeanC: meanOfDay(life.temp),
-    speed: life.speed,
-    holdingLossPerDay: life.bin.role === 'holding' ? life.chain.species.holdingLossPerDay.value : 0,
-    laying,
-  });
-  kept.set(laying, rates);
-  return rates;
+/** Rates of a bin on a day at full laying; kept, since they hold for every such day of such bins. */
+export function ratesOn({ chain, bin, climate, speed }: Life, day: DayNumber): ChainRates {
+  const temp = climate.on(day);
+  const weekMeanC = climate.weekMeanOn(day);
+  const holds = bin.role === 'holding';
+  const kept = ratesByChain.get(chain) ?? new Map<string, ChainRates>();
+  ratesByChain.set(chain, kept);
+  return recall(kept, `${temp.minC} ${temp.maxC} ${weekMeanC} ${speed} ${holds}`, () =>
+    ratesOfDay(chain, {
+      temp,
+      weekMeanC,
+      speed,
+      holdingLossPerDay: holds ? chain.species.holdingLossPerDay.value : 0,
+      laying: 1,
+      crowdedLarvae: holds && chain.species.pupatesAlone === true,
+    }),
+  );
 }
 
-const stepWith = (life: Life, state: BinState, laying: number): ChainDay =>
-  dayOfChain(state.heads, ratesOf(life, laying));
-
 /** Share of eggs or newborn that become adult at this temperature. */
-function survivalToAdult(life: Life): number {
-  const mean = meanOfDay(life.temp);
+function survivalToAdult(life: Life, day: DayNumber): number {
+  const mean = meanOfDay(life.climate.on(day));
   return life.chain.species.stages.reduce((share, stage) => share * survivalAt(stage, mean), 1);
 }

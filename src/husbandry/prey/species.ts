@@ -65,6 +65,58 @@ export interface Laying {
   readonly femaleShare: Sourced;
   /** Share of eggs that hatch; 1 for species that bear live young. */
   readonly hatchShare: Sourced;
+  /** Laying over adult life: [share of the mean time as a laying adult, rate over the mean rate], straight between; absent: even. */
+  readonly byAge?: Sourced<readonly (readonly [number, number])[]>;
+  /** What comes at once, where young come in broods or oothecae: perFemaleDay is their size over their interval. */
+  readonly brood?: Brood;
+  /** Days of adult life after which keepers replace breeders. */
+  readonly retireAfterDays?: Sourced;
+  /** Females one male serves, where keepers take surplus males out. */
+  readonly femalesPerMale?: Sourced;
+}
+
+export interface Brood {
+  readonly young: Sourced;
+  readonly youngCv: Sourced;
+  /** Days between broods of one female at `tempC`. */
+  readonly intervalDays: Sourced;
+  readonly tempC: TempC;
+}
+
+/** What holds heads in check as they get many. */
+export interface Crowding {
+  /** What there is too little of: surface, volume or medium. */
+  readonly by: 'area' | 'volume' | 'medium';
+  /** Heads of adult size that one unit carries: per dm2 of surface, per litre, per gram of medium. */
+  readonly headsPerUnit: Sourced;
+  /** Deaths per head and day for each capacity by which the load exceeds the capacity: mu_c in mu_c (load/capacity - 1). */
+  readonly deathsPerDayOver: Sourced;
+  /** Who eats whom, where it was measured. */
+  readonly eaten?: readonly Eaten[];
+}
+
+/** Survival through a stage is exp(-c x eaters per gram of medium). */
+export interface Eaten {
+  readonly stage: 'egg' | 'pupa';
+  readonly by: 'young' | 'adult';
+  /** c, gram of medium per eater. */
+  readonly perEater: Sourced;
+}
+
+/** Keeping prey slow in the cold. */
+export interface ColdStore {
+  readonly fromC: Sourced;
+  readonly toC: Sourced;
+  /** Longest that was seen or is advised, days. */
+  readonly days: Sourced;
+  /** Below this it harms. */
+  readonly harmBelowC: Sourced;
+}
+
+/** What a keeper of the species must mind; a sentence with its source. */
+export interface PreyCaution {
+  readonly about: 'escape' | 'regulated' | 'allergy' | 'virus' | 'bites' | 'wild-caught';
+  readonly text: Sourced<string>;
 }
 
 /** A culture in a cup of finite medium. */
@@ -108,6 +160,11 @@ export interface PreySpecies {
   readonly adult: AdultLife;
   readonly laying: Laying | null;
   readonly cup: CupLife | null;
+  readonly crowding?: Crowding;
+  readonly coldStore?: ColdStore;
+  /** Larvae become pupae only when kept alone: in a holding bin they stay larvae. */
+  readonly pupatesAlone?: boolean;
+  readonly cautions?: readonly PreyCaution[];
   readonly sizeClasses: Sourced<readonly SizeClass[]>;
   /** Share lost per day in a holding bin, all sizes. */
   readonly holdingLossPerDay: Sourced;

@@ -1,7 +1,8 @@
 /** Acts that cost nothing but care: cutting prey, letting adults wait, moving a bin, harvesting a colony. */
 import type { DemandGroup } from '../appetite/index.ts';
 import type { Bin } from '../larder/index.ts';
-import type { Room, Snapshot } from '../snapshot.ts';
+import { binClimate } from '../rooms.ts';
+import type { Snapshot } from '../snapshot.ts';
 import { type Asking, type Candidate, speciesTaken } from './candidate.ts';
 import type { Judged } from './cover.ts';
 
@@ -51,30 +52,28 @@ export function moving({ snapshot, needy, options }: Asking): Candidate[] {
     .filter(({ role, species }) => role === 'holding' && eaten.has(species))
     .flatMap((bin) =>
       [-by, by].map((shift): Candidate => {
-        const room = shiftedRoom(snapshot, bin, shift);
-        const bins = snapshot.bins.map((each) => (each === bin ? { ...bin, nextRoom: room.code } : each));
+        const moved = movedBy(snapshot, bin, shift);
+        const bins = snapshot.bins.map((each) => (each === bin ? moved : each));
         return {
           kind: shift < 0 ? 'move to a cooler place' : 'move to a warmer place',
           sentence: `Move ${bin.name} to a place about ${by} °C ${shift < 0 ? 'cooler' : 'warmer'}.`,
           bin: bin.code,
           species: bin.species,
           animals: [],
-          snapshot: { ...snapshot, bins, rooms: [...snapshot.rooms, room] },
+          snapshot: { ...snapshot, bins },
           options,
         };
       }),
     );
 }
 
-/** A place like the bin's room, warmer or cooler from today on; the past of the bin stays as it was. */
-function shiftedRoom(snapshot: Snapshot, bin: Bin, shift: number): Room {
-  const room = snapshot.rooms.find(({ code }) => code === bin.room) as Room;
-  return {
-    code: `${room.code}${shift}`,
-    name: room.name,
-    dayTempC: room.dayTempC + shift,
-    nightTempC: room.nightTempC + shift,
-  };
+/** The bin put in a place like its own, warmer or cooler from today on; its past stays as it was. */
+function movedBy({ rooms, today }: Snapshot, bin: Bin, shift: number): Bin {
+  const { minC, maxC } = binClimate(rooms, bin).on(today);
+  const before = { room: bin.room, ownC: bin.ownC ?? null };
+  const ownC = { dayC: maxC + shift, nightC: minC + shift };
+  const put = { kind: 'placed', day: today, before, after: { room: bin.room, ownC } } as const;
+  return { ...bin, ownC, events: [...bin.events, put] };
 }
 
 export function harvesting({ snapshot, options }: Asking): Candidate[] {

@@ -10,7 +10,7 @@ import {
   pathsOf,
   spreadLot,
 } from '../larder/index.ts';
-import { roomTemp } from '../rooms.ts';
+import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { keptOr, type Laid } from './laid.ts';
 import type { StockBin } from './stock-bin.ts';
@@ -80,10 +80,10 @@ function atSpeeds(
   bin: StockBin,
   { state, days, speedLogs }: SpeedLayout,
 ): CohortPath[][] {
-  const temp = roomTemp(snapshot.rooms, bin.bin.nextRoom ?? bin.bin.room);
+  const climate = binClimate(snapshot.rooms, bin.bin);
   const slices = snapshot.facts.policy.slices.value;
   const bySpeed = Array.from(speedLogs, (log) => {
-    const life: Life = { chain: bin.chain, bin: bin.bin, temp, speed: Math.exp(log) };
+    const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log) };
     return pathsOf(state, { life, today: snapshot.today, days, slices });
   });
   const first = bySpeed[0] as CohortPath[];

@@ -5,7 +5,7 @@ import { BAND } from '../../maths/quantile.ts';
 import { keyOfCode } from '../../maths/random.ts';
 import { type Bin, type BinState, binOn, type Chain, chainOf, preyIn, totalHeads } from '../larder/index.ts';
 import { type DayTemp, developmentOnDay, meanOfDay, type PreySpecies } from '../prey/index.ts';
-import { roomTemp } from '../rooms.ts';
+import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Spread } from './answer.ts';
 
@@ -43,20 +43,20 @@ function speciesOf(snapshot: Snapshot, code: string): PreySpecies {
 export function stockBin(snapshot: Snapshot, bin: Bin, species: readonly PreySpecies[]): StockBin {
   const { policy } = snapshot.facts;
   const chain = chainFor(speciesOf(snapshot, bin.species));
-  const temp = roomTemp(snapshot.rooms, bin.room);
-  const state = binOn(bin, snapshot.today, { chain, policy, temp });
+  const climate = binClimate(snapshot.rooms, bin);
+  const state = binOn(bin, snapshot.today, { chain, policy, climate });
   const since = state.lookedOn === null ? 0 : snapshot.today - state.lookedOn;
   const cv = Math.hypot(state.doubtCv, policy.doubtGrowthPerDay.value * since);
   return {
     bin,
     chain,
     state,
-    heads: totalHeads(preyIn(state, { life: { chain, bin, temp, speed: 1 }, today: snapshot.today })),
+    heads: totalHeads(preyIn(state, { life: { chain, bin, climate, speed: 1 }, today: snapshot.today })),
     species: species.findIndex(({ code }) => code === bin.species),
     key: keyOfCode(bin.code),
     countCv: cv,
     countLogSd: Math.sqrt(Math.log1p(cv * cv)),
-    speedPerDegree: speedPerDegree(chain.species, temp),
+    speedPerDegree: speedPerDegree(chain.species, climate.on(snapshot.today)),
   };
 }
 

@@ -3,7 +3,7 @@ import { eaterOf, type Kind, ruleOf } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import { type Bin, type CupGives, cupGives, fliesFrom, weekFrom } from '../larder/index.ts';
 import { itemsWorth, type LengthWindow, type PreySpecies, windowFor } from '../prey/index.ts';
-import { roomTemp } from '../rooms.ts';
+import { binClimate, climateAt } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { type CupStart, cupStarts } from './cup-plan.ts';
@@ -103,7 +103,7 @@ function cupAdvice(snapshot: Snapshot, { change, wave, choice }: Advising): CupA
   const { species } = choice;
   const cups = snapshot.bins.filter((bin) => bin.role === 'cup' && bin.species === species.code);
   const room = cups[0]?.room ?? change.room;
-  const gives = cupGives(species, { temp: roomTemp(snapshot.rooms, room), policy });
+  const gives = cupGives(species, { climate: climateAt(snapshot.rooms, { room, ownC: null }), policy });
   if (gives === null) return null;
   const from = Math.max(change.from, snapshot.today);
   const weeks = Array.from({ length: policy.waveWeeksAfter.value }, (_, week) => from + week * DAYS_PER_WEEK);
@@ -127,7 +127,7 @@ function standing({ today, rooms, facts }: Snapshot, { cups, species, day }: Sta
   return cups
     .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
     .reduce((sum, cup) => {
-      const place = { temp: roomTemp(rooms, cup.room), policy: facts.policy };
+      const place = { climate: binClimate(rooms, cup), policy: facts.policy };
       return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
     }, 0);
 }

@@ -13,6 +13,7 @@ const WORDS: Readonly<Record<BinRole, ReadonlySet<string>>> = {
     ),
   ),
   cup: new Set('cup|culture|fly cup|kultur|zuchtglas|cultivo'.split('|')),
+  frozen: new Set('frozen|freezer|pre killed|prekilled|gefroren|tiefkuhl|congele|congelado'.split('|')),
 };
 const ROLES = Object.keys(WORDS) as readonly BinRole[];
 
@@ -24,7 +25,7 @@ export function readRole(text: string): Result<BinRole> {
 }
 
 const unreadable = (text: string): Problem =>
-  problem('role-unreadable', `${quote(text)} is not one of: bin, colony, cup.`, 'role');
+  problem('role-unreadable', `${quote(text)} is not one of: bin, colony, cup, frozen.`, 'role');
 
 const COLONY_WITHIN = /\b(colony|breeders?|breeding|zucht|kolonie|colonie|elevage|colonia)/i;
 

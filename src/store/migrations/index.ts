@@ -7,6 +7,7 @@ import { kinds } from './002-kinds.ts';
 import { roomsRemoved } from './003-rooms-removed.ts';
 import { sacs } from './004-sacs.ts';
 import { comingsAndGoings } from './005-comings-and-goings.ts';
+import { larder } from './006-larder.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [first, kinds, roomsRemoved, sacs, comingsAndGoings];
+export const migrations: readonly Migration[] = [first, kinds, roomsRemoved, sacs, comingsAndGoings, larder];

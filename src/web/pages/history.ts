@@ -105,7 +105,21 @@ function clauseOf(line: EntryLine, telling: Telling): string {
     case 'moved in':
       return `${heads} moved in${range(line, telling)}`;
     case 'moved out':
-      return `${heads} moved out`;
+      return `${heads} moved out${range(line, telling)}`;
+    case 'found dead':
+      return `${heads} found dead`;
+    case 'culled':
+      return `${heads} culled${range(line, telling)}`;
+    case 'died off':
+      return `crashed: ${line.heads ?? 0} left`;
+    case 'first adults':
+      return 'first adults seen';
+    case 'sexed':
+      return `sexed: ${details.females ?? 0} females, ${details.males ?? 0} males`;
+    case 'placed':
+      return 'put elsewhere, or warmed or cooled';
+    case 'cleaned out':
+      return 'cleaned out';
     case 'cup looked':
       return `the cup: ${details.look ?? 'not said'}`;
   }

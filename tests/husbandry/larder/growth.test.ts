@@ -1,9 +1,11 @@
 /** How warmth and cold act on growth and death, in every species. */
+
 import { describe, expect, it } from 'vitest';
 import { achetaDomesticus } from '../../../src/facts/prey/acheta-domesticus.ts';
 import { gryllodesSigillatus } from '../../../src/facts/prey/gryllodes-sigillatus.ts';
 import { preySpecies } from '../../../src/facts/prey/index.ts';
 import { chainOf } from '../../../src/husbandry/larder/chain.ts';
+import { steadyClimate } from '../../../src/husbandry/larder/index.ts';
 import { firstYoung, totalHeads } from '../../../src/husbandry/larder/lot.ts';
 import { emptyState, type Life, nextDay } from '../../../src/husbandry/larder/state.ts';
 import type { DayTemp } from '../../../src/husbandry/prey/rate.ts';
@@ -46,7 +48,7 @@ describe.each(preySpecies.map((species) => [species.name, species] as const))('%
     const life: Life = {
       chain,
       bin: binWith({ code: 'B', species: species.code }),
-      temp: constant(2),
+      climate: steadyClimate(constant(2)),
       speed: 1,
     };
     const young = firstYoung(chain);

@@ -1,7 +1,9 @@
 /** What is in a bin: a replay of what was seen and done, with the engine between. */
+
 import { describe, expect, it } from 'vitest';
 import type { BinEvent } from '../../../src/husbandry/larder/bin.ts';
 import { chainOf } from '../../../src/husbandry/larder/chain.ts';
+import { steadyClimate } from '../../../src/husbandry/larder/index.ts';
 import { totalHeads } from '../../../src/husbandry/larder/lot.ts';
 import { ratesOfDay } from '../../../src/husbandry/larder/rates.ts';
 import { binOn } from '../../../src/husbandry/larder/replay.ts';
@@ -22,7 +24,7 @@ const headsAfter = (code: string, ...events: BinEvent[]) => {
   const { heads } = binOn(binWith({ code: 'B1', species: code, events }), TODAY, {
     chain,
     policy: facts.policy,
-    temp,
+    climate: steadyClimate(temp),
   });
   return { chain, heads, total: totalHeads(heads, chain.firstHead) };
 };

@@ -1,8 +1,10 @@
 /** The sheet of a species: what was published comes back, and growth is what the engine does in the long run. */
+
 import { describe, expect, it } from 'vitest';
 import { preySpecies, speciesByCode } from '../../../src/facts/prey/index.ts';
 import type { Bin } from '../../../src/husbandry/larder/bin.ts';
 import { chainOf } from '../../../src/husbandry/larder/chain.ts';
+import { steadyClimate } from '../../../src/husbandry/larder/index.ts';
 import { scaleTo, totalHeads } from '../../../src/husbandry/larder/lot.ts';
 import { speciesSheet } from '../../../src/husbandry/larder/species-sheet.ts';
 import { type BinState, emptyState, type Life, nextDay } from '../../../src/husbandry/larder/state.ts';
@@ -40,7 +42,7 @@ describe.each(preySpecies.filter(({ laying }) => laying))('the growth of $common
   it('is what a colony with room comes to after long', () => {
     const chain = chainOf(species);
     const bin: Bin = binWith({ code: 'B1', species: species.code, role: 'colony' });
-    const life: Life = { chain, bin, temp: { minC: 28, maxC: 28 }, speed: 1 };
+    const life: Life = { chain, bin, climate: steadyClimate({ minC: 28, maxC: 28 }), speed: 1 };
     let state: BinState = { ...emptyState(chain), heads: new Float64Array(chain.size).fill(1) };
     const [settling, weeks] = [600, 100];
     let logGrowth = 0;
