@@ -68,20 +68,24 @@ export function dayOfChain(heads: Float64Array, rates: ChainRates, laying = 1): 
   const before = totalOf(heads);
   let size = before;
   const negligible = NEGLIGIBLE * size;
+  const barren = laying === 0 || firstBirth === n;
+  // Nobody comes into the compartments before the first that is lived in, unless births do.
+  let first = 0;
+  while (barren && first < n && heads[first] === 0) first++;
   for (let m = 1; ; m++) {
     if (m > q && weight * size <= negligible) break;
     weight *= q / m;
     let incoming = 0;
     let laid = 0;
-    for (let j = firstBirth; j < n; j++) laid += (birth[j] as number) * (now[j] as number);
+    for (let j = barren ? n : firstBirth; j < n; j++) laid += (birth[j] as number) * (now[j] as number);
     laid *= laying;
-    for (let j = 0; j < n; j++) {
+    for (let j = first; j < n; j++) {
       const x = now[j] as number;
       next[j] = (stay[j] as number) * x + incoming;
       incoming = (move[j] as number) * x;
     }
     next[rates.birthInto] = (next[rates.birthInto] as number) + laid;
-    for (let j = 0; j < n; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
+    for (let j = first; j < n; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
     bornNow += laid;
     born += weight * bornNow;
     size += laid;

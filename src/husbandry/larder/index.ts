@@ -1,4 +1,5 @@
 /** Front door: prey alive in bins, colonies and cups. */
+export { type Belief, beliefOf, type Learned, type Ranks } from './belief.ts';
 export type {
   Bin,
   BinEvent,
@@ -16,6 +17,7 @@ export { type Climate, changingClimate, steadyClimate } from './climate.ts';
 export { type Capacity, capacityOf, loadOf } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { spreadLot, totalHeads } from './lot.ts';
+export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { binOn } from './replay.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';

@@ -1,0 +1,38 @@
+/** One event gone through: what it teaches, and what the bin is after it. */
+
+import type { BinEvent } from './bin.ts';
+import { learnHeads } from './learn-heads.ts';
+import { learnSizes } from './learn-sizes.ts';
+import { adultsNow, cellWeights, type Mind, meanHeads } from './mind.ts';
+import { afterReading } from './replay.ts';
+import type { Life } from './state.ts';
+
+/** Goes through one event. */
+export function learnFrom(mind: Mind, event: BinEvent): void {
+  const sizesSeen = !learnSizes(mind, event);
+  learnHeads(mind, event);
+  const heads = ON_HEADS.has(event.kind) ? meanHeads(mind, cellWeights(mind)) : null;
+  const reading = { heads, sizesSeen };
+  mind.readings.set(event, reading);
+  mind.states = mind.states.map((state, i) => {
+    const life = mind.lives[i] as Life;
+    return afterReading(state, event, { life, policy: mind.policy, reading });
+  });
+  if (!BESIDE.has(event.kind)) mind.adultsBefore = adultsNow(mind);
+}
+
+type EventKind = BinEvent['kind'];
+
+/** Events that say how many there are, or after which the mix depends on it. */
+const ON_HEADS: ReadonlySet<EventKind> = new Set<EventKind>([
+  'counted',
+  'looked',
+  'weighed',
+  'found dead',
+  'died off',
+  'delivered',
+  'moved in',
+]);
+
+/** Events for which nobody looks inside. */
+const BESIDE: ReadonlySet<EventKind> = new Set<EventKind>(['delivered', 'moved in', 'placed', 'cup looked']);
