@@ -1,5 +1,6 @@
 /** Beliefs about one number as weights on a grid: priors laid out, and quantiles read off. */
 import { gammaQuantile } from './gamma.ts';
+import { normalCdf, normalQuantile } from './normal.ts';
 import { midShares } from './points.ts';
 
 /** A prior laid out: its points, ascending, and the ln of their weights. */
@@ -9,8 +10,8 @@ export interface Grid {
 }
 
 /** Standard deviations a normal grid reaches to either side, its coarse steps, and fine steps in each of these. */
-const REACH = 2.5;
-const COARSE_STEPS = 6;
+const REACH = 3;
+const COARSE_STEPS = 8;
 const FINE_STEPS = 8;
 
 const evenly = (from: number, to: number, steps: number): Float64Array =>
@@ -28,16 +29,25 @@ export function normalGrids(sd: number): { coarse: Grid; fine: Grid } {
   return { coarse: gridOf(COARSE_STEPS), fine: gridOf(COARSE_STEPS * FINE_STEPS) };
 }
 
-/** Values at the coarse points drawn straight between them to the fine ones. */
-export function refined(coarse: ArrayLike<number>): Float64Array {
-  const steps = (coarse.length - 1) * FINE_STEPS;
-  return Float64Array.from({ length: steps + 1 }, (_, i) => {
-    const at = Math.min(Math.floor(i / FINE_STEPS), Math.max(0, coarse.length - 2));
-    const part = i / FINE_STEPS - at;
-    const low = coarse[at] as number;
-    return part === 0 ? low : low + ((coarse[at + 1] as number) - low) * part;
+/** Values at the coarse points drawn to the fine ones: cubic pieces with the slope between a point's neighbours (Catmull & Rom 1974). */
+export function refined(coarse: Float64Array): Float64Array {
+  const last = coarse.length - 1;
+  const value = (i: number): number => coarse[Math.min(last, Math.max(0, i))] as number;
+  const slope = (i: number): number => (value(i + 1) - value(i - 1)) / (i > 0 && i < last ? 2 : 1);
+  return Float64Array.from({ length: last * FINE_STEPS + 1 }, (_, k) => {
+    const i = Math.floor(k / FINE_STEPS);
+    const t = k / FINE_STEPS - i;
+    const bend = slope(i) * (1 - t) - slope(i + 1) * t;
+    const rest = (value(i + 1) - value(i)) * (1 - 2 * t);
+    return value(i) * (1 - t) + value(i + 1) * t + t * (1 - t) * (bend - rest);
   });
 }
+
+/** The same of shares that rise from none to all as a normal distribution does: drawn between its quantiles. */
+export const refinedShares = (coarse: Float64Array): Float64Array =>
+  refined(
+    coarse.map((share) => normalQuantile(Math.min(1 - Number.EPSILON, Math.max(Number.EPSILON, share)))),
+  ).map(normalCdf);
 
 /** Values at the fine points that are coarse ones too. */
 export const coarsened = (fine: Float64Array): Float64Array => fine.filter((_, i) => i % FINE_STEPS === 0);

@@ -1,14 +1,23 @@
 /** What an event teaches of sizes, and so of growth speed. */
 
-import { refined } from '../../maths/belief-grid.ts';
+import { refined, refinedShares } from '../../maths/belief-grid.ts';
 import { logSdOf } from '../../maths/log-normal.ts';
 import type { BinEvent, Sample } from './bin.ts';
-import { adultsNow, isUnexplained, type Mind, middleOf, noteSeen, signsNow, speedWeights } from './mind.ts';
+import {
+  adultsNow,
+  cellWeights,
+  isUnexplained,
+  type Mind,
+  meanHeads,
+  middleOf,
+  noteSeen,
+  signsNow,
+  speedWeights,
+} from './mind.ts';
 import { chanceOfFirstAdults, chanceOfLook, fitOfWeight, lnRange, type SizeSigns } from './size-signs.ts';
 
 /** Learns what the event says of sizes; false where no growth speed explains them. */
 export function learnSizes(mind: Mind, event: BinEvent): boolean {
-  const { policy } = mind;
   switch (event.kind) {
     case 'size seen':
       return readSizes(mind, rangeChances(mind, event));
@@ -21,7 +30,7 @@ export function learnSizes(mind: Mind, event: BinEvent): boolean {
       return true;
     case 'first adults':
       noteSeen(mind, { firstAdults: mind.evidence.firstAdults + 1 });
-      return weighSpeeds(mind, firstAdultChances(mind, policy.headsLookedAt.value));
+      return weighSpeeds(mind, firstAdultChances(mind));
     default:
       return true;
   }
@@ -35,7 +44,9 @@ function readSizes(mind: Mind, chances: Float64Array | null): boolean {
 function weighSpeeds(mind: Mind, chances: Float64Array | null): boolean {
   if (chances === null) return true;
   const odds = speedWeights(mind).reduce((sum, weight, k) => sum + weight * (chances[k] as number), 0);
-  if (isUnexplained(mind, odds)) return false;
+  if (isUnexplained(mind, odds)) {
+    return false;
+  }
   chances.forEach((chance, k) => {
     mind.lnSizes[k] = (mind.lnSizes[k] as number) + Math.log(Math.max(chance, Number.MIN_VALUE));
   });
@@ -47,7 +58,7 @@ function refinedSigns(
   signs: readonly (SizeSigns | null)[],
   of: (sign: SizeSigns) => number,
 ): Float64Array | null {
-  return signs.includes(null) ? null : refined(signs.map((sign) => of(sign as SizeSigns)));
+  return signs.includes(null) ? null : refined(Float64Array.from(signs, (sign) => of(sign as SizeSigns)));
 }
 
 function rangeChances(mind: Mind, range: { fromMm: number; toMm: number }): Float64Array | null {
@@ -65,11 +76,9 @@ function weightFits(mind: Mind, { heads, massMg, cv }: Sample): Float64Array | n
   return means?.map((mean) => fitOfWeight(mean, Math.log(massMg / heads), logSd)) ?? null;
 }
 
-/** Since somebody last looked inside; shares of adults are drawn between speeds by their logarithm. */
-function firstAdultChances(mind: Mind, lookedAt: number): Float64Array {
-  const none = 1 / (lookedAt * lookedAt);
-  const sharesOf = (adults: Float64Array) =>
-    refined(adults.map((share) => Math.log(share + none))).map((ln) => Math.exp(ln) - none);
-  const [before, now] = [sharesOf(mind.adultsBefore), sharesOf(adultsNow(mind))];
+/** Since somebody last looked inside; no more heads can be looked at than there are. */
+function firstAdultChances(mind: Mind): Float64Array {
+  const lookedAt = Math.min(mind.policy.headsLookedAt.value, meanHeads(mind, cellWeights(mind)));
+  const [before, now] = [refinedShares(mind.adultsBefore), refinedShares(adultsNow(mind))];
   return now.map((share, k) => chanceOfFirstAdults(before[k] as number, share, lookedAt));
 }

@@ -18,7 +18,7 @@ export function learnFrom(mind: Mind, event: BinEvent): void {
     const life = mind.lives[i] as Life;
     return afterReading(state, event, { life, policy: mind.policy, reading });
   });
-  if (!BESIDE.has(event.kind)) mind.adultsBefore = adultsNow(mind);
+  if (LOOKS.has(event.kind)) mind.adultsSeen = adultsNow(mind);
 }
 
 type EventKind = BinEvent['kind'];
@@ -34,5 +34,11 @@ const ON_HEADS: ReadonlySet<EventKind> = new Set<EventKind>([
   'moved in',
 ]);
 
-/** Events for which nobody looks inside. */
-const BESIDE: ReadonlySet<EventKind> = new Set<EventKind>(['delivered', 'moved in', 'placed', 'cup looked']);
+/** Looks at which adults would have been seen; who feeds or takes out the dead need not have looked for them. */
+const LOOKS: ReadonlySet<EventKind> = new Set<EventKind>([
+  'counted',
+  'looked',
+  'weighed',
+  'size seen',
+  'sexed',
+]);

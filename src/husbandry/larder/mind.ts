@@ -51,7 +51,8 @@ export interface Mind {
   readonly cells: CountCells;
   /** ln of the chance of all sizes seen, by fine speed. */
   readonly lnSizes: Float64Array;
-  /** Share of adults by coarse speed when somebody last looked inside. */
+  /** Share of adults by coarse speed when somebody last looked inside, and when on an earlier day. */
+  adultsSeen: Float64Array;
   adultsBefore: Float64Array;
   readonly readings: Map<BinEvent, Reading>;
   readonly looks: Look[];
@@ -83,6 +84,7 @@ export function openMind(life: Omit<Life, 'speed'>, policy: Policy, { state }: S
     states: lives.map(() => state),
     cells,
     lnSizes: new Float64Array(speeds.fine.x.length),
+    adultsSeen: new Float64Array(lives.length),
     adultsBefore: new Float64Array(lives.length),
     readings: new Map(),
     looks: [],
@@ -92,6 +94,7 @@ export function openMind(life: Omit<Life, 'speed'>, policy: Policy, { state }: S
 
 /** One day at every speed. */
 export function passDay(mind: Mind, day: DayNumber): void {
+  mind.adultsBefore = mind.adultsSeen;
   const unwritten = mind.policy.doubtGrowthPerDay.value;
   mind.states = mind.states.map((state, i) => {
     const life = mind.lives[i] as Life;

@@ -58,9 +58,9 @@ export function chanceOfLook(
   return below(to) - below(from);
 }
 
-/** Chance that the first adults are seen between two shares of adults, when so many heads are looked at. */
+/** Chance that no adult was seen at one share of adults and the first at another, of so many heads looked at each time. */
 export const chanceOfFirstAdults = (shareBefore: number, shareNow: number, lookedAt: number): number =>
-  Math.exp(-lookedAt * shareBefore) - Math.exp(-lookedAt * shareNow);
+  Math.exp(-lookedAt * shareBefore) * -Math.expm1(-lookedAt * shareNow);
 
 /** Density of the log of a mean weight read, over its greatest, when it errs by a factor of this log-sd. */
 export const fitOfWeight = (lnMeanMg: number, lnReadMg: number, logSd: number): number =>
