@@ -6,11 +6,11 @@ export interface BandedDay {
   readonly width: number;
   /** Share that moves from `to - d` to `to`, at [to * width + d]. */
   readonly shares: Float64Array;
-  /** First compartment that gives birth; and for each from there on its newborn alive at the day's end, by compartment. */
-  readonly firstBirth: number;
+  /** First compartment that may bear on the day; for each from there on its newborn alive at the day's end, by compartment. */
+  readonly firstBearing: number;
   readonly young: Float64Array;
   readonly youngWidth: number;
-  /** Births of the day per head of each compartment from `firstBirth` on. */
+  /** Births of the day per head of each compartment from `firstBearing` on. */
   readonly births: Float64Array;
 }
 
@@ -42,33 +42,27 @@ export function bandedDay(
     for (let d = 0; d < width && from + d < size; d++)
       shares[(from + d) * width + d] = heads[from + d] as number;
   });
-  const bearing = Array.from({ length: size - firstBirth }, (_, k) => column(firstBirth + k, 1));
+  const firstBearing = Math.max(0, firstBirth - width + 1);
+  const bearing = Array.from({ length: size - firstBearing }, (_, k) => column(firstBearing + k, 1));
   const newborn = bearing.map(({ heads }, k) =>
-    heads.map((n, j) => n - (barren[firstBirth + k]?.heads[j] as number)),
+    heads.map((n, j) => n - (barren[firstBearing + k]?.heads[j] as number)),
   );
   if (newborn.some((one) => one.subarray(firstBirth).some((n) => n > BEARING))) return null;
   const youngWidth = Math.max(
     0,
     ...newborn.map((one) => 1 + one.subarray(0, firstBirth).findLastIndex((n) => n > NEGLIGIBLE)),
   );
+  const births = Float64Array.from(bearing, ({ born }) => born);
   const young = new Float64Array(bearing.length * youngWidth);
   newborn.forEach((one, k) => {
     young.set(one.subarray(0, youngWidth), k * youngWidth);
   });
-  return {
-    size,
-    width,
-    shares,
-    firstBirth,
-    young,
-    youngWidth,
-    births: Float64Array.from(bearing, (b) => b.born),
-  };
+  return { size, width, shares, firstBearing, young, youngWidth, births };
 }
 
 /** The heads a day on, and what was born at `laying` times the full rate. */
 export function afterBandedDay(day: BandedDay, heads: Float64Array, laying: number): DayColumn {
-  const { size, width, shares, firstBirth, young, youngWidth, births } = day;
+  const { size, width, shares, firstBearing, young, youngWidth, births } = day;
   const next = new Float64Array(size);
   for (let to = 0; to < size; to++) {
     const most = to < width - 1 ? to + 1 : width;
@@ -84,7 +78,7 @@ export function afterBandedDay(day: BandedDay, heads: Float64Array, laying: numb
   }
   let born = 0;
   for (let k = 0; laying > 0 && k < births.length; k++) {
-    const bearing = laying * (heads[firstBirth + k] as number);
+    const bearing = laying * (heads[firstBearing + k] as number);
     born += bearing * (births[k] as number);
     for (let j = 0; bearing > 0 && j < youngWidth; j++)
       next[j] = (next[j] as number) + bearing * (young[k * youngWidth + j] as number);
