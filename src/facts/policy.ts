@@ -82,5 +82,7 @@ export const policy: Policy = {
   waveReplicatesLeast: memory(20, 'replicates', CHOICE),
   waveWork: memory(500_000, 'row-days', CHOICE),
   waveWeeksAfter: memory(4, 'weeks', CHOICE),
+  binWeeks: memory(12, 'weeks', CHOICE),
+  binReplicates: memory(60, 'replicates', CHOICE),
   waveWeeksMost: memory(40, 'weeks', CHOICE),
 };

@@ -111,4 +111,7 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** Weeks a bin is followed by itself on its page, and replicates of that. */
+  readonly binWeeks: Sourced;
+  readonly binReplicates: Sourced;
 }
