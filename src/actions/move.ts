@@ -32,7 +32,7 @@ export const move = action({
     return ok({
       summary: `Moved ${given.heads} from ${given.from} to ${given.to}`,
       entries: [
-        { day, kind: 'moved out', bin: given.from, heads: given.heads },
+        { day, kind: 'moved out', bin: given.from, ...moved.value },
         { day, kind: 'moved in', bin: given.to, ...moved.value },
       ],
       reply: null,
