@@ -28,6 +28,8 @@ const inWords = ({ from, to }: { from: number; to: number }): string =>
   from === to ? `${from} °C` : `${from}-${to} °C`;
 
 function outsideOf(span: DevelopmentSpan, tempC: TempC): string | null {
+  if (span.points.value.length === 0)
+    return `The days of the ${span.code} span are reckoned from its degree-days at every temperature.`;
   const known = range(span.points.value.map((point) => point.tempC));
   if (known.from <= tempC && tempC <= known.to) return null;
   return `${tempC} °C is outside what was measured for the ${span.code} span (${inWords(known)}): its days are reckoned, not measured.`;

@@ -2,8 +2,10 @@
 export { itemsWorth, type LengthWindow, suitability, windowFor } from './matching.ts';
 export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
 export type {
+  Crowding,
   DevelopmentPoint,
   DevelopmentSpan,
+  PreyCaution,
   PreySpecies,
   PreyStage,
   SizeClass,
