@@ -119,11 +119,12 @@ describe('what to start and when', () => {
   const starts = (from: number, tempC: number) => {
     const change = { ...sac, from: TODAY + from, to: TODAY + from };
     const rooms = [{ code: 'room', name: 'Room', dayTempC: tempC, nightTempC: tempC }];
-    const here = snapshotWith({ changes: [change], rooms });
+    const crickets = countedBin('B1', 'acheta-domesticus', { heads: 50, fromMm: 15, toMm: 20 });
+    const here = snapshotWith({ changes: [change], rooms, bins: [crickets] });
     return youngPrey(here, change, hatchWave(here, change)!);
   };
 
-  it('fits the young: flies from a cup and the smallest crickets', () => {
+  it('fits the young: flies from a cup, and the smallest of the crickets that are kept here', () => {
     const { cups, order, fits } = starts(60, 25);
     expect(cups?.species).toBe('drosophila-melanogaster');
     expect(order?.size).toMatch(/pinhead/);
