@@ -7,7 +7,7 @@ import { orderInTimeFor } from '../../../src/husbandry/supply/delivery-days.ts';
 import { forecastDemand } from '../../../src/husbandry/supply/demand.ts';
 import { hatchWave } from '../../../src/husbandry/supply/wave.ts';
 import { youngPrey } from '../../../src/husbandry/supply/young-prey.ts';
-import { animalWith, binWith, mixedAnimals, snapshotWith, TODAY } from '../../support/room.ts';
+import { animalWith, binWith, countedBin, mixedAnimals, snapshotWith, TODAY } from '../../support/room.ts';
 
 const sac: PlannedChange = {
   code: 'P1',
