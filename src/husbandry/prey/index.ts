@@ -5,6 +5,7 @@ export type {
   Crowding,
   DevelopmentPoint,
   DevelopmentSpan,
+  Eaten,
   PreyCaution,
   PreySpecies,
   PreyStage,
