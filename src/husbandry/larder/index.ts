@@ -14,6 +14,7 @@ export type {
 export { isLost } from './bin.ts';
 export { type Chain, chainOf } from './chain.ts';
 export { type Climate, changingClimate, steadyClimate } from './climate.ts';
+export { type ColonyGrowth, colonyGrowth } from './colony-growth.ts';
 export { type Capacity, capacityOf, loadOf } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { headsWithin, spreadLot, totalHeads } from './lot.ts';
