@@ -53,6 +53,11 @@ export interface Policy {
   readonly deadOnArrivalShare: Sourced;
   /** Chance a day that an expected delivery is a further day late. */
   readonly deliveryLateChance: Sourced;
+  /** Parts by length in which prey taken from one bin comes into another. */
+  readonly lotParts: Sourced;
+  /** Days new stock is kept apart, and days frozen prey keeps. */
+  readonly quarantineDays: Sourced;
+  readonly frozenKeepsDays: Sourced;
   /** Slices of equal heads a bin is cut into by size; nodes over growth speed. */
   readonly slices: Sourced;
   readonly speedNodes: Sourced;

@@ -52,13 +52,9 @@ export function totalHeads(heads: Float64Array, from = 0): number {
   return sum;
 }
 
-/** Heads whose lengths lie between two bounds; eggs, and in a cup maggots, are none. */
-export function headsWithin(chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): number {
-  let sum = 0;
-  for (let j = chain.firstHead; j < heads.length; j++)
-    sum += (heads[j] as number) * overlapShare(chain, j, range);
-  return sum;
-}
+/** The heads, eggs apart, whose lengths lie between two bounds, by substage. */
+export const between = (chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): Float64Array =>
+  heads.map((n, j) => (j < chain.firstHead ? 0 : n * overlapShare(chain, j, range)));
 
 /**
  * Takes heads whose lengths lie between two bounds, in proportion to what is there; when too few are, the rest from
@@ -69,7 +65,7 @@ export function takeBetween(
   heads: Float64Array,
   wanted: { heads: number; fromMm: Mm; toMm: Mm },
 ): { left: Float64Array; short: number } {
-  const within = heads.map((n, j) => (j < chain.firstHead ? 0 : n * overlapShare(chain, j, wanted)));
+  const within = between(chain, heads, wanted);
   const there = totalHeads(within);
   const fitting = Math.min(wanted.heads, there);
   const left = there > 0 ? heads.map((n, j) => n - ((within[j] as number) * fitting) / there) : heads.slice();

@@ -91,9 +91,9 @@ function leftToBreed(snapshot: Snapshot, { group, bin, weekly }: Need): StartNow
   const species = snapshot.facts.species.get(bin.species);
   const window = group.windows.get(bin.species);
   if (!species || !window || bin.role !== 'colony') return [];
-  const { today, rooms, facts } = snapshot;
+  const { today, facts } = snapshot;
   const chain = chainOf(species);
-  const climate = binClimate(rooms, bin);
+  const climate = binClimate(snapshot, bin);
   const life: Life = { chain, bin, climate, speed: 1 };
   let state = binOn(bin, today, { chain, policy: facts.policy, climate });
   if (state.heads.every((heads) => heads <= 0)) return [];

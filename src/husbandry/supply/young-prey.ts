@@ -125,12 +125,13 @@ interface Standing {
 }
 
 /** Flies that come out of the cups there are, in the week from a day on. */
-function standing({ today, rooms, facts }: Snapshot, { cups, species, day }: Standing): number {
+function standing(snapshot: Snapshot, { cups, species, day }: Standing): number {
+  const { today, facts } = snapshot;
   const days = day - today + DAYS_PER_WEEK;
   return cups
     .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
     .reduce((sum, cup) => {
-      const place = { climate: binClimate(rooms, cup), policy: facts.policy };
+      const place = { climate: binClimate(snapshot, cup), policy: facts.policy };
       return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
     }, 0);
 }
