@@ -85,6 +85,8 @@ export const policy: Policy = {
   waveReplicatesLeast: memory(20, 'replicates', CHOICE),
   waveWork: memory(500_000, 'row-days', CHOICE),
   waveWeeksAfter: memory(4, 'weeks', CHOICE),
+  lineSharedShare: memory(0.3, '1', 'our choice: share of losses that take all lines of one room or origin'),
+  cupWeeks: memory(6, 'weeks', CHOICE),
   crashDays: memory(28, 'days', CHOICE),
   crashRise: memory(0.1, '1', 'our choice: a chance that rises by a tenth'),
   binWeeks: memory(12, 'weeks', CHOICE),

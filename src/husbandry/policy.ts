@@ -116,6 +116,10 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** Share of losses that take every line of one room or origin at once. */
+  readonly lineSharedShare: Sourced;
+  /** Weeks for which cups are planned. */
+  readonly cupWeeks: Sourced;
   /** Days looked ahead after a crash; and the rise of a group's chance to run out that is told. */
   readonly crashDays: Sourced;
   readonly crashRise: Sourced;
