@@ -11,15 +11,17 @@ export type {
   Space,
   Where,
 } from './bin.ts';
+export { isLost } from './bin.ts';
 export { type Chain, chainOf } from './chain.ts';
 export { type Climate, changingClimate, steadyClimate } from './climate.ts';
+export { type ColonyGrowth, colonyGrowth } from './colony-growth.ts';
 export { type Capacity, capacityOf, loadOf } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-times.ts';
-export { spreadLot, totalHeads } from './lot.ts';
+export { headsWithin, spreadLot, totalHeads } from './lot.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { binOn } from './replay.ts';
 export { climateRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
-export { type BinState, emptyState, type Life } from './state.ts';
-export { adultSize, everySize, headsWithin, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';
+export { type BinState, emptyState, type Life, nextDay } from './state.ts';
+export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';

@@ -46,6 +46,8 @@ const isWithin = (temp: DayTemp, known: DayTemp): boolean =>
   known.minC <= temp.minC && temp.maxC <= known.maxC;
 
 function outsideOf(span: DevelopmentSpan, temp: DayTemp): string | null {
+  if (span.points.value.length === 0)
+    return `The days of the ${span.code} span are reckoned from its degree-days at every temperature.`;
   const known = range(span.points.value.map((point) => point.tempC));
   if (isWithin(temp, known)) return null;
   return `${spoken(temp)} is outside what was measured for the ${span.code} span (${spoken(known)}): its days are reckoned, not measured.`;

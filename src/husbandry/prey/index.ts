@@ -3,8 +3,11 @@ export { itemsWorth, type LengthWindow, suitability, takesDead, windowFor } from
 export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
 export type {
   ColdStore,
+  Crowding,
   DevelopmentPoint,
   DevelopmentSpan,
+  Eaten,
+  PreyCaution,
   PreySpecies,
   PreyStage,
   SizeClass,
