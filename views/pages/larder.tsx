@@ -31,6 +31,7 @@ const ROLES: readonly { role: BinRole; title: string }[] = [
   { role: 'holding', title: 'Bins' },
   { role: 'colony', title: 'Colonies' },
   { role: 'cup', title: 'Fly cups' },
+  { role: 'frozen', title: 'Frozen' },
 ];
 
 export const LarderPage = (props: LarderProps) => (

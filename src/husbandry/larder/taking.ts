@@ -30,10 +30,6 @@ export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): Leng
   return { fromMm: Math.min(fromMm, belowMm), toMm: Math.min(toMm, belowMm) };
 }
 
-/** Heads of these lengths, eggs apart. */
-export const headsWithin = (chain: Chain, heads: Float64Array, range: LengthRange): number =>
-  totalHeads(between(chain, heads, range));
-
 interface Taking extends LengthRange {
   readonly heads: number;
 }
