@@ -1,5 +1,6 @@
 /** One prey species of the Book: what to mind, and every number with its source and what other works say. */
 import type { LeftOut } from '../../src/husbandry/prey/index.ts';
+import { PERCENT } from '../../src/husbandry/units.ts';
 import { counted, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type OtherWork, otherWords, type SourceLine, Sources } from '../partials/sources.tsx';
@@ -72,8 +73,6 @@ function disputedWords({ groups }: PreyProps): string {
     : `On ${counted(disputed, 'number')} other works disagree: what they say, and why theirs is not used, stands beside the source.`;
 }
 
-const PERCENT = 100;
-
 const Foretold = ({ leftOut }: { leftOut: readonly LeftOut[] }) =>
   leftOut.length === 0 ? null : (
     <section aria-labelledby="foretold">
@@ -82,28 +81,28 @@ const Foretold = ({ leftOut }: { leftOut: readonly LeftOut[] }) =>
         Each measured temperature is left out in turn and reckoned from the others. The coldest and the
         warmest lie beyond the others and are the hardest.
       </p>
-      <div class="scroller">
-        <table>
-          <thead>
-            <tr>
-              {['Left out', 'Measured', 'Foretold', 'Off by'].map((head) => (
-                <th scope="col">{head}</th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {leftOut.map(({ span, tempC, days, foretoldDays, error, isEnd }) => (
-              <tr>
-                <th scope="row">
-                  {sentenceCase(span)} at {tempC} °C{isEnd ? ', beyond the others' : ''}
-                </th>
-                <td>{counted(Math.round(days), 'day')}</td>
-                <td>{Number.isFinite(foretoldDays) ? counted(Math.round(foretoldDays), 'day') : 'never'}</td>
-                <td>{Number.isFinite(error) ? `${Math.round(error * PERCENT)} %` : '–'}</td>
-              </tr>
+      <table class="stacks">
+        <thead>
+          <tr>
+            {['Left out', 'Measured', 'Foretold', 'Off by'].map((head) => (
+              <th scope="col">{head}</th>
             ))}
-          </tbody>
-        </table>
-      </div>
+          </tr>
+        </thead>
+        <tbody>
+          {leftOut.map(({ span, tempC, days, foretoldDays, error, isEnd }) => (
+            <tr>
+              <th scope="row">
+                {sentenceCase(span)} at {tempC} °C{isEnd ? ', beyond the others' : ''}
+              </th>
+              <td data-label="Measured">{counted(Math.round(days), 'day')}</td>
+              <td data-label="Foretold">
+                {Number.isFinite(foretoldDays) ? counted(Math.round(foretoldDays), 'day') : 'never'}
+              </td>
+              <td data-label="Off by">{Number.isFinite(error) ? `${Math.round(error * PERCENT)} %` : '–'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </section>
   );
