@@ -83,5 +83,9 @@ export const policy: Policy = {
   waveReplicatesLeast: memory(20, 'replicates', CHOICE),
   waveWork: memory(500_000, 'row-days', CHOICE),
   waveWeeksAfter: memory(4, 'weeks', CHOICE),
+  crashDays: memory(28, 'days', CHOICE),
+  crashRise: memory(0.1, '1', 'our choice: a chance that rises by a tenth'),
+  binWeeks: memory(12, 'weeks', CHOICE),
+  binReplicates: memory(60, 'replicates', CHOICE),
   waveWeeksMost: memory(40, 'weeks', CHOICE),
 };

@@ -113,4 +113,10 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** Days looked ahead after a crash; and the rise of a group's chance to run out that is told. */
+  readonly crashDays: Sourced;
+  readonly crashRise: Sourced;
+  /** Weeks a bin is followed by itself on its page, and replicates of that. */
+  readonly binWeeks: Sourced;
+  readonly binReplicates: Sourced;
 }

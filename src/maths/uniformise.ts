@@ -10,6 +10,8 @@ export interface ChainRates {
   readonly advance: Float64Array;
   readonly birth: Float64Array;
   readonly birthInto: number;
+  /** These rates hold for many days: their day is laid out once. Which way a day is computed never depends on chance. */
+  readonly lasting?: boolean;
 }
 
 export interface ChainDay {
@@ -29,9 +31,8 @@ interface Jumps {
   readonly move: Float64Array;
   readonly birth: Float64Array;
   readonly firstBirth: number;
-  /** Days they were asked for; and the day laid out, once it was asked for often enough to pay. */
-  days: number;
-  banded: BandedDay | null;
+  /** The day of lasting rates, laid out. */
+  readonly banded: BandedDay | null;
 }
 
 const jumpsOf = new WeakMap<ChainRates, Jumps>();
@@ -45,15 +46,15 @@ function jumpsFor(rates: ChainRates): Jumps {
     1e-9,
   );
   const firstBirth = birth.findIndex((rate) => rate > 0);
-  const jumps: Jumps = {
+  const bare: Jumps = {
     q,
     stay: exit.map((rate) => 1 - rate / q),
     move: advance.map((rate) => rate / q),
     birth: birth.map((rate) => rate / q),
     firstBirth: firstBirth < 0 ? birth.length : firstBirth,
-    days: 0,
     banded: null,
   };
+  const jumps = rates.lasting ? { ...bare, banded: bandOf(bare, rates) } : bare;
   jumpsOf.set(rates, jumps);
   return jumps;
 }
@@ -61,7 +62,7 @@ function jumpsFor(rates: ChainRates): Jumps {
 /**
  * State after one day, with births and deaths of that day; births are `laying` times those of the rates.
  * exp(A) x = sum over m of Poisson(m; q) (I + A/q)^m x, q >= the greatest exit rate
- * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). Rates that come again are laid out as a band of exp(A) itself.
+ * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). Lasting rates are laid out as a band of exp(A) itself.
  * What is neither alive nor newly born has died.
  */
 export function dayOfChain(heads: Float64Array, rates: ChainRates, laying = 1): ChainDay {
@@ -75,18 +76,19 @@ interface Births {
   readonly birthInto: number;
 }
 
-/** A band costs as much as a day of each compartment alone. */
-function oneDay(jumps: Jumps, heads: Float64Array, births: Births): DayColumn {
-  const size = heads.length;
-  if (jumps.banded === null && ++jumps.days === size)
-    jumps.banded = bandedDay(size, jumps.firstBirth, (from, laying) => {
-      const one = new Float64Array(size);
-      one[from] = 1;
-      return jumpedDay(jumps, one, { ...births, laying });
-    });
-  return jumps.banded ? afterBandedDay(jumps.banded, heads, births.laying) : jumpedDay(jumps, heads, births);
+const oneDay = (jumps: Jumps, heads: Float64Array, births: Births): DayColumn =>
+  jumps.banded ? afterBandedDay(jumps.banded, heads, births.laying) : jumpedDay(jumps, heads, births);
+
+function bandOf(jumps: Jumps, { birthInto }: ChainRates): BandedDay | null {
+  const size = jumps.stay.length;
+  return bandedDay(size, jumps.firstBirth, (from, laying) => {
+    const one = new Float64Array(size);
+    one[from] = 1;
+    return jumpedDay(jumps, one, { birthInto, laying });
+  });
 }
 
+/** Compartments below `low` and above `high` hold nothing, and are left out; each jump reaches one further. */
 function jumpedDay(jumps: Jumps, heads: Float64Array, { laying, birthInto }: Births): DayColumn {
   const n = heads.length;
   const { q, stay, move, birth, firstBirth } = jumps;
@@ -97,24 +99,39 @@ function jumpedDay(jumps: Jumps, heads: Float64Array, { laying, birthInto }: Bir
   let [bornNow, born] = [0, 0];
   let size = totalOf(heads);
   const negligible = NEGLIGIBLE * size;
+  const bears = laying > 0 && firstBirth < n;
+  const low = Math.max(0, bears ? birthIntoOr(birthInto, heads) : firstHeld(heads));
+  let high = Math.max(
+    heads.findLastIndex((x) => x !== 0),
+    bears ? birthInto : 0,
+  );
   for (let m = 1; m <= q || weight * size > negligible; m++) {
     weight *= q / m;
+    high = Math.min(n - 1, high + 1);
     let [incoming, laid] = [0, 0];
-    for (let j = firstBirth; j < n; j++) laid += (birth[j] as number) * (now[j] as number);
+    for (let j = firstBirth; j <= high; j++) laid += (birth[j] as number) * (now[j] as number);
     laid *= laying;
-    for (let j = 0; j < n; j++) {
+    for (let j = low; j <= high; j++) {
       const x = now[j] as number;
       next[j] = (stay[j] as number) * x + incoming;
       incoming = (move[j] as number) * x;
     }
     next[birthInto] = (next[birthInto] as number) + laid;
-    for (let j = 0; j < n; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
+    for (let j = low; j <= high; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
     bornNow += laid;
     born += weight * bornNow;
     size += laid;
     [now, next] = [next, now];
   }
   return { heads: sum, born };
+}
+
+const firstHeld = (heads: Float64Array): number => heads.findIndex((x) => x !== 0);
+
+/** The first compartment that holds anything once births have come. */
+function birthIntoOr(birthInto: number, heads: Float64Array): number {
+  const first = firstHeld(heads);
+  return first < 0 ? birthInto : Math.min(birthInto, first);
 }
 
 function totalOf(heads: Float64Array): number {

@@ -52,6 +52,14 @@ export function totalHeads(heads: Float64Array, from = 0): number {
   return sum;
 }
 
+/** Heads whose lengths lie between two bounds; eggs, and in a cup maggots, are none. */
+export function headsWithin(chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): number {
+  let sum = 0;
+  for (let j = chain.firstHead; j < heads.length; j++)
+    sum += (heads[j] as number) * overlapShare(chain, j, range);
+  return sum;
+}
+
 /**
  * Takes heads whose lengths lie between two bounds, in proportion to what is there; when too few are, the rest from
  * all sizes. Returns what is left and what could not be taken.

@@ -1,6 +1,6 @@
 /** The mix of sizes in a colony that has bred for long: what a count without sizes is taken to be. */
 
-import { settledChain } from '../../maths/settled-chain.ts';
+import { growthOf } from '../../maths/growth-rate.ts';
 import type { DayNumber } from '../calendar.ts';
 import { type DayTemp, meanOfDay } from '../prey/index.ts';
 import type { Chain } from './chain.ts';
@@ -31,5 +31,5 @@ function breeding(chain: Chain, temp: DayTemp): Float64Array | null {
     holdingLossPerDay: 0,
     laying: 1,
   });
-  return rates.birth.some((rate) => rate > 0) ? settledChain(rates) : null;
+  return growthOf(rates)?.stable ?? null;
 }

@@ -13,7 +13,11 @@ export type {
 } from './answer.ts';
 export { type AwayAnimal, type AwayPlan, awayPlan, type Standing } from './away.ts';
 export { type AwayRounds, awayRounds } from './away-rounds.ts';
+export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
+export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
+export type { AtRisk } from './crash-neighbours.ts';
+export type { StartNow } from './crash-starts.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
 export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
