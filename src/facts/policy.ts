@@ -83,4 +83,9 @@ export const policy: Policy = {
   waveWork: memory(500_000, 'row-days', CHOICE),
   waveWeeksAfter: memory(4, 'weeks', CHOICE),
   waveWeeksMost: memory(40, 'weeks', CHOICE),
+  colonyWeeksMet: memory(0.95, 'share of weeks', CHOICE),
+  colonyYears: memory(3, 'years', CHOICE),
+  colonyChance: memory(0.9, '1', CHOICE),
+  colonyReplicates: memory(200, 'replicates', CHOICE),
+  colonyMostTimes: memory(8, 'times the smallest', CHOICE),
 };

@@ -111,4 +111,11 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** A colony sustains a harvest that is met in this share of weeks, over so many years, with this chance. */
+  readonly colonyWeeksMet: Sourced;
+  readonly colonyYears: Sourced;
+  readonly colonyChance: Sourced;
+  /** Replicates of a colony in whole animals, and the greatest colony tried, in times the smallest by means. */
+  readonly colonyReplicates: Sourced;
+  readonly colonyMostTimes: Sourced;
 }
