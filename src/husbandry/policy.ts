@@ -53,6 +53,11 @@ export interface Policy {
   readonly deadOnArrivalShare: Sourced;
   /** Chance a day that an expected delivery is a further day late. */
   readonly deliveryLateChance: Sourced;
+  /** Parts by length in which prey taken from one bin comes into another. */
+  readonly lotParts: Sourced;
+  /** Days new stock is kept apart, and days frozen prey keeps. */
+  readonly quarantineDays: Sourced;
+  readonly frozenKeepsDays: Sourced;
   /** Slices of equal heads a bin is cut into by size; nodes over growth speed. */
   readonly slices: Sourced;
   readonly speedNodes: Sourced;
@@ -118,4 +123,10 @@ export interface Policy {
   /** Replicates of a colony in whole animals, and the greatest colony tried, in times the smallest by means. */
   readonly colonyReplicates: Sourced;
   readonly colonyMostTimes: Sourced;
+  /** Days looked ahead after a crash; and the rise of a group's chance to run out that is told. */
+  readonly crashDays: Sourced;
+  readonly crashRise: Sourced;
+  /** Weeks a bin is followed by itself on its page, and replicates of that. */
+  readonly binWeeks: Sourced;
+  readonly binReplicates: Sourced;
 }

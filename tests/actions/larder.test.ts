@@ -34,10 +34,10 @@ test('every observation becomes an event of its day, in the order written', asyn
   good(await move(room, { from: 'B2', to: 'B1', heads: 20, fromMm: 11, toMm: 13, day: room.date(-1) }));
   const day = TODAY + 2;
   expect(await eventsOf(room, 'B2')).toEqual([
-    { day: day - 1, kind: 'moved out', heads: 20 },
+    { day: day - 1, kind: 'moved out', heads: 20, fromMm: 11, toMm: 13 },
     { day, kind: 'delivered', lot: { heads: 300, fromMm: 10, toMm: 12 }, dead: 4 },
     { day, kind: 'looked', level: 'half' },
-    { day, kind: 'weighed', massMg: 25000 },
+    { day, kind: 'weighed', massMg: 25000, sample: null },
     { day, kind: 'size seen', fromMm: 11, toMm: 13 },
     { day, kind: 'discarded', heads: 10 },
   ]);

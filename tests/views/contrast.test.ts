@@ -1,6 +1,7 @@
 /** The three themes can be read: 4.5 to 1 for words, 3 to 1 for what is drawn. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { FORMS } from '../../src/actions/rule-fields.ts';
 
 const css = readFileSync(new URL('../../views/assets/paper.css', import.meta.url), 'utf8');
 
@@ -26,7 +27,7 @@ function contrast(a: string, b: string): number {
   return (light! + 0.05) / (dark! + 0.05);
 }
 
-const PREY = ['cricket', 'fly', 'roach', 'mealworm', 'flour-beetle', 'waxworm'];
+const PREY = FORMS.map((form) => form.replace(' ', '-'));
 const WORDS = ['ink', 'ink-soft', 'link', 'trouble'];
 const DRAWN = ['edge', 'missing', 'demand-edge', 'accent-edge', ...PREY];
 

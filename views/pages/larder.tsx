@@ -67,7 +67,8 @@ function headline({ bins, answers, names }: LarderProps): string {
   const cups = bins.filter(({ role }) => role === 'cup').length;
   const heads = new Map<string, number>();
   for (const { code, species, headsNow } of answers) {
-    if (bins.find((bin) => bin.code === code)?.role === 'cup') continue;
+    const role = bins.find((bin) => bin.code === code)?.role;
+    if (role === 'cup' || role === 'frozen') continue;
     heads.set(species, (heads.get(species) ?? 0) + headsNow.mid);
   }
   const alive = [...heads]

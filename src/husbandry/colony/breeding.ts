@@ -1,7 +1,7 @@
 /** A species as a colony at one temperature: its week, who breeds, what of it has a wanted size. */
 import { type Step, stepOf } from '../../maths/chain-step.ts';
 import type { ChainRates } from '../../maths/uniformise.ts';
-import { type Chain, chainOf, colonyRates, shareBetween } from '../larder/index.ts';
+import { between, type Chain, chainOf, colonyRates } from '../larder/index.ts';
 import type { DayTemp, PreySpecies } from '../prey/index.ts';
 import { DAYS_PER_WEEK, type Mm } from '../units.ts';
 
@@ -49,9 +49,7 @@ export function breedingOf(species: PreySpecies, temp: DayTemp): Breeding | null
 
 /** Share of each substage that has a wanted size; nobody that is not a head yet. */
 export const sizedShare = (chain: Chain, range: Pick<Wanted, 'fromMm' | 'toMm'>): Float64Array =>
-  Float64Array.from({ length: chain.size }, (_, j) =>
-    j < chain.firstHead ? 0 : shareBetween(chain, j, range),
-  );
+  between(chain, new Float64Array(chain.size).fill(1), range);
 
 /** Mean weeks since becoming adult in each substage; 0 for those that are not. */
 export function adultAgeWeeks({ chain, rates, firstAdult }: Breeding): Float64Array {

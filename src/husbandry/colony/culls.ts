@@ -2,6 +2,7 @@
 import type { DayNumber } from '../calendar.ts';
 import {
   type BinState,
+  between,
   type Capacity,
   type Chain,
   capacityOf,
@@ -9,7 +10,6 @@ import {
   loadOf,
   NO_PRESSURE,
   nextDay,
-  shareBetween,
   totalHeads,
 } from '../larder/index.ts';
 import type { SizeClass } from '../prey/index.ts';
@@ -72,7 +72,7 @@ function forRoom({ life: { bin, chain }, today }: CullsAsked, ahead: readonly Bi
 function bySize(chain: Chain, heads: Float64Array, capacity: Capacity) {
   return chain.species.sizeClasses.value
     .map((size) => {
-      const within = heads.map((n, j) => (j < chain.firstHead ? 0 : n * shareBetween(chain, j, size)));
+      const within = between(chain, heads, size);
       return { size, heads: totalHeads(within), load: loadOf(chain, within, capacity) };
     })
     .sort((a, b) => b.load - a.load);
@@ -89,7 +89,5 @@ function ofMales({ life: { chain }, today }: CullsAsked, ahead: readonly BinStat
     return Math.floor(adults - females - Math.ceil(females / perMale));
   });
   const first = spare.findIndex((males) => males >= 1);
-  return first < 0
-    ? []
-    : [{ why: 'males', day: today + first, heads: spare[first] as number, size: null }];
+  return first < 0 ? [] : [{ why: 'males', day: today + first, heads: spare[first] as number, size: null }];
 }

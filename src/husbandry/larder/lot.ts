@@ -3,7 +3,7 @@ import type { Mm } from '../units.ts';
 import type { Chain } from './chain.ts';
 
 /** Share of a substage that lies between two lengths; a stage of one length lies in or out as a whole. */
-export function shareBetween(chain: Chain, substage: number, range: { fromMm: Mm; toMm: Mm }): number {
+function overlapShare(chain: Chain, substage: number, range: { fromMm: Mm; toMm: Mm }): number {
   const low = chain.fromMm[substage] as number;
   const high = chain.toMm[substage] as number;
   if (high <= low) return range.fromMm <= low && low <= range.toMm ? 1 : 0;
@@ -52,6 +52,10 @@ export function totalHeads(heads: Float64Array, from = 0): number {
   return sum;
 }
 
+/** The heads, eggs apart, whose lengths lie between two bounds, by substage. */
+export const between = (chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): Float64Array =>
+  heads.map((n, j) => (j < chain.firstHead ? 0 : n * overlapShare(chain, j, range)));
+
 /**
  * Takes heads whose lengths lie between two bounds, in proportion to what is there; when too few are, the rest from
  * all sizes. Returns what is left and what could not be taken.
@@ -61,7 +65,7 @@ export function takeBetween(
   heads: Float64Array,
   wanted: { heads: number; fromMm: Mm; toMm: Mm },
 ): { left: Float64Array; short: number } {
-  const within = heads.map((n, j) => (j < chain.firstHead ? 0 : n * shareBetween(chain, j, wanted)));
+  const within = between(chain, heads, wanted);
   const there = totalHeads(within);
   const fitting = Math.min(wanted.heads, there);
   const left = there > 0 ? heads.map((n, j) => n - ((within[j] as number) * fitting) / there) : heads.slice();

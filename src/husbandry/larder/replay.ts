@@ -26,7 +26,7 @@ export interface Replay {
  */
 export function binOn(bin: Bin, day: DayNumber, { chain, policy, climate, speed = 1 }: Replay): BinState {
   const life: Life = { chain, bin, climate, speed };
-  const events = bin.events.filter((event) => event.day <= day);
+  const events = bin.events.filter((event) => event.day <= day && event.kind !== 'placed');
   let state = emptyState(chain);
   let at = events[0]?.day ?? day;
   for (const event of events) {
@@ -72,7 +72,7 @@ function afterEvent(state: BinState, event: BinEvent, { life, policy }: Setting)
     case 'sexed':
       return { ...state, femaleShare: shareOf(event.females, event.females + event.males) };
     case 'cleaned out':
-      return { ...state, heads: withoutEggs(chain, state.heads, event.eggsLost) };
+      return cleanedOut(state, event.eggsLost, life);
     case 'died off':
       return diedOff(state, event, { life, policy });
     case 'placed':
@@ -110,6 +110,13 @@ function withFirstAdults(chain: Chain, heads: Float64Array): Float64Array {
 
 const withoutEggs = (chain: Chain, heads: Float64Array, share: number): Float64Array =>
   heads.map((n, j) => (chain.stages[chain.stageOf[j] as number]?.kind === 'egg' ? n * (1 - share) : n));
+
+/** A share of the eggs is gone; a cup has new medium. */
+const cleanedOut = (state: BinState, eggsLost: number, { chain, bin }: Life): BinState => ({
+  ...state,
+  heads: withoutEggs(chain, state.heads, eggsLost),
+  medium: bin.role === 'cup' ? (chain.species.cup?.yieldPerCup.value ?? state.medium) : state.medium,
+});
 
 /** So many are left after a crash, of all sizes alike; a count by eye. */
 function diedOff(

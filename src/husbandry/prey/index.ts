@@ -1,9 +1,13 @@
 /** Front door: prey species, their rates, and which prey suits which animal. */
-export { itemsWorth, type LengthWindow, suitability, windowFor } from './matching.ts';
+export { itemsWorth, type LengthWindow, suitability, takesDead, windowFor } from './matching.ts';
 export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
 export type {
+  ColdStore,
+  Crowding,
   DevelopmentPoint,
   DevelopmentSpan,
+  Eaten,
+  PreyCaution,
   PreySpecies,
   PreyStage,
   SizeClass,

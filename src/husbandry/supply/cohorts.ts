@@ -22,6 +22,8 @@ export interface Cohort {
   /** Day of the horizon on which they are there first, if nothing is late. */
   readonly arrives: number;
   readonly kind: 'here' | 'hatched' | 'delivered';
+  /** Dead already, in the frozen stock: not counted as alive, and only for those that take dead prey. */
+  readonly frozen: boolean;
   /** First slice in the run's arrays, and number of slices. */
   readonly firstSlice: number;
   readonly slices: number;
@@ -54,6 +56,7 @@ export function cohortsOf(
       species: bin.species,
       arrives: nodes[0]?.arrives as number,
       kind: c === 0 ? 'here' : 'hatched',
+      frozen: bin.bin.role === 'frozen',
       slices: nodes[0]?.slices as number,
       nodes,
       key: bin.key,
@@ -80,7 +83,7 @@ function atSpeeds(
   bin: StockBin,
   { state, days, speedLogs }: SpeedLayout,
 ): CohortPath[][] {
-  const climate = binClimate(snapshot.rooms, bin.bin);
+  const climate = binClimate(snapshot, bin.bin);
   const slices = snapshot.facts.policy.slices.value;
   const bySpeed = Array.from(speedLogs, (log) => {
     const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log) };
@@ -100,8 +103,8 @@ function deliveredCohort(
   if (arrives >= days) return [];
   const paths = keptOr(laid.paths, delivery, () => {
     const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
-    const holding: StockBin = { ...bin, bin: { ...bin.bin, role: 'holding' } };
-    return atSpeeds(snapshot, holding, { state, days, speedLogs });
+    const role = bin.bin.role === 'frozen' ? 'frozen' : 'holding';
+    return atSpeeds(snapshot, { ...bin, bin: { ...bin.bin, role } }, { state, days, speedLogs });
   });
   const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
   const slices = nodes[0]?.slices as number;
@@ -111,6 +114,7 @@ function deliveredCohort(
       species: bin.species,
       arrives,
       kind: 'delivered',
+      frozen: bin.bin.role === 'frozen',
       slices,
       nodes,
       key: keyOfCode(delivery.code),

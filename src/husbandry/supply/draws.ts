@@ -21,7 +21,10 @@ export function startLarder(larder: Larder, replicateKey: number, warmth: number
     larder.speedPlace[b] = placeOf(stock.speedLogs, log);
     const rank = Math.floor(uniform(key, FOR.hazard) * larder.hazards.length);
     larder.hazard[b] = larder.hazards[rank] as number;
-    larder.diesOffOn[b] = waitFor(policy.dieOffPerDay.value, uniform(key, FOR.dieOff));
+    larder.diesOffOn[b] =
+      bin.bin.role === 'frozen'
+        ? Number.POSITIVE_INFINITY
+        : waitFor(policy.dieOffPerDay.value, uniform(key, FOR.dieOff));
   });
   stock.cohorts.forEach((cohort, c) => {
     larder.arrivesOn[c] =

@@ -13,11 +13,17 @@ export type {
 } from './answer.ts';
 export { type AwayAnimal, type AwayPlan, awayPlan, type Standing } from './away.ts';
 export { type AwayRounds, awayRounds } from './away-rounds.ts';
+export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.ts';
+export { binRemarks } from './bin-remarks.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
+export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
+export type { AtRisk } from './crash-neighbours.ts';
+export type { StartNow } from './crash-starts.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
 export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
 export { type UsedBin, usedBins } from './evening-use.ts';
+export { binNow, type Holding, holdingOf } from './holding.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';

@@ -33,19 +33,22 @@ function chainFor(species: PreySpecies): Chain {
   return chain;
 }
 
-function speciesOf(snapshot: Snapshot, code: string): PreySpecies {
+function speciesOf(snapshot: Setting, code: string): PreySpecies {
   const species = snapshot.facts.species.get(code);
   if (!species) throw new Error(`there is no prey species ${code}`);
   return species;
 }
 
+/** What a bin's state on a day rests on besides its own record. */
+export type Setting = Pick<Snapshot, 'today' | 'rooms' | 'removedRooms' | 'facts'>;
+
 /** The bin as it stands on the snapshot's day. */
-export function stockBin(snapshot: Snapshot, bin: Bin, species: readonly PreySpecies[]): StockBin {
+export function stockBin(snapshot: Setting, bin: Bin, species: readonly PreySpecies[]): StockBin {
   const { policy } = snapshot.facts;
   const chain = chainFor(speciesOf(snapshot, bin.species));
-  const climate = binClimate(snapshot.rooms, bin);
+  const climate = binClimate(snapshot, bin);
   const state = binOn(bin, snapshot.today, { chain, policy, climate });
-  const since = state.lookedOn === null ? 0 : snapshot.today - state.lookedOn;
+  const since = state.lookedOn === null || bin.role === 'frozen' ? 0 : snapshot.today - state.lookedOn;
   const cv = Math.hypot(state.doubtCv, policy.doubtGrowthPerDay.value * since);
   return {
     bin,

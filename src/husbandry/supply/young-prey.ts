@@ -70,8 +70,8 @@ export function youngPrey(snapshot: Snapshot, change: PlannedChange, wave: Hatch
   };
 }
 
-/** Each species in the trade size that suits best, the best first. */
-function choicesFor({ facts }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
+/** Each species in the trade size that suits best: those kept here first, then the nearest to the ideal. */
+function choicesFor({ facts, bins }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
   const young = { gaugeMm, matured: false, stageOverride: null };
   const rule = ruleOf(kind, young);
   const [least, most] = rule.mealItems.value;
@@ -83,7 +83,10 @@ function choicesFor({ facts }: Snapshot, kind: Kind, gaugeMm: number): readonly 
     return [{ species, window, itemsAMeal, size: size.name, lengthMm: middleOf(size) }];
   });
   const off = ({ lengthMm, window }: Choice) => Math.abs(Math.log(lengthMm / window.idealMm));
-  return choices.sort((a, b) => off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1));
+  const away = ({ species }: Choice) => Number(!bins.some((bin) => bin.species === species.code));
+  return choices.sort(
+    (a, b) => away(a) - away(b) || off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1),
+  );
 }
 
 interface Advising {
@@ -122,12 +125,13 @@ interface Standing {
 }
 
 /** Flies that come out of the cups there are, in the week from a day on. */
-function standing({ today, rooms, facts }: Snapshot, { cups, species, day }: Standing): number {
+function standing(snapshot: Snapshot, { cups, species, day }: Standing): number {
+  const { today, facts } = snapshot;
   const days = day - today + DAYS_PER_WEEK;
   return cups
     .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
     .reduce((sum, cup) => {
-      const place = { climate: binClimate(rooms, cup), policy: facts.policy };
+      const place = { climate: binClimate(snapshot, cup), policy: facts.policy };
       return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
     }, 0);
 }

@@ -18,6 +18,7 @@ import { animalActs } from './animal-acts.ts';
 import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
+import { livingActs } from './living-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -29,6 +30,7 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...herdActs,
   ...bookActs,
   ...larderActs,
+  ...livingActs,
 };
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
