@@ -93,4 +93,9 @@ export const policy: Policy = {
   binWeeks: memory(12, 'weeks', CHOICE),
   binReplicates: memory(60, 'replicates', CHOICE),
   waveWeeksMost: memory(40, 'weeks', CHOICE),
+  colonyWeeksMet: memory(0.95, 'share of weeks', CHOICE),
+  colonyYears: memory(3, 'years', CHOICE),
+  colonyChance: memory(0.9, '1', CHOICE),
+  colonyReplicates: memory(200, 'replicates', CHOICE),
+  colonyMostTimes: memory(8, 'times the smallest', CHOICE),
 };
