@@ -4,13 +4,13 @@ import type { PreyOffer } from '../src/husbandry/appetite/index.ts';
 const TENTHS = 10;
 
 /** 'B2|3|9.1|12.4|alive|1'; lengths are widened to tenths of a millimetre. */
-export const offerText = ({ bin, heads, fromMm, toMm, killFirst, portions }: PreyOffer): string =>
+export const offerText = ({ bin, heads, fromMm, toMm, killFirst, thawed, portions }: PreyOffer): string =>
   [
     bin,
     heads,
     Math.floor(fromMm * TENTHS) / TENTHS,
     Math.ceil(toMm * TENTHS) / TENTHS,
-    killFirst ? 'killed' : 'alive',
+    killFirst || thawed ? 'killed' : 'alive',
     portions,
   ].join('|');
 

@@ -6,6 +6,7 @@ import { asOf, flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { nothingExpected } from './in-use.ts';
 import { action } from './perform.ts';
+import { placedAt } from './placing.ts';
 import { said } from './said.ts';
 import { unlessChanged } from './unless-changed.ts';
 
@@ -23,7 +24,8 @@ export const editBin = action({
     asOf,
     formId,
   }),
-  body: async ({ tx, facts }, { formId: _, asOf: seen, bin: code, room: word, ...fields }) => {
+  body: async (scene, { formId: _, asOf: seen, bin: code, room: word, ...fields }) => {
+    const { tx, facts, now } = scene;
     const bin = await findRow(tx, 'bin', code);
     if (!bin.ok) return bin;
     const free = await unlessChanged(tx, { noun: 'bin', code, asOf: seen });
@@ -32,8 +34,11 @@ export const editBin = action({
     if (!room.ok) return room;
     const expected = fields.closed === true ? await nothingExpected(tx, facts, bin.value) : ok(null);
     if (!expected.ok) return expected;
-    const row = { ...bin.value, ...said(fields), room: room.value.code };
+    const after = { room: room.value.code, ownC: bin.value.ownC };
+    const placed = await placedAt(scene, bin.value, { after, day: now.today });
+    if (!placed.ok) return placed;
+    const row = { ...placed.value.row, ...said(fields) };
     const summary = fields.closed === true ? `Took bin ${code} out of use` : `Changed bin ${code}`;
-    return ok({ summary, puts: { bin: [row] }, reply: { bin: code } });
+    return ok({ summary, puts: { bin: [row] }, entries: placed.value.entries, reply: { bin: code } });
   },
 });

@@ -5,7 +5,7 @@ import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
 import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
 import { grouped } from '../husbandry/grouped.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
-import type { Facts, PlannedChange, Snapshot } from '../husbandry/snapshot.ts';
+import type { Facts, PlannedChange, Room, Snapshot } from '../husbandry/snapshot.ts';
 import { inWalkOrder } from '../husbandry/walk.ts';
 import {
   type AnimalRecord,
@@ -16,6 +16,7 @@ import {
   binEvents,
   type DeliveryRow,
   type PlannedChangeRow,
+  type RoomRow,
   revision,
   rowsOf,
   settings,
@@ -33,7 +34,7 @@ const questions = (day: DayNumber) => ({
   events: binEvents(day),
   deliveries: rowsOf('delivery', { where: "state = 'expected'" }),
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
-  rooms: rowsOf('room', { where: 'closed = 0' }),
+  rooms: rowsOf('room'),
   settings,
   changedKinds,
 });
@@ -59,12 +60,19 @@ export async function loadSnapshot(
     bins: binsOf(found.bins, found.events),
     deliveries: found.deliveries.map(expected),
     changes: found.changes.map(planned),
-    rooms: found.rooms.map(({ demo: _, closed: _closed, ...room }) => room),
+    ...placesOf(found.rooms),
     calendar: { feedingWeekdays, absences },
     deliveryWeekdays,
     leadTimeDays,
     facts,
   };
+}
+
+/** The rooms in use, and those that were removed. */
+export function placesOf(rows: readonly RoomRow[]): Pick<Snapshot, 'rooms' | 'removedRooms'> {
+  const of = (closed: boolean) =>
+    rows.filter((row) => row.closed === closed).map(({ demo: _, closed: _closed, ...room }): Room => room);
+  return { rooms: of(false), removedRooms: of(true) };
 }
 
 interface AsOf {
@@ -118,17 +126,14 @@ const livingIn = (row: AnimalRow) => ({
 
 function binsOf(rows: readonly BinRow[], events: readonly BinEventRow[]): readonly Bin[] {
   const eventsOf = grouped(events, ({ bin }) => bin);
-  return rows.map(({ code, name, species, role, room, capacity, keepAdults }) => ({
-    code,
-    name,
-    species,
-    role,
-    room,
-    capacity,
-    keepAdults,
-    events: (eventsOf.get(code) ?? []).map(binEvent),
-  }));
+  return rows.map((row) => binOf(row, eventsOf.get(row.code) ?? []));
 }
+
+/** A bin with its record, without what only the keeper's lists need. */
+export const binOf = (
+  { notes: _, closed: _closed, demo: _demo, ...bin }: BinRow,
+  events: readonly BinEventRow[],
+): Bin => ({ ...bin, events: events.map(binEvent) });
 
 const expected = ({ code, species, bin, heads, fromMm, toMm, day }: DeliveryRow): ExpectedDelivery => ({
   code,

@@ -43,6 +43,10 @@ export const FORMS = [
   'mealworm',
   'flour beetle',
   'waxworm',
+  'superworm',
+  'springtail',
+  'bean beetle',
+  'silkworm',
 ] as const satisfies readonly PreyForm[];
 const URGENCIES = ['fragile', 'ordinary', 'robust'] as const;
 

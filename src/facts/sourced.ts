@@ -1,6 +1,6 @@
 /** Tiny constructors for sourced numbers; the type of the source decides which one fits. */
-import type { Sourced, Status } from '../husbandry/sourced.ts';
-import type { MemoryId, PracticeId, WorkId } from './sources.ts';
+import type { OtherValue, Sourced, Status } from '../husbandry/sourced.ts';
+import type { MemoryId, PracticeId, SourceId, WorkId } from './sources.ts';
 
 const sourced = <T>(
   status: Status,
@@ -27,3 +27,10 @@ export const practice = <T>(
 /** A number recalled or chosen by us; to be replaced by the keeper's own records. */
 export const memory = <T>(value: T, unit: string, note?: string, source: MemoryId = 'ownStart'): Sourced<T> =>
   sourced('from memory', value, unit, { source, note });
+
+/** A number on which sources disagree: why this value is the default, and what the others say, with their units. */
+export const disputed = <T>(
+  number: Sourced<T>,
+  why: string,
+  others: readonly (OtherValue & { readonly source: SourceId })[],
+): Sourced<T> => ({ ...number, why, others });

@@ -2,7 +2,7 @@
 import type { DayNumber } from './calendar.ts';
 import { type Bin, type Climate, changingClimate, steadyClimate, type Where } from './larder/index.ts';
 import type { DayTemp } from './prey/index.ts';
-import type { Room } from './snapshot.ts';
+import type { Room, Snapshot } from './snapshot.ts';
 
 function roomOf(rooms: readonly Room[], code: string): Room {
   const room = rooms.find((each) => each.code === code);
@@ -18,14 +18,18 @@ export function roomTemp(rooms: readonly Room[], code: string): DayTemp {
   return between(room.dayTempC, room.nightTempC);
 }
 
+/** Rooms in use, and those a bin may have stood in before they were removed. */
+export type Places = Pick<Snapshot, 'rooms' | 'removedRooms'>;
+
 /** What a bin lives through: where it stood on each day, measured where there is a series, else as set. */
-export function binClimate(rooms: readonly Room[], bin: Pick<Bin, 'room' | 'ownC' | 'events'>): Climate {
+export function binClimate(places: Places, bin: Pick<Bin, 'room' | 'ownC' | 'events'>): Climate {
+  const rooms = [...places.rooms, ...(places.removedRooms ?? [])];
   const now: Where = { room: bin.room, ownC: bin.ownC ?? null };
   const moves = bin.events.filter((event) => event.kind === 'placed');
   if (moves.length === 0) return climateAt(rooms, now);
-  const places = moves.map(({ day, before }) => ({ until: day, climate: climateAt(rooms, before) }));
+  const past = moves.map(({ day, before }) => ({ until: day, climate: climateAt(rooms, before) }));
   const last = climateAt(rooms, now);
-  return changingClimate((day) => (places.find(({ until }) => day < until)?.climate ?? last).on(day));
+  return changingClimate((day) => (past.find(({ until }) => day < until)?.climate ?? last).on(day));
 }
 
 /** The climate of one place for all time. */
@@ -39,5 +43,5 @@ export function climateAt(rooms: readonly Room[], { room: code, ownC }: Where): 
 
 function measuredOn({ from, minC, maxC }: NonNullable<Room['series']>, day: DayNumber): DayTemp | null {
   const [least, most] = [minC[day - from], maxC[day - from]];
-  return least === undefined || most === undefined ? null : { minC: least, maxC: most };
+  return least == null || most == null ? null : { minC: least, maxC: most };
 }

@@ -11,15 +11,15 @@ export interface Room {
   readonly name: string;
   readonly dayTempC: TempC;
   readonly nightTempC: TempC;
-  /** Measured, where the keeper read in a series; before and after it day and night temperature hold. */
+  /** Measured, where the keeper read in a series; on all other days day and night temperature hold. */
   readonly series?: TempSeries | null;
 }
 
-/** Least and greatest temperature of each day from one on. */
+/** Least and greatest temperature of each day from one on; null on a day without a reading. */
 export interface TempSeries {
   readonly from: DayNumber;
-  readonly minC: readonly TempC[];
-  readonly maxC: readonly TempC[];
+  readonly minC: readonly (TempC | null)[];
+  readonly maxC: readonly (TempC | null)[];
 }
 
 /** What is known of a sac (or an ootheca, a clutch, a birth); null where it has not come to that. */
@@ -76,6 +76,8 @@ export interface Snapshot {
   readonly deliveries: readonly ExpectedDelivery[];
   readonly changes: readonly PlannedChange[];
   readonly rooms: readonly Room[];
+  /** Rooms no longer in use, for bins that stood there once. */
+  readonly removedRooms?: readonly Room[];
   readonly calendar: FeedingCalendar;
   /** Weekdays on which a delivery can come, Monday first, and days from order to door. */
   readonly deliveryWeekdays: readonly boolean[];

@@ -27,4 +27,6 @@ export {
   type Verdict,
 } from './reading.ts';
 export { readStock, type StockOptions } from './stock/read-stock.ts';
+export { measuredDays, withNewer } from './temperatures/days.ts';
+export { readTemperatures } from './temperatures/read-temperatures.ts';
 export { ANIMALS_TEMPLATE, STOCK_TEMPLATE } from './template.ts';

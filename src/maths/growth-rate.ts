@@ -1,74 +1,94 @@
-/** Long-run growth of a population in classes: its factor per step, stable distribution and reproductive values. */
-
-/** Non-negative A[to][from]: what one member of class `from` adds to class `to` in one step. */
-export type Projection = readonly (readonly number[] | Float64Array)[];
+/** Long-run growth of a stage chain: its rate, stable distribution, reproductive values and generation time. */
+import type { ChainRates } from './uniformise.ts';
 
 export interface Growth {
-  /** Factor per step [lambda]. */
-  readonly factor: number;
-  /** Share of each class in the long run; shares sum to 1. */
+  /** Growth per unit of time, as a rate: numbers go with exp(r t) [r]. */
+  readonly rate: number;
+  /** Share of each compartment in the long run; shares sum to 1 [w]. */
   readonly stable: Float64Array;
-  /** Worth of one member of each class to the future population, the first class that has any worth = 1. */
+  /** Worth of one in each compartment to the future population, that of a newborn = 1 [v]. */
   readonly reproductive: Float64Array;
+  /** Mean age of the mothers of a day's newborn in the stable population [T]. */
+  readonly generation: number;
 }
 
-const CLOSE = 1e-13;
-const MOST_STEPS = 200_000;
+/** How far from 1 the births of a life may sum at the root; further, there is no root. */
+const CLOSE = 1e-6;
+const HALVINGS = 200;
 
 /**
- * A w = lambda w, v A = lambda v, lambda the eigenvalue of greatest modulus (Caswell 2001, Matrix Population Models,
- * section 4.4). By power iteration on A + I, which has the same vectors and, unlike A, one eigenvalue of greatest
- * modulus even where all births fall in one class. Null without classes, or where the iteration does not settle:
- * a population that dies out within a few steps has no long run.
+ * The greatest r with A w = r w and v A = r v, from the equation of Euler and Lotka: the sum over j of b_j u_j(r) is
+ * 1, u_j = the product over i < j of a_i / (e_i + r), divided by e_j + r: with advance a, exit e and births b the
+ * discounted time a newborn spends in compartment j. Then w_j goes with u_j, and v_j = (b_j + a_j v_{j+1}) / (e_j + r).
+ * T = v w / b w, the mean age of mothers, not a step more or less (Caswell 2001, Matrix Population Models, chapter 5;
+ * Bienvenu & Legendre 2015, Am. Nat. 185:834-843: T = lambda v w / v F w where steps are whole).
+ *
+ * A projection matrix with births in its first row, staying on its diagonal and advance below it has the same
+ * equation with e_j = -A[j][j]; r is then its factor lambda and T counts steps when multiplied by lambda.
+ * Null where nobody ever breeds, or where those past breeding outlast every growth.
  */
-export function growthOf(projection: Projection): Growth | null {
-  const n = projection.length;
-  const ahead = settled(n, (from, to) => addProduct(projection, from, to));
-  const back = settled(n, (from, to) => addTransposed(projection, from, to));
-  if (ahead === null || back === null) return null;
-  const unit = back.vector.find((worth) => worth > CLOSE) ?? 1;
+export function growthOf(rates: ChainRates): Growth | null {
+  const rate = rootOf(rates);
+  const weights = discounted(rates, rate);
+  const births = birthsOf(rates, weights);
+  if (!(Math.abs(births - 1) < CLOSE)) return null;
+  const worth = worths(rates, rate);
+  const reproductive = worth.map((v) => v / (worth[rates.birthInto] as number));
+  const total = weights.reduce((sum, u) => sum + u, 0);
   return {
-    factor: ahead.factor,
-    stable: ahead.vector,
-    reproductive: back.vector.map((worth) => worth / unit),
+    rate,
+    stable: weights.map((u) => u / total),
+    reproductive,
+    generation: weights.reduce((sum, u, j) => sum + u * (reproductive[j] as number), 0) / births,
   };
 }
 
-interface Settled {
-  readonly factor: number;
-  /** Sums to 1. */
-  readonly vector: Float64Array;
-}
+/** Largest share of every class that can be taken in each step for ever: 1 - 1/lambda; 0 where nothing grows. */
+export const shareToSpare = (factor: number): number => Math.max(0, 1 - 1 / factor);
 
-/** Repeats x -> (x + A x) / sum until x stands still. */
-function settled(n: number, add: (from: Float64Array, to: Float64Array) => void): Settled | null {
-  let vector = new Float64Array(n).fill(1 / n);
-  for (let step = 0; step < MOST_STEPS && n > 0; step++) {
-    const next = vector.slice();
-    add(vector, next);
-    const sum = next.reduce((a, b) => a + b, 0);
-    let moved = 0;
-    for (let j = 0; j < n; j++) {
-      next[j] = (next[j] as number) / sum;
-      moved = Math.max(moved, Math.abs((next[j] as number) - (vector[j] as number)));
-    }
-    vector = next;
-    if (moved < CLOSE / n) return { factor: sum - 1, vector };
+/** By halving between the slowest exit, where the births of a life have no bound, and the most one head can add. */
+function rootOf(rates: ChainRates): number {
+  const { exit, advance, birth } = rates;
+  const adds = exit.map((e, j) => (advance[j] as number) + (birth[j] as number) - e);
+  let low = -Math.min(...exit);
+  let high = Math.max(low, ...adds);
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = low + (high - low) / 2;
+    if (middle <= low || middle >= high) break;
+    if (birthsOf(rates, discounted(rates, middle)) > 1) low = middle;
+    else high = middle;
   }
-  return null;
+  return high;
 }
 
-function addProduct(projection: Projection, from: Float64Array, to: Float64Array): void {
-  projection.forEach((row, i) => {
-    let sum = 0;
-    for (let j = 0; j < from.length; j++) sum += (row[j] as number) * (from[j] as number);
-    to[i] = (to[i] as number) + sum;
-  });
+/** u_j(r) of every compartment; those before the newborn's hold nobody. */
+function discounted({ exit, advance, birthInto }: ChainRates, rate: number): Float64Array {
+  const weights = new Float64Array(exit.length);
+  let reached = 1;
+  for (let j = birthInto; j < exit.length; j++) {
+    const leaving = (exit[j] as number) + rate;
+    weights[j] = reached / leaving;
+    reached *= (advance[j] as number) / leaving;
+  }
+  return weights;
 }
 
-function addTransposed(projection: Projection, from: Float64Array, to: Float64Array): void {
-  projection.forEach((row, i) => {
-    const x = from[i] as number;
-    for (let j = 0; j < to.length; j++) to[j] = (to[j] as number) + (row[j] as number) * x;
-  });
+/** Births over a life, discounted; compartments without births are left out, however long they are stayed in. */
+function birthsOf({ birth }: ChainRates, weights: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < birth.length; j++) {
+    const perHead = birth[j] as number;
+    if (perHead > 0) sum += perHead * (weights[j] as number);
+  }
+  return sum;
+}
+
+function worths({ exit, advance, birth }: ChainRates, rate: number): Float64Array {
+  const worth = new Float64Array(exit.length);
+  let next = 0;
+  for (let j = exit.length - 1; j >= 0; j--) {
+    next = ((birth[j] as number) + (advance[j] as number) * next) / ((exit[j] as number) + rate);
+    worth[j] = next;
+  }
+  return worth;
 }

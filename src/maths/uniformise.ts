@@ -1,4 +1,5 @@
 /** One day of a linear stage chain, exact: x -> exp(A) x by uniformisation. */
+import { afterBandedDay, type BandedDay, bandedDay, type DayColumn } from './banded-day.ts';
 
 /**
  * A chain of n compartments with first-order rates per day. Compartment j leaves at exit[j], of which advance[j]
@@ -9,6 +10,8 @@ export interface ChainRates {
   readonly advance: Float64Array;
   readonly birth: Float64Array;
   readonly birthInto: number;
+  /** These rates hold for many days: their day is laid out once. Which way a day is computed never depends on chance. */
+  readonly lasting?: boolean;
 }
 
 export interface ChainDay {
@@ -28,6 +31,8 @@ interface Jumps {
   readonly move: Float64Array;
   readonly birth: Float64Array;
   readonly firstBirth: number;
+  /** The day of lasting rates, laid out. */
+  readonly banded: BandedDay | null;
 }
 
 const jumpsOf = new WeakMap<ChainRates, Jumps>();
@@ -41,13 +46,15 @@ function jumpsFor(rates: ChainRates): Jumps {
     1e-9,
   );
   const firstBirth = birth.findIndex((rate) => rate > 0);
-  const jumps: Jumps = {
+  const bare: Jumps = {
     q,
     stay: exit.map((rate) => 1 - rate / q),
     move: advance.map((rate) => rate / q),
     birth: birth.map((rate) => rate / q),
     firstBirth: firstBirth < 0 ? birth.length : firstBirth,
+    banded: null,
   };
+  const jumps = rates.lasting ? { ...bare, banded: bandOf(bare, rates) } : bare;
   jumpsOf.set(rates, jumps);
   return jumps;
 }
@@ -55,43 +62,76 @@ function jumpsFor(rates: ChainRates): Jumps {
 /**
  * State after one day, with births and deaths of that day; births are `laying` times those of the rates.
  * exp(A) x = sum over m of Poisson(m; q) (I + A/q)^m x, q >= the greatest exit rate
- * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). What is neither alive nor newly born has died.
+ * (Jensen 1953, Skand. Aktuarietidskr. 36:87-91). Lasting rates are laid out as a band of exp(A) itself.
+ * What is neither alive nor newly born has died.
  */
 export function dayOfChain(heads: Float64Array, rates: ChainRates, laying = 1): ChainDay {
+  const jumps = jumpsFor(rates);
+  const { heads: next, born } = oneDay(jumps, heads, { laying, birthInto: rates.birthInto });
+  return { heads: next, born, died: Math.max(0, totalOf(heads) + born - totalOf(next)) };
+}
+
+interface Births {
+  readonly laying: number;
+  readonly birthInto: number;
+}
+
+const oneDay = (jumps: Jumps, heads: Float64Array, births: Births): DayColumn =>
+  jumps.banded ? afterBandedDay(jumps.banded, heads, births.laying) : jumpedDay(jumps, heads, births);
+
+function bandOf(jumps: Jumps, { birthInto }: ChainRates): BandedDay | null {
+  const size = jumps.stay.length;
+  return bandedDay(size, jumps.firstBirth, (from, laying) => {
+    const one = new Float64Array(size);
+    one[from] = 1;
+    return jumpedDay(jumps, one, { birthInto, laying });
+  });
+}
+
+/** Compartments below `low` and above `high` hold nothing, and are left out; each jump reaches one further. */
+function jumpedDay(jumps: Jumps, heads: Float64Array, { laying, birthInto }: Births): DayColumn {
   const n = heads.length;
-  const { q, stay, move, birth, firstBirth } = jumpsFor(rates);
+  const { q, stay, move, birth, firstBirth } = jumps;
   let now = heads.slice();
   let next = new Float64Array(n);
   let weight = Math.exp(-q);
   const sum = now.map((x) => x * weight);
   let [bornNow, born] = [0, 0];
-  const before = totalOf(heads);
-  let size = before;
+  let size = totalOf(heads);
   const negligible = NEGLIGIBLE * size;
-  const barren = laying === 0 || firstBirth === n;
-  // Nobody comes into the compartments before the first that is lived in, unless births do.
-  let first = 0;
-  while (barren && first < n && heads[first] === 0) first++;
-  for (let m = 1; ; m++) {
-    if (m > q && weight * size <= negligible) break;
+  const bears = laying > 0 && firstBirth < n;
+  const low = Math.max(0, bears ? birthIntoOr(birthInto, heads) : firstHeld(heads));
+  let high = Math.max(
+    heads.findLastIndex((x) => x !== 0),
+    bears ? birthInto : 0,
+  );
+  for (let m = 1; m <= q || weight * size > negligible; m++) {
     weight *= q / m;
-    let incoming = 0;
-    let laid = 0;
-    for (let j = barren ? n : firstBirth; j < n; j++) laid += (birth[j] as number) * (now[j] as number);
+    high = Math.min(n - 1, high + 1);
+    let [incoming, laid] = [0, 0];
+    for (let j = firstBirth; j <= high; j++) laid += (birth[j] as number) * (now[j] as number);
     laid *= laying;
-    for (let j = first; j < n; j++) {
+    for (let j = low; j <= high; j++) {
       const x = now[j] as number;
       next[j] = (stay[j] as number) * x + incoming;
       incoming = (move[j] as number) * x;
     }
-    next[rates.birthInto] = (next[rates.birthInto] as number) + laid;
-    for (let j = first; j < n; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
+    next[birthInto] = (next[birthInto] as number) + laid;
+    for (let j = low; j <= high; j++) sum[j] = (sum[j] as number) + weight * (next[j] as number);
     bornNow += laid;
     born += weight * bornNow;
     size += laid;
     [now, next] = [next, now];
   }
-  return { heads: sum, born, died: Math.max(0, before + born - totalOf(sum)) };
+  return { heads: sum, born };
+}
+
+const firstHeld = (heads: Float64Array): number => heads.findIndex((x) => x !== 0);
+
+/** The first compartment that holds anything once births have come. */
+function birthIntoOr(birthInto: number, heads: Float64Array): number {
+  const first = firstHeld(heads);
+  return first < 0 ? birthInto : Math.min(birthInto, first);
 }
 
 function totalOf(heads: Float64Array): number {

@@ -62,7 +62,7 @@ export interface BinEventRow {
 
 /**
  * Events of every bin in use, by day and then as written, from the last count that says all on its own: heads with
- * their lengths, or none left. What was offered from a bin in one act is one event.
+ * their lengths, or none left; where it was placed, from the beginning. What was offered from a bin in one act is one event.
  */
 export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
   ...jsonQuery<readonly BinEventRow[]>(
@@ -82,12 +82,17 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
          from bin b where b.closed = 0),
        start as materialized (
          select anchor.bin, coalesce(e.civil_day, 0) as day, coalesce(e.id, 0) as id
-         from anchor left join entry e on e.id = anchor.id)
+         from anchor left join entry e on e.id = anchor.id),
+       told as (
+         select e.* from start cross join entry e
+           on e.bin = start.bin and e.voided = 0 and e.civil_day between start.day and :day
+         where (e.civil_day > start.day or e.id >= start.id) and e.kind <> 'placed'
+         union all
+         select e.* from start cross join entry e on e.bin = start.bin
+         where e.voided = 0 and e.kind = 'placed' and e.civil_day <= :day)
        select e.bin, e.civil_day, e.kind, e.details, min(e.id) as id, sum(e.heads) as heads,
          min(e.from_mm) as from_mm, max(e.to_mm) as to_mm
-       from start cross join entry e
-         on e.bin = start.bin and e.voided = 0 and e.civil_day between start.day and :day
-       where e.civil_day > start.day or e.id >= start.id
+       from told e
        group by e.bin, e.civil_day, iif(e.kind = 'offered', -e.act, e.id)
        order by e.bin, e.civil_day, min(e.id))`,
   ),

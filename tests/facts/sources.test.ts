@@ -34,8 +34,19 @@ describe('sources', () => {
   });
 
   it('carries no work, practice or memory that no number rests on', () => {
-    const cited = new Set(numbers.map(([, { source }]) => source));
+    const cited = new Set(
+      numbers.flatMap(([, { source, others = [] }]) => [source, ...others.map((other) => other.source)]),
+    );
     expect(Object.keys(sources).filter((id) => !cited.has(id))).toEqual([]);
+  });
+
+  it('says why a number is the default wherever other works say otherwise, and names those works', () => {
+    const contested = numbers.filter(([, { others, why }]) => others !== undefined || why !== undefined);
+    expect(contested.length).toBeGreaterThan(25);
+    const bare = contested.filter(([, { others = [], why = '' }]) => others.length === 0 || why.length < 10);
+    expect(bare.map(([path]) => path)).toEqual([]);
+    const said = contested.flatMap(([, { others = [] }]) => others);
+    expect(said.filter((other) => sources[other.source] === undefined || other.said === '')).toEqual([]);
   });
 
   it('gives every number a unit', () => {

@@ -93,7 +93,9 @@ describe('what a box is kept for', () => {
   });
 
   test('a word that is none is quoted with those that are', () => {
-    expect(roleOf('Tub,dubia,zoo,50').notes[0]?.sentence).toBe('"zoo" is not one of: bin, colony, cup.');
+    expect(roleOf('Tub,dubia,zoo,50').notes[0]?.sentence).toBe(
+      '"zoo" is not one of: bin, colony, cup, frozen.',
+    );
   });
 });
 

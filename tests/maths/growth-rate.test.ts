@@ -1,70 +1,81 @@
-/** Growth rates against a second library, and what the answer must satisfy by itself. */
-import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
+/** Growth of stage chains: what the answer must satisfy by itself, for any chain. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { growthOf } from '../../src/maths/growth-rate.ts';
+import { growthOf, shareToSpare } from '../../src/maths/growth-rate.ts';
+import type { ChainRates } from '../../src/maths/uniformise.ts';
+import { chainOfMatrix, matrixOfChain } from '../support/stage-matrix.ts';
 
-/** A Leslie matrix: births in the first row, survival below the diagonal. */
-const leslie = (births: readonly number[], survival: readonly number[]): number[][] =>
-  births.map((_, to) =>
-    births.map((birth, from) => (to === 0 ? birth : to === from + 1 ? survival[from]! : 0)),
-  );
-
-const modulus = (matrix: number[][]): number => {
-  const { realEigenvalues, imaginaryEigenvalues } = new EigenvalueDecomposition(new Matrix(matrix));
-  return Math.max(...realEigenvalues.map((re, i) => Math.hypot(re, imaginaryEigenvalues[i]!)));
-};
-
-/** Twelve classes of invented rates. */
-const TWELVE = leslie(
-  Array.from({ length: 12 }, (_, i) => (i < 3 ? 0 : 0.4 + ((i * 7) % 5) / 10)),
-  Array.from({ length: 11 }, (_, i) => 0.95 - i / 40),
-);
-/** All births in the last class: A alone has three eigenvalues of one modulus. */
-const ONE_BREEDING_CLASS = leslie([0, 0, 6], [0.5, 0.5]);
-/** Forty substages of a daily step, births from the last ten. */
-const CHAIN = Array.from({ length: 40 }, (_, to) =>
-  Array.from({ length: 40 }, (__, from) =>
-    to === from ? 0.6 : to === from + 1 ? 0.38 : to === 0 && from >= 30 ? 1.5 : 0,
-  ),
-);
-
-describe.each([
-  ['twelve classes', TWELVE],
-  ['one breeding class', ONE_BREEDING_CLASS],
-  ['a chain of forty substages', CHAIN],
-])('the growth of %s', (_, matrix) => {
-  const growth = growthOf(matrix)!;
-
-  it('has the factor that another library finds', () => {
-    expect(growth.factor).toBeCloseTo(modulus(matrix), 9);
+const rate = fc.double({ min: 0.01, max: 2, noNaN: true });
+const chains: fc.Arbitrary<ChainRates> = fc
+  .array(fc.record({ advance: rate, death: rate, birth: rate, breeds: fc.boolean() }), {
+    minLength: 2,
+    maxLength: 30,
+  })
+  .map((stages) => {
+    const last = stages.length - 1;
+    return {
+      exit: Float64Array.from(stages, ({ advance, death }, j) => death + (j < last ? advance : 0)),
+      advance: Float64Array.from(stages, ({ advance }, j) => (j < last ? advance : 0)),
+      birth: Float64Array.from(stages, ({ birth, breeds }, j) => (breeds || j === last ? 5 * birth : 0)),
+      birthInto: 0,
+    };
   });
 
-  it('multiplies the stable distribution, and the reproductive values, by its factor', () => {
-    const ahead = new Matrix(matrix).mmul(Matrix.columnVector([...growth.stable])).to1DArray();
-    const back = Matrix.rowVector([...growth.reproductive])
-      .mmul(new Matrix(matrix))
-      .to1DArray();
-    growth.stable.forEach((share, i) => {
-      expect(ahead[i]).toBeCloseTo(growth.factor * share, 10);
-    });
-    growth.reproductive.forEach((worth, i) => {
-      expect(Math.abs(back[i]! - growth.factor * worth)).toBeLessThan(
-        1e-8 * Math.max(...growth.reproductive),
-      );
-    });
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+
+describe('the growth of any chain in which the last breed', () => {
+  it('multiplies the stable distribution and the reproductive values by its rate', () => {
+    fc.assert(
+      fc.property(chains, (rates) => {
+        const { rate: r, stable, reproductive } = growthOf(rates)!;
+        const matrix = matrixOfChain(rates);
+        const most = Math.max(...reproductive);
+        stable.forEach((share, i) => {
+          const ahead = sumOf(matrix.map((_, j) => matrix[i]![j]! * stable[j]!));
+          const back = sumOf(matrix.map((row, j) => row[i]! * reproductive[j]!));
+          expect(Math.abs(ahead - r * share)).toBeLessThan(1e-9);
+          expect(Math.abs(back - r * reproductive[i]!)).toBeLessThan(1e-9 * most);
+        });
+        expect(sumOf([...stable])).toBeCloseTo(1, 12);
+        expect(reproductive[0]).toBe(1);
+      }),
+      { seed: 1, endOnFailure: true },
+    );
   });
 
-  it('has shares that sum to 1', () => {
-    expect(growth.stable.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
+  it('has a generation that is the mean age at which a newborn, discounted by growth, gives birth', () => {
+    const rates: ChainRates = {
+      exit: Float64Array.of(0.5, 0.4, 0.1),
+      advance: Float64Array.of(0.4, 0.3, 0),
+      birth: Float64Array.of(0, 0, 0.6),
+      birthInto: 0,
+    };
+    const { rate: r, generation } = growthOf(rates)!;
+    expect(generation).toBeCloseTo(sumOf([0.5, 0.4, 0.1].map((exit) => 1 / (exit + r))), 12);
   });
 });
 
-it('knows no long run of a population that dies out, nor of none', () => {
-  expect(growthOf([])).toBeNull();
+it('knows no long run where nobody breeds, nor where those past breeding outlast all growth', () => {
   expect(
-    growthOf([
-      [0, 0],
-      [0.5, 0],
-    ]),
+    growthOf(
+      chainOfMatrix([
+        [0, 0],
+        [0.5, 0],
+      ]),
+    ),
   ).toBeNull();
+  expect(
+    growthOf(
+      chainOfMatrix([
+        [0, 0.5, 0],
+        [0.5, 0, 0],
+        [0, 0.5, 0.9],
+      ]),
+    ),
+  ).toBeNull();
+});
+
+it('leaves nothing to be taken of what does not grow', () => {
+  expect(shareToSpare(0.9)).toBe(0);
+  expect(shareToSpare(1.25)).toBeCloseTo(0.2, 12);
 });

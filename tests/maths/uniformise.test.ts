@@ -60,6 +60,35 @@ describe('one day of a chain', () => {
     expectSameDay(heads, rates);
   });
 
+  it('is the same where the day is laid out as a band, at any laying', () => {
+    const chain = chainOf(speciesByCode.get('gryllodes-sigillatus')!);
+    const temp = { minC: 28, maxC: 32 };
+    const keeping = { temp, weekMeanC: 30, speed: 1, holdingLossPerDay: 0, laying: 1 };
+    const heads = Float64Array.from({ length: chain.size }, (_, j) => 1 + (j % 5));
+    for (const laying of [0, 0.3, 1]) {
+      const [banded, jumped] = [true, false].map((lasting) =>
+        dayOfChain(heads, ratesOfDay(chain, { ...keeping, lasting }), laying),
+      );
+      expect(Math.abs(banded!.born - jumped!.born)).toBeLessThan(1e-12 * (1 + jumped!.born));
+      expect(Math.abs(banded!.died - jumped!.died)).toBeLessThan(1e-12 * 1000);
+      jumped!.heads.forEach((n, j) => {
+        expect(Math.abs(banded!.heads[j]! - n)).toBeLessThan(1e-12 * (1 + jumped!.born));
+      });
+    }
+  });
+
+  it('is jumped day by day where what is born bears on the same day', () => {
+    const rates = {
+      exit: Float64Array.of(1),
+      advance: Float64Array.of(0),
+      birth: Float64Array.of(2),
+      birthInto: 0,
+      lasting: true,
+    };
+    for (let day = 0; day < 5; day++)
+      expect(dayOfChain(Float64Array.of(1), rates).heads[0]).toBeCloseTo(Math.E, 12);
+  });
+
   it('keeps up with young that are laid faster than anybody leaves', () => {
     const one = (x: number) => Float64Array.of(x);
     const day = dayOfChain(one(1), { exit: one(0), advance: one(0), birth: one(2), birthInto: 0 });

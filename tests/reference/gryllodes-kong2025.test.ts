@@ -48,7 +48,41 @@ describe('development', () => {
   );
 });
 
+describe('emergence', () => {
+  it('rises as in the records at all six temperatures, each by its own mean, within the band of 99 % (Kolmogorov)', () => {
+    const seen = WARM.flatMap((tempC) => {
+      const days = cricketsAt(tempC).flatMap(({ toAdult }) => (toAdult === null ? [] : [toAdult]));
+      return days.map((day) => day / mean(days));
+    }).toSorted((a, b) => a - b);
+    const { adult } = reared(30, 120);
+    const { days } = timeToAdult(gryllodesSigillatus, { temp: constant(30), from: 'hatch' });
+    const engineAt = (times: number): number => {
+      const day = times * days;
+      const [before, after] = [adult[Math.floor(day)]!, adult[Math.floor(day) + 1]!];
+      return (before + (after - before) * (day % 1)) / adult.at(-1)!;
+    };
+    const apart = seen.map((times, i) =>
+      Math.max(
+        Math.abs(engineAt(times) - i / seen.length),
+        Math.abs(engineAt(times) - (i + 1) / seen.length),
+      ),
+    );
+    expect(seen).toHaveLength(102);
+    expect(Math.max(...apart)).toBeLessThan(1.63 / Math.sqrt(seen.length));
+  });
+});
+
 describe('survival', () => {
+  it('pooled over 26 to 36 C is 0.846 by day 14 and 0.809 to adult, within 0.05', () => {
+    const pooled = [26, 30, 32, 36].map((tempC) => {
+      const { young, adult } = reared(tempC, 14);
+      const grown = timeToAdult(gryllodesSigillatus, { temp: constant(tempC), from: 'hatch' }).survival;
+      return { fortnight: young[14]! + adult[14]!, grown };
+    });
+    expect(Math.abs(mean(pooled.map(({ fortnight }) => fortnight)) - 0.846)).toBeLessThan(0.05);
+    expect(Math.abs(mean(pooled.map(({ grown }) => grown)) - 0.809)).toBeLessThan(0.05);
+  });
+
   it('by day 7, 14, 21, 28 and to adult is that of the records, within three standard errors', () => {
     const misses = WARM.flatMap((tempC) => {
       const { young, adult } = reared(tempC, 120);

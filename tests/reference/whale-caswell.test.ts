@@ -4,6 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import { growthOf } from '../../src/maths/growth-rate.ts';
+import { chainOfMatrix } from '../support/stage-matrix.ts';
 
 const MATRIX = [
   [0, 0.0043, 0.1132, 0],
@@ -13,7 +14,7 @@ const MATRIX = [
 ];
 
 it('grows by 1.0254 a year, and those past breeding are worth nothing to the future', () => {
-  const { factor, reproductive } = growthOf(MATRIX)!;
+  const { rate: factor, reproductive } = growthOf(chainOfMatrix(MATRIX))!;
   expect(Math.abs(factor - 1.0254)).toBeLessThan(5e-5);
   expect(reproductive[0]).toBe(1);
   expect(reproductive[3]).toBeLessThan(1e-9);

@@ -1,6 +1,6 @@
 /** Boxes of an invented generator as the program sees them: a species' numbers handed over, a keeper's notes as events. */
 import type { Bin, BinEvent } from '../../src/husbandry/larder/bin.ts';
-import { beliefOf, type Belief, chainOf, steadyClimate } from '../../src/husbandry/larder/index.ts';
+import { type Belief, beliefOf, chainOf, steadyClimate } from '../../src/husbandry/larder/index.ts';
 import type { Policy } from '../../src/husbandry/policy.ts';
 import { developmentOnDay } from '../../src/husbandry/prey/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
@@ -23,13 +23,17 @@ export function breedOf({ species, tempC }: Kept): Breed {
     const span = species.spans.find(({ code }) => code === stage.span)!;
     return stage.kind === 'egg' ? 0 : stage.share / developmentOnDay(span, temp, tempC);
   });
-  const parts = chain.stages.reduce((sum, { kind, count }) => sum + (kind === 'egg' || kind === 'adult' ? 0 : count), 0);
+  const parts = chain.stages.reduce(
+    (sum, { kind, count }) => sum + (kind === 'egg' || kind === 'adult' ? 0 : count),
+    0,
+  );
   const longevity = species.adult.longevity.value;
   return {
     daysToAdult: days.reduce((a, b) => a + b, 0),
     parts,
-    adultDays: longevity.reduce((best, each) => (Math.abs(each.tempC - tempC) < Math.abs(best.tempC - tempC) ? each : best))
-      .days,
+    adultDays: longevity.reduce((best, each) =>
+      Math.abs(each.tempC - tempC) < Math.abs(best.tempC - tempC) ? each : best,
+    ).days,
     adultParts: Math.round(1 / species.adult.cv.value ** 2),
     lengths: species.lengthByDevelopment.value,
     deathsPerDay: species.holdingLossPerDay.value,
@@ -61,7 +65,12 @@ export const boxOf = ({ species }: Kept, notes: readonly Note[]): Bin =>
 const chains = new WeakMap<PreySpecies, ReturnType<typeof chainOf>>();
 
 /** What the program makes of the notes on a day. */
-export function believed(kept: Kept, notes: readonly Note[], day: number, policy: Policy = facts.policy): Belief {
+export function believed(
+  kept: Kept,
+  notes: readonly Note[],
+  day: number,
+  policy: Policy = facts.policy,
+): Belief {
   const chain = chains.get(kept.species) ?? chainOf(kept.species);
   chains.set(kept.species, chain);
   const climate = steadyClimate({ minC: kept.tempC, maxC: kept.tempC });

@@ -31,6 +31,7 @@ const ROLES: readonly { role: BinRole; title: string }[] = [
   { role: 'holding', title: 'Bins' },
   { role: 'colony', title: 'Colonies' },
   { role: 'cup', title: 'Fly cups' },
+  { role: 'frozen', title: 'Frozen' },
 ];
 
 export const LarderPage = (props: LarderProps) => (
@@ -67,7 +68,8 @@ function headline({ bins, answers, names }: LarderProps): string {
   const cups = bins.filter(({ role }) => role === 'cup').length;
   const heads = new Map<string, number>();
   for (const { code, species, headsNow } of answers) {
-    if (bins.find((bin) => bin.code === code)?.role === 'cup') continue;
+    const role = bins.find((bin) => bin.code === code)?.role;
+    if (role === 'cup' || role === 'frozen') continue;
     heads.set(species, (heads.get(species) ?? 0) + headsNow.mid);
   }
   const alive = [...heads]

@@ -76,6 +76,7 @@ const OfferWords = ({ offer, names, unit }: OfferProps) => (
     <b class="heads">{offer.heads}</b> {preyName(names.species, offer.species, offer.heads)},{' '}
     <span class="whole">{lengthRange(offer.fromMm, offer.toMm, unit)}</span>
     <small>from {nameOf(names.bins, offer.bin)}</small>
+    {offer.thawed ? <em class="kill-first">pre-killed: thaw first</em> : null}
     {offer.killFirst ? <em class="kill-first">kill first</em> : null}{' '}
     {offer.portions > 1 ? <em class="kill-first">cut into {offer.portions}</em> : null}
   </span>

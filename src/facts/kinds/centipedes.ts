@@ -43,7 +43,7 @@ const drafts: readonly RuleDraft[] = [
     retry: memory(7, 'days'),
     gapDays: 21,
     urgency: 'ordinary',
-    accepts: ['cricket', 'roach', 'mealworm', 'waxworm'],
+    accepts: ['cricket', 'roach', 'mealworm', 'superworm', 'waxworm'],
   },
   {
     ...shape,
@@ -58,7 +58,7 @@ const drafts: readonly RuleDraft[] = [
     retry: practice(10, 'days', '7-14 days'),
     gapDays: 28,
     urgency: 'robust',
-    accepts: ['cricket', 'roach', 'mealworm', 'waxworm'],
+    accepts: ['cricket', 'roach', 'mealworm', 'superworm', 'waxworm'],
   },
 ];
 

@@ -31,7 +31,7 @@ const froglet = {
   urgency: 'fragile',
   refusesHard: true,
 } as const;
-const FLIES: readonly PreyForm[] = ['fly', 'cricket', 'flour beetle'];
+const FLIES: readonly PreyForm[] = ['fly', 'cricket', 'springtail', 'flour beetle', 'bean beetle'];
 const INSECTS: readonly PreyForm[] = ['cricket', 'roach', 'waxworm'];
 
 const dartDrafts: readonly RuleDraft[] = [

@@ -29,7 +29,7 @@ const shape = {
   wait: memory(0, 'days', 'lizards are fed through a shed'),
   retry: memory(2, 'days'),
 } as const;
-const INSECTS: readonly PreyForm[] = ['cricket', 'roach', 'mealworm', 'waxworm'];
+const INSECTS: readonly PreyForm[] = ['cricket', 'roach', 'mealworm', 'superworm', 'silkworm', 'waxworm'];
 const hatchling = {
   ...shape,
   stage: 'young',

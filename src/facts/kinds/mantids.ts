@@ -27,7 +27,7 @@ const older: RuleDraft = {
   graceDays: 2,
   gapDays: 4,
   urgency: 'ordinary',
-  accepts: ['fly', 'cricket', 'roach'],
+  accepts: ['fly', 'cricket', 'roach', 'bean beetle'],
 };
 
 const drafts: readonly RuleDraft[] = [
@@ -45,7 +45,7 @@ const drafts: readonly RuleDraft[] = [
     graceDays: 2,
     gapDays: 2,
     urgency: 'fragile',
-    accepts: ['fly', 'cricket'],
+    accepts: ['fly', 'cricket', 'springtail'],
     refusesHard: true,
   },
   older,

@@ -57,9 +57,9 @@ export const steadyAcceptance = (acceptance: number): Sourced<readonly Acceptanc
   memory([{ from: 0, to: 1, acceptance }], 'share of offers', 'our own starting value; learned from the log');
 
 const shareCaps = practice(
-  { waxworm: 0.1, mealworm: 0.3 },
+  { waxworm: 0.1, mealworm: 0.3, superworm: 0.3 },
   "share of a week's items",
-  'fat larvae are a treat, mealworms a part; the figures are our own',
+  'fat larvae are a treat, mealworms and superworms a part; the figures are our own',
 );
 
 const windowOf = ({ window: [min, ideal, max], killFirstAbove, basis }: RuleDraft): StageRule['window'] =>

@@ -19,7 +19,7 @@ const growth = published(
 );
 const moultDays = (days: number) =>
   practice(days, 'days', '45-150 as young; the place in the range is our choice');
-const PREY: readonly PreyForm[] = ['cricket', 'roach', 'mealworm', 'waxworm'];
+const PREY: readonly PreyForm[] = ['cricket', 'roach', 'mealworm', 'superworm', 'waxworm'];
 
 const drafts: readonly RuleDraft[] = [
   {

@@ -17,7 +17,7 @@ import {
   wildSpiderNeed,
 } from './shared-rules.ts';
 
-const SMALL: readonly PreyForm[] = ['fly', 'cricket'];
+const SMALL: readonly PreyForm[] = ['fly', 'cricket', 'springtail'];
 const LARGE: readonly PreyForm[] = ['cricket', 'fly', 'roach', 'waxworm'];
 const growingNeed = ownNeed(0.3, 1.3);
 const spiderling = {

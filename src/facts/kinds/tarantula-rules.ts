@@ -72,10 +72,13 @@ const needs = {
 };
 
 const preyOf = (habit: Habit, young: boolean): readonly PreyForm[] => {
-  if (young) return habit === 'arboreal' ? ['cricket', 'fly', 'roach'] : ['cricket', 'roach', 'fly'];
+  if (young)
+    return habit === 'arboreal'
+      ? ['cricket', 'fly', 'roach', 'springtail']
+      : ['cricket', 'roach', 'fly', 'springtail'];
   return habit === 'arboreal'
     ? ['cricket', 'roach', 'fly', 'waxworm']
-    : ['cricket', 'roach', 'mealworm', 'waxworm'];
+    : ['cricket', 'roach', 'mealworm', 'superworm', 'waxworm'];
 };
 
 const young = (habit: Habit, growth: Growth): RuleDraft => ({

@@ -1,7 +1,9 @@
 /** House cricket: egg to adult measured as one by Odhiambo et al.; sizes and ages of the trade. */
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { memory, practice, published } from '../sourced.ts';
+import { disputed, memory, practice, published } from '../sourced.ts';
+import { cricketAllergy, cricketBites, notWildCaught } from './cautions.ts';
 import { FIRST_YOUNG, firstYoungSurvival, laterYoungSurvival } from './chain.ts';
+import { achetaCrowding } from './crowded.ts';
 import { cricketClasses, TRADE_GAPS } from './trade-sizes.ts';
 
 const EGG = 0.181;
@@ -27,19 +29,25 @@ export const achetaDomesticus: PreySpecies = {
       code: 'egg to adult',
       lowerThresholdC: published(12.1, 'C', 'odhiambo2022', 'derived: line through the two durations'),
       degreeDays: published(1188, 'degree-days', 'odhiambo2022', 'derived: the same line'),
-      points: published(
+      points: disputed(
+        published(
+          [
+            { tempC: 18, days: 200.5 },
+            { tempC: 30, days: 66.26 },
+          ],
+          'days',
+          'odhiambo2022',
+        ),
+        'the only ones measured from egg to adult at two temperatures; they leave 54 days to the nymph at 30 °C',
         [
-          { tempC: 18, days: 200.5 },
-          { tempC: 30, days: 66.26 },
+          { said: '4 weeks as a nymph at 30 °C, 5-6 weeks at 25 °C', source: 'breederPages' },
+          { said: 'about 7 weeks as a nymph at 30 °C', source: 'clifford1990' },
         ],
-        'days',
-        'odhiambo2022',
       ),
-      optimumC: published(
-        35,
-        'C',
-        'vadboncoeur2025',
-        'growth x survival x rate peaked at 35 C over 26-41 C; Odhiambo et al. give 26-34 C as the best band',
+      optimumC: disputed(
+        published(35, 'C', 'vadboncoeur2025', 'growth x survival x rate peaked at 35 C over 26-41 C'),
+        'measured over the wider range of temperatures',
+        [{ said: '26-34 °C as the best band', source: 'odhiambo2022' }],
       ),
       upperStopC: memory(40, 'C'),
     },
@@ -119,13 +127,34 @@ export const achetaDomesticus: PreySpecies = {
     hatchShare: published(0.62, '1', 'mitchaothai2024', 'peak hatch 62-65.5 % at 30 C'),
   },
   cup: null,
+  crowding: achetaCrowding,
+  cautions: [
+    cricketAllergy,
+    cricketBites,
+    {
+      about: 'virus',
+      text: published(
+        'A densovirus kills this species and none of the four others in trade: clean tools between bins.',
+        'sentence',
+        'weissman2012',
+      ),
+    },
+    {
+      about: 'virus',
+      text: published(
+        'On one farm 47 % of the crickets carried it, more in winter: keep new crickets apart, and buy from more than one source.',
+        'sentence',
+        'vetsci2025',
+      ),
+    },
+    notWildCaught,
+  ],
   sizeClasses: practice(cricketClasses, 'mm', TRADE_GAPS),
   holdingLossPerDay: practice(0.02, 'per day', '0.01-0.03, a good bin and a poor one at 22-28 C'),
   traits: { hard: false, bites: true },
   notes: [
-    'At 30 C the nymph takes 54 days by Odhiambo et al. (by difference); breeders say 28, another work as we recall it 48. A bin learns its own speed.',
+    'Laboratories and breeders disagree by a factor of two on its nymph: a bin learns its own speed.',
     'A densovirus kills this species and none of the four others in trade (Weissman et al. 2012): a second species in the larder is the insurance.',
-    'Crowding: losses rise at 0.47 and 0.93 crickets per square centimetre (Mahavidanage et al. 2023).',
     'Inactive below about 20 C (care pages).',
   ],
 };

@@ -1,6 +1,6 @@
 /** Waxworm: stage survival by Mohamed and Coppel, durations from a rearing sheet and a diet study. */
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { memory, practice, published } from '../sourced.ts';
+import { disputed, memory, practice, published } from '../sourced.ts';
 import { geometricLengths } from './chain.ts';
 
 const TEMPERATURE_ASSUMED = 'the abstract shows no temperature; 30 C is our assumption';
@@ -118,6 +118,14 @@ export const galleriaMellonella: PreySpecies = {
     hatchShare: memory(1, '1', 'losses of eggs are counted with the first larvae'),
   },
   cup: null,
+  coldStore: {
+    fromC: practice(13, 'C', '13-16 C'),
+    toC: practice(16, 'C', '13-16 C'),
+    days: disputed(practice(42, 'days', '2-6 weeks at 13-16 C'), 'the longest that the trade names', [
+      { said: 'kept at 10-21 °C', source: 'carePages' },
+    ]),
+    harmBelowC: practice(4, 'C', undefined, 'carePages'),
+  },
   sizeClasses: memory(
     [
       { name: 'small', fromMm: 10, toMm: 15 },
@@ -129,7 +137,6 @@ export const galleriaMellonella: PreySpecies = {
   holdingLossPerDay: memory(0.01, 'per day', 'our own starting value; the trade says 2-6 weeks at 13-16 C'),
   traits: { hard: false, bites: false },
   notes: [
-    'Store at 13-16 C; below 4 C harms (care pages).',
     'Eggs take up to 35 days at 10-16 C (Illinois sheet), so the threshold of 12 C is too high for the egg alone.',
     'Fat: a treat beside other prey, not a staple (common practice).',
   ],

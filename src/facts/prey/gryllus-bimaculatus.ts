@@ -1,7 +1,9 @@
 /** Two-spotted cricket: egg and nymph by the degree-day lines of Magara et al. */
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { memory, practice, published } from '../sourced.ts';
+import { disputed, memory, practice, published } from '../sourced.ts';
+import { carriesVirus, cricketAllergy, cricketBites, notWildCaught } from './cautions.ts';
 import { FIRST_YOUNG, firstYoungSurvival, geometricLengths, steadySurvival } from './chain.ts';
+import { achetaCrowding } from './crowded.ts';
 import { cricketClasses, TRADE_GAPS } from './trade-sizes.ts';
 
 /** Days of the nymph at 27 C by the published line: 555.6 / (27 - 16.2). */
@@ -31,8 +33,26 @@ export const gryllusBimaculatus: PreySpecies = {
     },
     {
       code: 'nymph',
-      lowerThresholdC: published(16.2, 'C', 'magara2024'),
-      degreeDays: published(555.6, 'degree-days', 'magara2024'),
+      lowerThresholdC: disputed(
+        published(16.2, 'C', 'magara2024'),
+        'its crickets completed their lives at a constant 20 °C, so that no hard stop is set',
+        [
+          {
+            said: 'no nymph grew at a constant 20 °C, though they did at temperatures that swung about 20 °C',
+            source: 'behrens1983',
+          },
+        ],
+      ),
+      degreeDays: disputed(
+        published(555.6, 'degree-days', 'magara2024'),
+        'egg and nymph were measured apart and at many temperatures; strains and diets differ',
+        [
+          {
+            said: '62.2 days from egg to adult at 34 °C, where the line gives 37; 232 at 18 °C, where it gives 360',
+            source: 'odhiambo2022',
+          },
+        ],
+      ),
       points: published([], 'days', 'magara2024', 'the line only'),
       optimumC: published(32, 'C', 'magara2024', 'fastest, and fewest deaths'),
       upperStopC: memory(39, 'C', 'our own starting value; Magara et al. saw 37 C completed'),
@@ -104,12 +124,36 @@ export const gryllusBimaculatus: PreySpecies = {
     hatchShare: published(0.7975, '1', 'mitchaothai2024', 'at 31 C'),
   },
   cup: null,
+  crowding: {
+    by: 'volume',
+    headsPerUnit: published(
+      5,
+      'crickets per litre',
+      'jove2022',
+      'derived: 0.005 per cubic centimetre kept up for two years at 27 C',
+    ),
+    deathsPerDayOver: memory(
+      achetaCrowding.deathsPerDayOver.value,
+      'per day and capacity above the first',
+      'taken from the house cricket',
+    ),
+  },
+  cautions: [
+    cricketAllergy,
+    cricketBites,
+    carriesVirus,
+    {
+      about: 'regulated',
+      text: published(
+        'Was reported as sold illegally in the pet trade of the United States: check the local rules before ordering.',
+        'sentence',
+        'weissman2012',
+      ),
+    },
+    notWildCaught,
+  ],
   sizeClasses: practice(cricketClasses, 'mm', TRADE_GAPS),
   holdingLossPerDay: memory(0.01, 'per day'),
   traits: { hard: false, bites: true },
-  notes: [
-    'Lower limit disputed: Magara et al. saw life cycles completed at constant 20 C, an older study (as we recall it Behrens et al. 1983) no nymph growing there. No hard stop is set.',
-    'At 34 C the line gives 37 days from egg to adult, Odhiambo et al. saw 62: strains and diets differ.',
-    'Reported as sold illegally in the United States pet trade (Weissman et al. 2012): check the law before ordering.',
-  ],
+  notes: ['Strains and diets differ widely: a bin learns its own speed.'],
 };

@@ -1,8 +1,12 @@
 /** Turkestan roach: nymphs by Kim and Rust and a handbook; egg cases by keepers' practice. */
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { memory, practice, published } from '../sourced.ts';
+import { disputed, memory, practice, published } from '../sourced.ts';
+import { roachAllergy } from './cautions.ts';
 import { firstYoungSurvival, geometricLengths, laterYoungSurvival, steadySurvival } from './chain.ts';
+import { crowdedAsCrickets } from './crowded.ts';
 
+const EGGS_IN_CASE = 16.8;
+const INTERVAL_DAYS = 10;
 const hatchToAdult = steadySurvival(26.7, 0.001, 223);
 const PLACEHOLDER =
   'placeholder, no source: 0.001 a day over 223 days at 26.7 C, 80 % of it on the first young';
@@ -87,27 +91,45 @@ export const periplanetaLateralis: PreySpecies = {
   ),
   adultLengthMm: published(22.5, 'mm', 'urbanInsects', 'derived: males 19-23 mm, females 22-25 mm'),
   adult: {
-    longevity: published(
-      [{ tempC: 26.7, days: 612 }],
-      'days',
-      'kimrust2013',
-      'at least; the handbook of urban insects says about a year',
+    longevity: disputed(
+      published([{ tempC: 26.7, days: 612 }], 'days', 'kimrust2013', 'at least'),
+      'measured, with its temperature',
+      [{ said: 'about a year', source: 'urbanInsects' }],
     ),
     cv: memory(0.3, '1'),
     fed: true,
   },
   laying: {
     perFemaleDay: published(
-      [{ tempC: 26.7, perDay: 1.68 }],
+      [{ tempC: 26.7, perDay: EGGS_IN_CASE / INTERVAL_DAYS }],
       'eggs per female and day',
       'kimrust2013',
       'derived: 16.8 eggs in an egg case, one every 10 days (the interval is practice, 7-14 days)',
     ),
+    brood: {
+      young: published(EGGS_IN_CASE, 'eggs', 'kimrust2013', 'in an egg case; 13.9 nymphs come out'),
+      youngCv: memory(0.15, '1'),
+      intervalDays: practice(INTERVAL_DAYS, 'days', '7-14 days between egg cases'),
+      tempC: 26.7,
+    },
     firstAfterDays: memory(14, 'days'),
     femaleShare: memory(0.5, '1'),
     hatchShare: published(0.827, '1', 'kimrust2013', '13.9 nymphs from 16.8 eggs'),
   },
   cup: null,
+  crowding: crowdedAsCrickets(22.5, 0.4),
+  cautions: [
+    roachAllergy,
+    {
+      about: 'escape',
+      text: published(
+        'Fast, and settles outdoors where it is warm and dry: it is invasive in places. Open the bin inside a larger tub.',
+        'sentence',
+        'kimrust2013',
+        'invasive by the title; the tub is common practice',
+      ),
+    },
+  ],
   sizeClasses: practice(
     [
       { name: 'small', fromMm: 3, toMm: 7 },
@@ -120,8 +142,5 @@ export const periplanetaLateralis: PreySpecies = {
   ),
   holdingLossPerDay: memory(0.001, 'per day'),
   traits: { hard: false, bites: false },
-  notes: [
-    'Adult life disagrees: at least 612 days in one study, about a year in a handbook.',
-    'Up to 25 egg cases per female (Kim and Rust 2013).',
-  ],
+  notes: ['Up to 25 egg cases per female (Kim and Rust 2013).'],
 };

@@ -1,6 +1,7 @@
 /** Mealworm: egg to adult measured as one at four temperatures; the egg set apart because it alone fails at 15 C. */
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { memory, practice, published } from '../sourced.ts';
+import { disputed, memory, practice, published } from '../sourced.ts';
+import { larvaAllergy } from './cautions.ts';
 
 /** 7 days of pupa at 26.7 C in about 105 days from hatch to adult at 27 C. */
 const PUPA = 0.067;
@@ -35,11 +36,10 @@ export const tenebrioMolitor: PreySpecies = {
     },
     {
       code: 'hatch to adult',
-      lowerThresholdC: published(
-        11.9,
-        'C',
-        'heidariparsa2023',
-        'derived: least squares of the four durations',
+      lowerThresholdC: disputed(
+        published(11.9, 'C', 'heidariparsa2023', 'derived: least squares of the four durations'),
+        'fits the whole way from egg to adult',
+        [{ said: '6.0 °C for the larva alone', source: 'koo2013' }],
       ),
       degreeDays: published(
         1670,
@@ -47,18 +47,32 @@ export const tenebrioMolitor: PreySpecies = {
         'heidariparsa2023',
         'derived: 1768 from egg to adult less 98 of the egg',
       ),
-      points: published(
+      points: disputed(
+        published(
+          [
+            { tempC: 20, days: 191.6 },
+            { tempC: 23, days: 161.9 },
+            { tempC: 25, days: 135.6 },
+            { tempC: 27, days: 104.8 },
+          ],
+          'days',
+          'heidariparsa2023',
+          'derived: 203.7, 170.71, 143.07 and 111.31 days from egg to adult, less the egg',
+        ),
+        'four temperatures by one hand',
         [
-          { tempC: 20, days: 191.6 },
-          { tempC: 23, days: 161.9 },
-          { tempC: 25, days: 135.6 },
-          { tempC: 27, days: 104.8 },
+          { said: '142.8 days as a larva at 27 °C, 162.0 at 31 °C', source: 'moralesramos2024' },
+          { said: '110.8 days as a larva at 30 °C, the fastest', source: 'koo2013' },
         ],
-        'days',
-        'heidariparsa2023',
-        'derived: 203.7, 170.71, 143.07 and 111.31 days from egg to adult, less the egg',
       ),
-      optimumC: memory(28, 'C', 'between 30 C (fastest, Koo) and below 31 C (slower than 27, Morales-Ramos)'),
+      optimumC: disputed(
+        memory(28, 'C', 'our own starting value, between the two'),
+        'one study is fastest at 30 °C, another slower and less fit at 31 °C than at 27 °C',
+        [
+          { said: 'fastest at 30 °C', source: 'koo2013' },
+          { said: 'slower at 31 °C than at 27 °C', source: 'moralesramos2024' },
+        ],
+      ),
       upperStopC: published(37, 'C', 'heidariparsa2023', 'fitted upper limits 36.8-37.4 C'),
     },
   ],
@@ -130,6 +144,31 @@ export const tenebrioMolitor: PreySpecies = {
     hatchShare: published(0.74, '1', 'moralesramos2024', '0.74 at 27 C, 0.27 at 31 C'),
   },
   cup: null,
+  crowding: {
+    by: 'volume',
+    headsPerUnit: disputed(
+      published(
+        500,
+        'grown larvae or beetles per litre of bedding',
+        'larvalDensity2022',
+        'derived: 0.5 larvae per cubic centimetre, the least of those tested and the best; up to 8 were tested',
+      ),
+      'larvae are most of a colony; a crate heats up when they are many',
+      [{ said: '14 beetles per dm2 give the most young per area', source: 'moralesramos2012' }],
+    ),
+    deathsPerDayOver: memory(0, 'per day and capacity above the first', 'no deaths by crowding were found'),
+  },
+  coldStore: {
+    fromC: practice(7, 'C', '7-10 C', 'carePages'),
+    toC: published(10, 'C', 'errico2021'),
+    days: disputed(
+      published(120, 'days', 'errico2021', 'at 10 C without much harm'),
+      'measured, where the other is what the trade says',
+      [{ said: '6-10 weeks at 7-10 °C', source: 'carePages' }],
+    ),
+    harmBelowC: practice(4, 'C', 'when long', 'carePages'),
+  },
+  cautions: [larvaAllergy],
   sizeClasses: practice(
     [
       { name: 'mini', fromMm: 8, toMm: 13 },
@@ -145,8 +184,7 @@ export const tenebrioMolitor: PreySpecies = {
   traits: { hard: true, bites: true },
   notes: [
     'The line holds for 20-28 C only: at 31 C larvae are slower than at 27 C and few eggs hatch (Morales-Ramos et al. 2024).',
-    'Fitted thresholds disagree: 6.0 C for the larva alone (Koo), 11.9 C from egg to adult.',
-    'Larvae keep 120 days at 10 C without much harm (Errico et al. 2021); long below 4 C harms.',
+    'Females lay most in their second and third week (Morales-Ramos et al. 2012); the engine spreads laying evenly.',
     'Dead or crushed for small spiderlings: the skin is hard and the larva bites and burrows.',
   ],
 };

@@ -9,6 +9,8 @@ export interface PreyOffer {
   readonly fromMm: Mm;
   readonly toMm: Mm;
   readonly killFirst: boolean;
+  /** Out of the frozen stock: dead already, to be thawed. */
+  readonly thawed?: boolean;
   /** Pieces each prey item is cut into; 1 = whole. */
   readonly portions: number;
 }

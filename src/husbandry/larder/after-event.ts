@@ -45,7 +45,7 @@ export function afterEvent(state: BinState, event: BinEvent, { life, policy }: S
     case 'sexed':
       return { ...state, femaleShare: shareOf(event.females, event.females + event.males) };
     case 'cleaned out':
-      return { ...state, heads: withoutEggs(chain, state.heads, event.eggsLost) };
+      return cleanedOut(state, event.eggsLost, life);
     case 'died off':
       return diedOff(state, event, { life, policy });
     case 'placed':
@@ -83,6 +83,13 @@ function withFirstAdults(chain: Chain, heads: Float64Array): Float64Array {
 
 const withoutEggs = (chain: Chain, heads: Float64Array, share: number): Float64Array =>
   heads.map((n, j) => (chain.stages[chain.stageOf[j] as number]?.kind === 'egg' ? n * (1 - share) : n));
+
+/** A share of the eggs is gone; a cup has new medium. */
+const cleanedOut = (state: BinState, eggsLost: number, { chain, bin }: Life): BinState => ({
+  ...state,
+  heads: withoutEggs(chain, state.heads, eggsLost),
+  medium: bin.role === 'cup' ? (chain.species.cup?.yieldPerCup.value ?? state.medium) : state.medium,
+});
 
 /** So many are left after a crash, of all sizes alike; a count by eye. */
 function diedOff(

@@ -28,7 +28,7 @@ import {
   passDay,
   type Range,
 } from './mind.ts';
-import { binOn, type Replay, reread, type Start, startOf } from './replay.ts';
+import { binOn, eventsUntil, type Replay, reread, type Start, startOf } from './replay.ts';
 import type { BinState } from './state.ts';
 
 /** A multiple of the published value, which is 1. */
@@ -95,10 +95,10 @@ function learningStart(bin: Bin, day: DayNumber, replay: Replay): Start {
   const from = day - replay.policy.learnDays.value;
   const early = startOf(replay.chain, bin, from);
   if (early.events.length === 0) {
-    const events = bin.events.filter((event) => event.day <= day);
+    const events = eventsUntil(bin, day);
     return { ...early, day: events[0]?.day ?? day, events };
   }
-  const events = bin.events.filter((event) => from < event.day && event.day <= day);
+  const events = eventsUntil(bin, day).filter((event) => from < event.day);
   return { state: binOn(bin, from, replay), day: from, events };
 }
 

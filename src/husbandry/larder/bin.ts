@@ -71,6 +71,10 @@ export interface Sample {
   readonly cv: number | null;
 }
 
+/** Whether an event tells of a crash: of a colony or bin that died off, of a cup that crashed. */
+export const isLost = (event: BinEvent): boolean =>
+  event.kind === 'died off' || (event.kind === 'cup looked' && event.look === 'crashed');
+
 export interface Bin {
   readonly code: string;
   readonly name: string;

@@ -23,9 +23,9 @@ export interface Chain {
   /** Body length on entering and leaving each substage; 0 for eggs. */
   readonly fromMm: Float64Array;
   readonly toMm: Float64Array;
-  /** Room one head takes, against an adult's: the square of its length over the adult's. */
+  /** Room one head takes, against an adult's: the square of its length over the adult's; slender larvae no more than 1. */
   readonly footprint: Float64Array;
-  /** First substage that counts as a head: after the egg; for flies the adult. */
+  /** First substage that counts as a head: after the egg; where no young are fed the adult. */
   readonly firstHead: number;
 }
 
@@ -99,10 +99,10 @@ function layOut(species: PreySpecies, { stages, days, size }: Layout) {
     }
     share += width;
   });
-  const isHead = (stage: ChainStage) =>
-    species.form === 'fly' ? stage.kind === 'adult' : stage.kind !== 'egg';
+  const youngAreFed = species.stages.some(({ fed }) => fed);
+  const isHead = ({ kind }: ChainStage) => (youngAreFed ? kind !== 'egg' : kind === 'adult');
   const adultMm = species.adultLengthMm.value;
-  const footprint = fromMm.map((from, j) => ((from + (toMm[j] as number)) / 2 / adultMm) ** 2);
+  const footprint = fromMm.map((from, j) => Math.min(1, (from + (toMm[j] as number)) / 2 / adultMm) ** 2);
   return { stageOf, fromMm, toMm, footprint, firstHead: stages.find(isHead)?.first ?? size };
 }
 

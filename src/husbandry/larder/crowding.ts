@@ -1,5 +1,6 @@
 /** What a bin suffers when there are many in it: less laying, deaths above capacity, eggs and pupae eaten. */
 import type { ChainRates } from '../../maths/uniformise.ts';
+import type { Eaten, StageKind } from '../prey/index.ts';
 import type { Bin, Space } from './bin.ts';
 import type { Chain, ChainStage } from './chain.ts';
 import { totalHeads } from './lot.ts';
@@ -20,7 +21,10 @@ export interface Capacity {
 }
 
 /** By its space where the species' need of it is known, else by the keeper's own number of heads. */
-export function capacityOf({ capacity, space }: Bin, { species }: Chain): Capacity | null {
+export function capacityOf(
+  { capacity, space }: Pick<Bin, 'capacity' | 'space'>,
+  { species }: Chain,
+): Capacity | null {
   const { crowding } = species;
   if (space && crowding?.by === space.by)
     return { heads: space.units * crowding.headsPerUnit.value, bySize: true };
@@ -45,20 +49,20 @@ interface Crowded {
 export const NO_PRESSURE: Pressure = { laying: 1, kept: null, stages: [] };
 
 /**
- * Above capacity laying falls as capacity over load, and deaths rise by mu_c (load/capacity - 1) per day. Eggs and
- * pupae are eaten at c (eaters per gram) / D per day, D the stage's mean days, so that exp(-c eaters/gram) of them
- * get through the stage (Dennis, Desharnais, Cushing & Costantino 1995, Ecol. Monogr. 65:261-281, eq. 2-4).
+ * Above capacity laying falls as capacity over load, and deaths rise by mu_c (load/capacity - 1) per day. Of a stage
+ * of D mean days that is eaten, the share u^(1/D) gets through a day, so that u of it gets through the stage.
  */
 export function pressureOf({ chain, bin }: Crowded, heads: Float64Array, rates: ChainRates): Pressure {
   if (bin.role === 'cup' || bin.role === 'frozen') return NO_PRESSURE;
   const capacity = capacityOf(bin, chain);
   const over = capacity && capacity.heads > 0 ? loadOf(chain, heads, capacity) / capacity.heads : 0;
   const deaths = Math.max(0, over - 1) * (chain.species.crowding?.deathsPerDayOver.value ?? 0);
-  const eaten = eatenPerDay(chain, { heads, rates, space: bin.space ?? null });
+  const notEaten = uneatenOnDay(chain, { heads, rates, space: bin.space ?? null });
   const laying = over > 1 ? 1 / over : 1;
-  if (deaths === 0 && eaten === null) return { ...NO_PRESSURE, laying };
-  const kept = Float64Array.from(chain.stages, ({ kind }, s) =>
-    Math.exp(-(kind === 'egg' ? 0 : deaths) - (eaten?.[s] ?? 0)),
+  if (deaths === 0 && notEaten === null) return { ...NO_PRESSURE, laying };
+  const kept = Float64Array.from(
+    chain.stages,
+    ({ kind }, s) => Math.exp(kind === 'egg' ? 0 : -deaths) * (notEaten?.[s] ?? 1),
   );
   return { laying, kept, stages: chain.stages };
 }
@@ -69,21 +73,31 @@ interface Medium {
   readonly space: Space | null;
 }
 
-/** Deaths per day by being eaten, by stage; null where nobody is. */
-function eatenPerDay(chain: Chain, { heads, rates, space }: Medium): Float64Array | null {
+/** Share of each stage that is not eaten on a day; null where nobody eats. */
+function uneatenOnDay(chain: Chain, { heads, rates, space }: Medium): Float64Array | null {
   const rules = chain.species.crowding?.eaten ?? [];
   if (rules.length === 0 || !space || space.by !== 'medium' || space.units <= 0) return null;
-  const perGram = (kind: string) =>
+  const perGram = (kind: StageKind) =>
     chain.stages.reduce((sum, stage) => sum + (stage.kind === kind ? headsIn(stage, heads) : 0), 0) /
     space.units;
-  return Float64Array.from(chain.stages, ({ kind, first, count }) => {
-    const exposure = rules.reduce(
-      (sum, { stage, by, perEater }) => sum + (stage === kind ? perEater.value * perGram(by) : 0),
-      0,
-    );
-    return exposure === 0 ? 0 : (exposure * (rates.exit[first] as number)) / count;
-  });
+  const eaters = { young: perGram('young'), adult: perGram('adult') };
+  return Float64Array.from(
+    chain.stages,
+    ({ kind, first, count }) => uneaten(rules, kind, eaters) ** ((rates.exit[first] as number) / count),
+  );
 }
+
+/** Those that eat, per gram of medium. */
+type Eaters = Readonly<Record<Eaten['by'], number>>;
+
+/**
+ * Share of a stage that gets through it uneaten: exp(-sum of c x eaters per gram)
+ * (Dennis, Desharnais, Cushing & Costantino 1995, Ecol. Monogr. 65:261-281, eq. 2-4).
+ */
+export const uneaten = (rules: readonly Eaten[], stage: StageKind, eaters: Eaters): number =>
+  Math.exp(
+    -rules.reduce((sum, rule) => sum + (rule.stage === stage ? rule.perEater.value * eaters[rule.by] : 0), 0),
+  );
 
 function headsIn({ first, count }: ChainStage, heads: Float64Array): number {
   let sum = 0;

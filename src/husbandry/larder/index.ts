@@ -12,13 +12,19 @@ export type {
   Space,
   Where,
 } from './bin.ts';
+export { isLost } from './bin.ts';
 export { type Chain, chainOf } from './chain.ts';
 export { type Climate, changingClimate, steadyClimate } from './climate.ts';
-export { type Capacity, capacityOf, loadOf } from './crowding.ts';
+export { type ColonyGrowth, colonyGrowth } from './colony-growth.ts';
+export { type Capacity, capacityOf, loadOf, NO_PRESSURE } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
-export { spreadLot, totalHeads } from './lot.ts';
+export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-times.ts';
+export { between, headsWithin, spreadLot, totalHeads } from './lot.ts';
 export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
+export { colonyRates } from './rates.ts';
 export { binOn } from './replay.ts';
+export { climateRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
-export { type BinState, emptyState, type Life } from './state.ts';
+export { type BinState, emptyState, type Life, nextDay } from './state.ts';
+export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';

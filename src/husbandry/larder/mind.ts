@@ -95,7 +95,8 @@ export function openMind(life: Omit<Life, 'speed'>, policy: Policy, { state }: S
 /** One day at every speed. */
 export function passDay(mind: Mind, day: DayNumber): void {
   mind.adultsBefore = mind.adultsSeen;
-  const unwritten = mind.policy.doubtGrowthPerDay.value;
+  const frozen = mind.lives[0]?.bin.role === 'frozen';
+  const unwritten = frozen ? 0 : mind.policy.doubtGrowthPerDay.value;
   mind.states = mind.states.map((state, i) => {
     const life = mind.lives[i] as Life;
     const { firstHead } = life.chain;

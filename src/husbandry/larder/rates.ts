@@ -27,6 +27,8 @@ export interface Keeping {
   readonly laying: number;
   /** Larvae that must be alone to become pupae are not: they stay larvae. */
   readonly crowdedLarvae?: boolean;
+  /** Many days are like this one. */
+  readonly lasting?: boolean;
 }
 
 interface StageRate {
@@ -46,8 +48,19 @@ export function ratesOfDay(chain: Chain, keeping: Keeping): ChainRates {
   });
   if (keeping.crowdedLarvae) holdLarvae(chain, { exit, advance });
   layBirths(chain, layingPerHead(chain.species, keeping), birth);
-  return { exit, advance, birth, birthInto: 0 };
+  return { exit, advance, birth, birthInto: 0, lasting: keeping.lasting ?? false };
 }
+
+/** Rates of a breeding colony with room, every day alike and all as published. */
+export const colonyRates = (chain: Chain, temp: DayTemp): ChainRates =>
+  ratesOfDay(chain, {
+    temp,
+    weekMeanC: meanOfDay(temp),
+    speed: 1,
+    holdingLossPerDay: 0,
+    laying: 1,
+    lasting: true,
+  });
 
 /** Nobody leaves the last substage before the pupa but by dying. */
 function holdLarvae({ stages }: Chain, { exit, advance }: Pick<ChainRates, 'exit' | 'advance'>): void {

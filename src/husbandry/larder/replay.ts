@@ -75,11 +75,15 @@ export function reread(bin: Bin, until: DayNumber, { start, readings, heads, ...
 
 /** Empty, before the last event up to `day` that says all on its own; without one, before the first of all. */
 export function startOf(chain: Chain, bin: Bin, day: DayNumber): Start {
-  const until = bin.events.filter((event) => event.day <= day);
+  const until = eventsUntil(bin, day);
   const anchor = bin.role === 'cup' ? -1 : until.findLastIndex(saysAll);
   const events = until.slice(Math.max(0, anchor));
   return { state: emptyState(chain), day: events[0]?.day ?? day, events };
 }
+
+/** What was seen and done up to a day; where the bin stood is in its climate. */
+export const eventsUntil = ({ events }: Bin, day: DayNumber): readonly BinEvent[] =>
+  events.filter((event) => event.day <= day && event.kind !== 'placed');
 
 /** A count of heads with their lengths, or of none. */
 const saysAll = (event: BinEvent): boolean =>

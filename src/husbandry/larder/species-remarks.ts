@@ -1,41 +1,62 @@
-/** What must be said beside a species' figures at a temperature: where it stands still, and where nobody has measured. */
-import { type DevelopmentSpan, developmentOnDay, type PreySpecies } from '../prey/index.ts';
+/** What must be said beside a species' figures at some temperatures: where it stands still, and where nobody has measured. */
+import {
+  type DayTemp,
+  type DevelopmentSpan,
+  developmentOnDay,
+  meanOfDay,
+  type PreySpecies,
+} from '../prey/index.ts';
 import type { TempC } from '../units.ts';
 
-/** Sentences on the spans of development and on laying at a constant temperature. */
-export function remarksAt(species: PreySpecies, tempC: TempC): readonly string[] {
-  const still = species.spans.flatMap((span) => standsStill(span, tempC) ?? []);
-  const outside = species.spans.flatMap((span) => outsideOf(span, tempC) ?? []);
-  return [...still, ...outside, ...layingOutside(species, tempC)];
+/** Days alike: their least and greatest temperature, and the mean of a week of them, for hard stops. */
+interface Days {
+  readonly temp: DayTemp;
+  readonly weekMeanC: TempC;
 }
 
-function standsStill(span: DevelopmentSpan, tempC: TempC): string | null {
-  if (developmentOnDay(span, { minC: tempC, maxC: tempC }, tempC) > 0) return null;
+/** Sentences on the spans of development and on laying at a constant temperature. */
+export const remarksAt = (species: PreySpecies, tempC: TempC): readonly string[] =>
+  climateRemarks(species, { temp: { minC: tempC, maxC: tempC }, weekMeanC: tempC });
+
+/** The same for days that are warmer than their nights: a figure is reckoned beyond what was measured only to its stop. */
+export function climateRemarks(species: PreySpecies, days: Days): readonly string[] {
+  const still = species.spans.flatMap((span) => standsStill(span, days) ?? []);
+  const outside = species.spans.flatMap((span) => outsideOf(span, days.temp) ?? []);
+  return [...still, ...outside, ...layingOutside(species, days.temp)];
+}
+
+function standsStill(span: DevelopmentSpan, { temp, weekMeanC }: Days): string | null {
+  if (developmentOnDay(span, temp, weekMeanC) > 0) return null;
   const { hardStopC, lowerThresholdC, upperStopC } = span;
-  const begins = `Nothing develops at ${tempC} °C: the ${span.code} span`;
-  if (tempC >= upperStopC.value) return `${begins} ends in the heat of ${upperStopC.value} °C.`;
-  return hardStopC && tempC > lowerThresholdC.value
+  const begins = `Nothing develops at ${spoken(temp)}: the ${span.code} span`;
+  if (temp.minC >= upperStopC.value) return `${begins} ends in the heat of ${upperStopC.value} °C.`;
+  return hardStopC && temp.maxC > lowerThresholdC.value
     ? `${begins} was not got through at a constant ${hardStopC.value} °C or less.`
     : `${begins} needs more than ${lowerThresholdC.value} °C.`;
 }
 
-const range = (temps: readonly number[]): { from: number; to: number } => ({
-  from: Math.min(...temps),
-  to: Math.max(...temps),
+const range = (temps: readonly number[]): DayTemp => ({
+  minC: Math.min(...temps),
+  maxC: Math.max(...temps),
 });
 
-const inWords = ({ from, to }: { from: number; to: number }): string =>
-  from === to ? `${from} °C` : `${from}-${to} °C`;
+const spoken = ({ minC, maxC }: DayTemp): string => (minC === maxC ? `${minC} °C` : `${minC}-${maxC} °C`);
 
-function outsideOf(span: DevelopmentSpan, tempC: TempC): string | null {
+const isWithin = (temp: DayTemp, known: DayTemp): boolean =>
+  known.minC <= temp.minC && temp.maxC <= known.maxC;
+
+function outsideOf(span: DevelopmentSpan, temp: DayTemp): string | null {
+  if (span.points.value.length === 0)
+    return `The days of the ${span.code} span are reckoned from its degree-days at every temperature.`;
   const known = range(span.points.value.map((point) => point.tempC));
-  if (known.from <= tempC && tempC <= known.to) return null;
-  return `${tempC} °C is outside what was measured for the ${span.code} span (${inWords(known)}): its days are reckoned, not measured.`;
+  if (isWithin(temp, known)) return null;
+  return `${spoken(temp)} is outside what was measured for the ${span.code} span (${spoken(known)}): its days are reckoned, not measured.`;
 }
 
-function layingOutside({ laying }: PreySpecies, tempC: TempC): string[] {
+function layingOutside({ laying }: PreySpecies, temp: DayTemp): string[] {
   if (!laying) return ['Nothing is known here of its laying.'];
   const known = range(laying.perFemaleDay.value.map((point) => point.tempC));
-  if (known.from <= tempC && tempC <= known.to) return [];
-  return [`${tempC} °C is outside what was measured of its laying (${inWords(known)}).`];
+  const mean = meanOfDay(temp);
+  if (isWithin({ minC: mean, maxC: mean }, known)) return [];
+  return [`${spoken(temp)} is outside what was measured of its laying (${spoken(known)}).`];
 }

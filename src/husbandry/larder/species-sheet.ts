@@ -1,10 +1,10 @@
 /** What a prey species does at one constant temperature: how long its stages take, who survives, how it grows and breeds. */
 
-import { type Growth, growthOf } from '../../maths/growth-rate.ts';
 import { type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
 import type { PreySpecies, StageKind } from '../prey/index.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
+import { colonyGrowth } from './colony-growth.ts';
 import { firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
 import { remarksAt } from './species-remarks.ts';
@@ -74,7 +74,7 @@ export function speciesSheet(species: PreySpecies, tempC: TempC): SpeciesSheet {
     hatchToAdult: sumOf(stages.filter(({ kind }) => kind !== 'egg')),
     adultDays: adultDays(species, tempC),
     byAge: develops ? agesOf(chain, rates) : [],
-    growth: develops && species.laying ? growthAt(chain, rates) : null,
+    growth: develops && species.laying ? growthAt(rates) : null,
     remarks: remarksAt(species, tempC),
   };
 }
@@ -148,17 +148,8 @@ function medianLength(chain: Chain, heads: Float64Array): Mm {
   return from + (to - from) * Math.min(1, Math.max(0, within));
 }
 
-/** Growth of a colony: the chain's step of a week, column by column, and its greatest eigenvalue. */
-function growthAt(chain: Chain, rates: ChainRates): SpeciesSheet['growth'] {
-  const columns = Array.from({ length: chain.size }, (_, from) => {
-    let heads = new Float64Array(chain.size);
-    heads[from] = 1;
-    for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, rates).heads.slice();
-    return heads;
-  });
-  const week = columns.map((_, to) => columns.map((column) => column[to] as number));
-  const growth: Growth | null = growthOf(week);
-  if (!growth) return null;
-  const doubling = (DAYS_PER_WEEK * Math.LN2) / Math.log(growth.factor);
-  return { perWeek: growth.factor, doublingDays: growth.factor > 1 ? doubling : null };
+/** Growth of a colony with room. */
+function growthAt(rates: ChainRates): SpeciesSheet['growth'] {
+  const growth = colonyGrowth(rates);
+  return growth && { perWeek: growth.perWeek, doublingDays: growth.doublingDays };
 }

@@ -149,8 +149,9 @@ export function ratesOn({ chain, bin, climate, speed }: Life, day: DayNumber): C
   const holds = bin.role === 'holding';
   const kept = ratesByChain.get(chain) ?? new Map<string, ChainRates>();
   ratesByChain.set(chain, kept);
-  return recall(kept, `${temp.minC} ${temp.maxC} ${weekMeanC} ${speed} ${holds}`, () =>
+  return recall(kept, `${temp.minC} ${temp.maxC} ${weekMeanC} ${speed} ${holds} ${climate.changes}`, () =>
     ratesOfDay(chain, {
+      lasting: !climate.changes,
       temp,
       weekMeanC,
       speed,

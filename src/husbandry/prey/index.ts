@@ -1,9 +1,16 @@
 /** Front door: prey species, their rates, and which prey suits which animal. */
-export { itemsWorth, type LengthWindow, suitability, windowFor } from './matching.ts';
+export { type LeftOut, leaveOneOut } from './leave-one-out.ts';
+export { itemsWorth, type LengthWindow, suitability, takesDead, windowFor } from './matching.ts';
 export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
 export type {
+  Brood,
+  ColdStore,
+  Crowding,
   DevelopmentPoint,
   DevelopmentSpan,
+  Eaten,
+  Laying,
+  PreyCaution,
   PreySpecies,
   PreyStage,
   SizeClass,

@@ -26,6 +26,9 @@ export function windowFor(rule: StageRule, eater: Eater, species: PreySpecies): 
   };
 }
 
+/** Whether dead prey is taken: only where the rule knows prey that is killed first; all others are fed live prey alone. */
+export const takesDead = ({ window }: StageRule): boolean => window.value.killFirstAbove !== null;
+
 /** Longest prey by its width against the head, and by its mass against the animal's. */
 function gapeLimits(rule: StageRule, eater: Eater, species: PreySpecies): number[] {
   if (!rule.gape) return [];

@@ -1,6 +1,7 @@
 /**
  * The allocation policy: a group takes, among what it may eat alive, first what is nearest to outgrowing it, then what
- * must be killed first, then what is cut into portions; species with a share cap beyond it only when nothing else is left.
+ * is dead already in the frozen stock, then what must be killed first, then what is cut into portions; species with a
+ * share cap beyond it only when nothing else is left.
  */
 import { itemsWorth } from '../prey/index.ts';
 import type { Cohort } from './cohorts.ts';

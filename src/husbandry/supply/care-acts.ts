@@ -68,8 +68,9 @@ export function moving({ snapshot, needy, options }: Asking): Candidate[] {
 }
 
 /** The bin put in a place like its own, warmer or cooler from today on; its past stays as it was. */
-function movedBy({ rooms, today }: Snapshot, bin: Bin, shift: number): Bin {
-  const { minC, maxC } = binClimate(rooms, bin).on(today);
+function movedBy(snapshot: Snapshot, bin: Bin, shift: number): Bin {
+  const { today } = snapshot;
+  const { minC, maxC } = binClimate(snapshot, bin).on(today);
   const before = { room: bin.room, ownC: bin.ownC ?? null };
   const ownC = { dayC: maxC + shift, nightC: minC + shift };
   const put = { kind: 'placed', day: today, before, after: { room: bin.room, ownC } } as const;

@@ -22,6 +22,8 @@ export interface Cohort {
   /** Day of the horizon on which they are there first, if nothing is late. */
   readonly arrives: number;
   readonly kind: 'here' | 'hatched' | 'delivered';
+  /** Dead already, in the frozen stock: not counted as alive, and only for those that take dead prey. */
+  readonly frozen: boolean;
   /** First slice in the run's arrays, and number of slices. */
   readonly firstSlice: number;
   readonly slices: number;
@@ -47,6 +49,7 @@ export function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, laid }: 
     (nodes, c): Unplaced => ({
       bin: b,
       species: bin.species,
+      frozen: bin.bin.role === 'frozen',
       arrives: nodes[0]?.arrives as number,
       kind: c === 0 ? 'here' : 'hatched',
       slices: nodes[0]?.slices as number,
@@ -72,7 +75,7 @@ interface SpeedLayout {
 
 /** Paths of the bin's cohorts, each at every speed; the cohorts of all speeds are the same in number and day. */
 function atSpeeds(snapshot: Snapshot, bin: StockBin, { stateAt, heads, days }: SpeedLayout): CohortPath[][] {
-  const climate = binClimate(snapshot.rooms, bin.bin);
+  const climate = binClimate(snapshot, bin.bin);
   const slices = snapshot.facts.policy.slices.value;
   const bySpeed = Array.from(bin.speedLogs, (log) => {
     const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log) };
@@ -92,8 +95,9 @@ function deliveredCohort(
   if (arrives >= days) return [];
   const paths = keptOr(laid.paths, delivery, () => {
     const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
-    const holding: StockBin = { ...bin, bin: { ...bin.bin, role: 'holding' } };
-    return atSpeeds(snapshot, holding, { stateAt: () => state, heads: delivery.lot.heads, days });
+    const role = bin.bin.role === 'frozen' ? 'frozen' : 'holding';
+    const apart: StockBin = { ...bin, bin: { ...bin.bin, role } };
+    return atSpeeds(snapshot, apart, { stateAt: () => state, heads: delivery.lot.heads, days });
   });
   const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
   const slices = nodes[0]?.slices as number;
@@ -101,6 +105,7 @@ function deliveredCohort(
     {
       bin: b,
       species: bin.species,
+      frozen: bin.bin.role === 'frozen',
       arrives,
       kind: 'delivered',
       slices,

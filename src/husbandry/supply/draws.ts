@@ -40,10 +40,10 @@ export function startLarder(larder: Larder, replicateKey: number, warmth: number
     larder.speedPlace[b] = placeOf(bin.speedLogs, drawn.speedLog + warmth * bin.speedPerDegree);
     larder.hazard[b] = drawn.hazard;
     larder.countFactor[b] = drawn.countFactor;
-    larder.diesOffOn[b] = waitFor(
-      policy.dieOffPerDay.value,
-      uniform(joinKeys(replicateKey, bin.key), FOR.dieOff),
-    );
+    larder.diesOffOn[b] =
+      bin.bin.role === 'frozen'
+        ? Number.POSITIVE_INFINITY
+        : waitFor(policy.dieOffPerDay.value, uniform(joinKeys(replicateKey, bin.key), FOR.dieOff));
   });
   stock.cohorts.forEach((cohort, c) => {
     larder.arrivesOn[c] =

@@ -1,6 +1,6 @@
 /** What each demand group may eat, laid out in arrays, and the order in which groups draw on the larder. */
 import type { DemandGroup } from '../appetite/index.ts';
-import type { PreySpecies } from '../prey/index.ts';
+import { type PreySpecies, takesDead } from '../prey/index.ts';
 
 export interface Menu {
   readonly groups: readonly DemandGroup[];
@@ -14,6 +14,8 @@ export interface Menu {
   readonly cutMaxMm: Float64Array;
   /** Portions one item is cut into. */
   readonly portions: Int32Array;
+  /** 1 where the group takes prey that is dead already. */
+  readonly takesDead: Uint8Array;
   /** Most of a day's items of this species, share; 1 without a cap. */
   readonly shareCap: Float64Array;
   /** 1 where some species of the group has a cap. */
@@ -47,6 +49,7 @@ export function menuOf(
       (max, cell) => max * Math.cbrt(portions[Math.floor(cell / species.length)] as number),
     ),
     portions,
+    takesDead: Uint8Array.from(groups, ({ rule }) => Number(takesDead(rule))),
     shareCap: cells((group, s) => group.rule.shareCaps.value[s.form] ?? 1),
     hasCaps: Uint8Array.from(groups, ({ rule }) =>
       Number(Object.values(rule.shareCaps.value).some((cap) => cap < 1)),

@@ -1,7 +1,7 @@
 /** The passes over the larder in which a group is served: how prey is given, and whether shares of species are capped. */
 
-/** 'whole': alive or killed, in no pass. */
-export type Preparation = 'alive' | 'killed' | 'cut' | 'whole';
+/** 'thawed': out of frozen stock, dead already; 'whole': alive, thawed or killed, in no pass. */
+export type Preparation = 'alive' | 'thawed' | 'killed' | 'cut' | 'whole';
 
 export interface Pass {
   readonly preparation: Preparation;
@@ -10,8 +10,10 @@ export interface Pass {
 
 export const PASSES: readonly Pass[] = [
   { preparation: 'alive', capped: true },
+  { preparation: 'thawed', capped: true },
   { preparation: 'killed', capped: true },
   { preparation: 'alive', capped: false },
+  { preparation: 'thawed', capped: false },
   { preparation: 'killed', capped: false },
   { preparation: 'cut', capped: false },
 ];

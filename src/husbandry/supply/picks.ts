@@ -48,10 +48,11 @@ export function picksFor(larder: Larder, menu: Menu): Picks {
     total: 0,
     ofSpecies: new Float64Array(species.length),
     takes: {
-      alive: takesOf(larder, menu, [menu.minMm, menu.liveMaxMm]),
-      killed: takesOf(larder, menu, [menu.liveMaxMm, menu.maxMm]),
-      cut: takesOf(larder, menu, [menu.maxMm, menu.cutMaxMm]),
-      whole: takesOf(larder, menu, [menu.minMm, menu.maxMm]),
+      alive: takesOf(larder, menu, { low: menu.minMm, high: menu.liveMaxMm, of: 'live' }),
+      thawed: takesOf(larder, menu, { low: menu.minMm, high: menu.maxMm, of: 'frozen' }),
+      killed: takesOf(larder, menu, { low: menu.liveMaxMm, high: menu.maxMm, of: 'live' }),
+      cut: takesOf(larder, menu, { low: menu.maxMm, high: menu.cutMaxMm, of: 'live' }),
+      whole: takesOf(larder, menu, { low: menu.minMm, high: menu.maxMm, of: 'any' }),
     },
     active: new Int32Array(cohorts.length),
     activeCount: 0,
@@ -63,11 +64,19 @@ export function picksFor(larder: Larder, menu: Menu): Picks {
   };
 }
 
-/** By group, the cohorts of the species whose lengths between two edges it takes. */
-function takesOf({ stock }: Larder, menu: Menu, [low, high]: readonly [Float64Array, Float64Array]): Takes[] {
+interface Edges {
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  readonly of: 'live' | 'frozen' | 'any';
+}
+
+/** By group, the cohorts of the species whose lengths between two edges it takes; frozen ones only if it takes dead prey. */
+function takesOf({ stock }: Larder, menu: Menu, { low, high, of }: Edges): Takes[] {
   return menu.groups.map((_, group) => {
     const cellOf = (c: number) => group * menu.species.length + (stock.cohorts[c] as Cohort).species;
     const cohort = Int32Array.from(stock.cohorts.keys()).filter((c) => {
+      if (stock.cohorts[c]?.frozen ? of === 'live' || menu.takesDead[group] !== 1 : of === 'frozen')
+        return false;
       const cell = cellOf(c);
       const [least, most] = [low[cell] as number, high[cell] as number];
       return low === menu.minMm ? least <= most : least < most;

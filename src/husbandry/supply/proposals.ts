@@ -1,7 +1,7 @@
 /** What each animal due tonight is offered out of which bin, and what else it could get. */
 import { eaterOf } from '../animals/index.ts';
 import type { PreyOffer } from '../appetite/index.ts';
-import { itemsWorth, type LengthWindow, windowFor } from '../prey/index.ts';
+import { itemsWorth, type LengthWindow, takesDead, windowFor } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { NextMeal } from './next-meal.ts';
 import { type Shelf, shelvesOf } from './shelf-stock.ts';
@@ -64,15 +64,16 @@ function tableOf(snapshot: Snapshot, due: NextMeal, shelves: readonly Shelf[]): 
   const eater = eaterOf(due.kind, due.animal);
   const eatable = shelves.flatMap((shelf) => {
     const window = windowFor(due.rule, eater, shelf.species);
+    if (shelf.bin.role === 'frozen' && !takesDead(due.rule)) return [];
     return window ? [{ shelf, window }] : [];
   });
   return { snapshot, due, eatable };
 }
 
-const PREPARATIONS = ['alive', 'killed', 'cut'] as const;
+const PREPARATIONS = ['alive', 'thawed', 'killed', 'cut'] as const;
 type Preparation = (typeof PREPARATIONS)[number];
 
-/** The first that there is of: the bin preferred, live prey nearest to outgrowing the animal, prey to kill, to cut, treats. */
+/** The first that there is of: the bin preferred, live prey nearest to outgrowing the animal, frozen, to kill, to cut, treats. */
 function offerFor(table: Table, preferred: string | undefined): PreyOffer | null {
   const { due, eatable } = table;
   const chosen = eatable.filter(({ shelf }) => shelf.bin.code === preferred);
@@ -116,6 +117,7 @@ function helpings(table: Table, choices: readonly Choice[], preparation: Prepara
   const portions = Math.max(1, Math.floor(table.due.rule.portions.value));
   const pieces = preparation === 'cut' ? portions : 1;
   return choices
+    .filter(({ shelf }) => (shelf.bin.role === 'frozen') === (preparation === 'thawed'))
     .flatMap(({ shelf, window }): Helping[] => {
       const [low, high] = boundsOf(window, preparation, portions);
       const fitting = shelf.slices.filter(
@@ -132,6 +134,7 @@ function helpings(table: Table, choices: readonly Choice[], preparation: Prepara
 
 function boundsOf(window: LengthWindow, preparation: Preparation, portions: number): [number, number] {
   if (preparation === 'alive') return [window.minMm, window.liveMaxMm];
+  if (preparation === 'thawed') return [window.minMm, window.maxMm];
   if (preparation === 'killed') return [window.liveMaxMm, window.maxMm];
   return portions > 1 ? [window.maxMm, window.maxMm * Math.cbrt(portions)] : [1, 0];
 }
@@ -173,7 +176,8 @@ function offerOf({ shelf, fitting, preparation, portions }: Helping, heads: numb
     heads,
     fromMm: Math.min(...lengths),
     toMm: Math.max(...lengths),
-    killFirst: preparation !== 'alive',
+    killFirst: preparation === 'killed' || preparation === 'cut',
     portions,
+    ...(preparation === 'thawed' ? { thawed: true } : {}),
   };
 }

@@ -77,7 +77,7 @@ export interface DaySpan {
 function aliveByBand(stock: Stock, species: number, edges: Float64Array): number[] {
   const heads = new Array<number>(edges.length - 1).fill(0);
   for (const cohort of stock.cohorts) {
-    if (cohort.species !== species || cohort.kind !== 'here') continue;
+    if (cohort.species !== species || cohort.kind !== 'here' || cohort.frozen) continue;
     const path = cohort.nodes[Math.floor(cohort.nodes.length / 2)];
     for (let q = 0; path && q < cohort.slices; q++) {
       const length = path.lengthMm[q] as number;

@@ -43,17 +43,20 @@ function chainFor(species: PreySpecies): Chain {
   return chain;
 }
 
-function speciesOf(snapshot: Snapshot, code: string): PreySpecies {
+function speciesOf(snapshot: Setting, code: string): PreySpecies {
   const species = snapshot.facts.species.get(code);
   if (!species) throw new Error(`there is no prey species ${code}`);
   return species;
 }
 
+/** What a bin's state on a day rests on besides its own record. */
+export type Setting = Pick<Snapshot, 'today' | 'rooms' | 'removedRooms' | 'facts'>;
+
 /** The bin as it stands on the snapshot's day. */
-export function stockBin(snapshot: Snapshot, bin: Bin, species: readonly PreySpecies[]): StockBin {
+export function stockBin(snapshot: Setting, bin: Bin, species: readonly PreySpecies[]): StockBin {
   const { policy } = snapshot.facts;
   const chain = chainFor(speciesOf(snapshot, bin.species));
-  const climate = binClimate(snapshot.rooms, bin);
+  const climate = binClimate(snapshot, bin);
   const belief = beliefOf(bin, snapshot.today, { chain, policy, climate });
   const speed = Math.exp(belief.speedLog.mean);
   const state = belief.stateAt(speed);

@@ -43,8 +43,8 @@ export function noteAlive(
   const week = tally.weekOf[day] as number;
   const { cohorts } = larder.stock;
   const [from, to] = [edgesMm[0] as number, edgesMm[edgesMm.length - 1] as number];
-  for (const [c, { species, firstSlice, slices }] of cohorts.entries()) {
-    if ((larder.arrivesOn[c] as number) > day) continue;
+  for (const [c, { species, firstSlice, slices, frozen }] of cohorts.entries()) {
+    if (frozen || (larder.arrivesOn[c] as number) > day) continue;
     const row = (week * tally.species + species) * tally.bands;
     for (let q = firstSlice; q < firstSlice + slices; q++) {
       const length = larder.lengthMm[q] as number;

@@ -8,6 +8,15 @@ import { roomsRemoved } from './003-rooms-removed.ts';
 import { sacs } from './004-sacs.ts';
 import { comingsAndGoings } from './005-comings-and-goings.ts';
 import { larder } from './006-larder.ts';
+import { placed } from './007-placed.ts';
 import type { Migration } from './migration.ts';
 
-export const migrations: readonly Migration[] = [first, kinds, roomsRemoved, sacs, comingsAndGoings, larder];
+export const migrations: readonly Migration[] = [
+  first,
+  kinds,
+  roomsRemoved,
+  sacs,
+  comingsAndGoings,
+  larder,
+  placed,
+];

@@ -67,10 +67,11 @@ const eveningWords = (evening: DayNumber, today: DayNumber): string =>
 
 /** '3 house crickets, 6–8 mm, killed first'. */
 const offerWords = (
-  { heads, species, fromMm, toMm, killFirst, portions }: Omit<PreyOffer, 'bin'>,
+  { heads, species, fromMm, toMm, killFirst, thawed, portions }: Omit<PreyOffer, 'bin'>,
   { names, unit }: Pick<Telling, 'names' | 'unit'>,
 ): string => {
-  const first = portions > 1 ? `, killed and cut into ${portions}` : killFirst ? ', killed first' : '';
+  const prepared = thawed ? ', thawed' : killFirst ? ', killed first' : '';
+  const first = portions > 1 ? `, killed and cut into ${portions}` : prepared;
   return `${heads} ${preyName(names.species, species, heads)}, ${lengthRange(fromMm, toMm, unit)}${first}`;
 };
 

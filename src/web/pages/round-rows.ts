@@ -43,12 +43,12 @@ const proposed = (snapshot: Snapshot): ReadonlyMap<string, ShownOffer | null> =>
     eveningOf(snapshot).servings.map(({ animal, offer }) => [animal, offer === null ? null : given(offer)]),
   );
 
-const given = ({ bin, heads, fromMm, toMm, killFirst, portions }: PreyOffer): ShownOffer => ({
+const given = ({ bin, heads, fromMm, toMm, killFirst, thawed, portions }: PreyOffer): ShownOffer => ({
   bin,
   heads,
   fromMm,
   toMm,
-  preKilled: killFirst,
+  preKilled: killFirst || thawed === true,
   portions,
 });
 

@@ -45,11 +45,11 @@ const servingWords = (here: Visit, { offer, state }: Serving) =>
 
 const offerWords = (
   { names, unit }: Visit,
-  { species, heads, fromMm, toMm, bin, killFirst, portions }: PreyOffer,
+  { species, heads, fromMm, toMm, bin, killFirst, thawed, portions }: PreyOffer,
 ) => ({
   heads,
   prey: preyName(names.species, species, heads),
   lengths: lengthRange(fromMm, toMm, unit),
   bin,
-  first: firstWords({ killFirst, portions }),
+  first: firstWords({ killFirst, thawed: thawed === true, portions }),
 });

@@ -59,6 +59,19 @@ const VERB_GROUPS: readonly VerbGroup[] = [
       'discard',
       'move',
       'take-in',
+      'harvest',
+      'cull',
+      'retire',
+      'split-bin',
+      'merge-bins',
+      'clean-out',
+      'quarantine',
+      'place-bin',
+      'cold-store',
+      'found-dead',
+      'see-adults',
+      'sex-adults',
+      'die-off',
     ],
   },
   {
@@ -89,7 +102,7 @@ const VERB_GROUPS: readonly VerbGroup[] = [
   {
     value: 'settings',
     label: 'Settings and rooms',
-    verbs: ['edit-settings', 'first-room', 'add-room', 'edit-room', 'remove-room'],
+    verbs: ['edit-settings', 'first-room', 'add-room', 'edit-room', 'remove-room', 'read-temperatures'],
   },
 ];
 

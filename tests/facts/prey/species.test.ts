@@ -6,12 +6,14 @@ import type { DevelopmentSpan, PreySpecies } from '../../../src/husbandry/prey/s
 const sharesOf = (species: PreySpecies, span: DevelopmentSpan): number =>
   species.stages.filter((stage) => stage.span === span.code).reduce((sum, stage) => sum + stage.share, 0);
 
+const liveBearing = ['blaptica-dubia', 'nauphoeta-cinerea', 'blaberus-discoidalis'];
+
 const increases = (values: readonly number[]): boolean =>
   values.every((value, i) => i === 0 || value > values[i - 1]!);
 
-it('knows ten species, each under its own code', () => {
-  expect(preySpecies).toHaveLength(10);
-  expect(speciesByCode.size).toBe(10);
+it('knows seventeen species, each under its own code', () => {
+  expect(preySpecies).toHaveLength(17);
+  expect(speciesByCode.size).toBe(17);
 });
 
 it('writes every alias in lower case and gives none to two species', () => {
@@ -84,10 +86,69 @@ describe.each(preySpecies)('$name', (species) => {
   it('lists eggs first, and no egg for species that bear live young', () => {
     const kinds = species.stages.map((stage) => stage.kind);
     expect(kinds.lastIndexOf('egg')).toBeLessThanOrEqual(0);
-    expect(kinds.includes('egg')).toBe(species.code !== 'blaptica-dubia');
+    expect(kinds.includes('egg')).toBe(!liveBearing.includes(species.code));
   });
 
   it('feeds at least one stage', () => {
     expect(species.adult.fed || species.stages.some((stage) => stage.fed)).toBe(true);
   });
+
+  it('lays in broods what it lays by the day: the young of a brood over the days between broods', () => {
+    const { brood, perFemaleDay } = species.laying ?? {};
+    if (!brood || !perFemaleDay) return;
+    const there = perFemaleDay.value.find(({ tempC }) => tempC === brood.tempC);
+    expect(there?.perDay).toBeCloseTo(brood.young.value / brood.intervalDays.value, 9);
+  });
+
+  it('lays by an age curve with a mean of 1, at rising shares of its laying life', () => {
+    const byAge = species.laying?.byAge?.value;
+    if (!byAge) return;
+    expect(increases(byAge.map(([share]) => share))).toBe(true);
+    expect(byAge.reduce((sum, [, rate]) => sum + rate, 0) / byAge.length).toBeCloseTo(1, 2);
+  });
+
+  it('has room for some, and keeps cool within limits that do not harm', () => {
+    const { crowding, coldStore } = species;
+    expect((crowding?.headsPerUnit.value ?? 1) > 0 && (crowding?.deathsPerDayOver.value ?? 0) >= 0).toBe(
+      true,
+    );
+    expect((crowding?.eaten ?? []).every(({ perEater }) => perEater.value > 0)).toBe(true);
+    if (!coldStore) return;
+    expect(coldStore.harmBelowC.value).toBeLessThan(coldStore.fromC.value);
+    expect(coldStore.fromC.value).toBeLessThan(coldStore.toC.value);
+  });
+
+  it('gives its cautions as whole sentences', () => {
+    const texts = (species.cautions ?? []).map(({ text }) => text.value);
+    expect(texts.filter((text) => !/^[A-Z].*\.$/.test(text))).toEqual([]);
+  });
+});
+
+it('breeds by broods or egg cases where four roaches and the springtail do', () => {
+  expect(preySpecies.filter(({ laying }) => laying?.brood).map(({ code }) => code)).toEqual([
+    'blaptica-dubia',
+    'periplaneta-lateralis',
+    'nauphoeta-cinerea',
+    'blaberus-discoidalis',
+    'folsomia-candida',
+  ]);
+});
+
+it('never cools superworms, and lets them pupate only when alone', () => {
+  const zophobas = speciesByCode.get('zophobas-morio')!;
+  expect(zophobas.coldStore).toBeUndefined();
+  expect(zophobas.pupatesAlone).toBe(true);
+  expect(preySpecies.filter(({ coldStore }) => coldStore).map(({ code }) => code)).toEqual([
+    'tenebrio-molitor',
+    'galleria-mellonella',
+  ]);
+});
+
+it('turns the coefficients of the flour model, per beetle in 20 grams, to grams', () => {
+  for (const code of ['tribolium-castaneum', 'tribolium-confusum'])
+    expect(speciesByCode.get(code)!.crowding!.eaten!.map(({ perEater }) => perEater.value / 20)).toEqual([
+      expect.closeTo(0.0093, 12),
+      expect.closeTo(0.011, 12),
+      expect.closeTo(0.0178, 12),
+    ]);
 });

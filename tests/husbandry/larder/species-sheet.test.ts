@@ -36,30 +36,56 @@ describe('the banded cricket at 30 °C', () => {
   });
 });
 
-describe.each(preySpecies.filter(({ laying }) => laying))('the growth of $commonName at 28 °C', (species) => {
-  const { growth } = speciesSheet(species, 28);
+const optimumOf = (species: PreySpecies): number =>
+  Math.min(...species.spans.map(({ optimumC }) => optimumC.value));
 
-  it('is what a colony with room comes to after long', () => {
-    const chain = chainOf(species);
-    const bin: Bin = binWith({ code: 'B1', species: species.code, role: 'colony' });
-    const life: Life = { chain, bin, climate: steadyClimate({ minC: 28, maxC: 28 }), speed: 1 };
-    let state: BinState = { ...emptyState(chain), heads: new Float64Array(chain.size).fill(1) };
-    const [settling, weeks] = [600, 100];
-    let logGrowth = 0;
-    for (let week = 0; week < settling + weeks; week++) {
-      const before = totalHeads(state.heads);
-      for (let day = 0; day < 7; day++) state = nextDay(life, state, 7 * week + day).state;
-      const factor = totalHeads(state.heads) / before;
-      if (week >= settling) logGrowth += Math.log(factor) / weeks;
-      state = { ...state, heads: scaleTo(state.heads, 1) };
-    }
-    expect(Math.exp(logGrowth)).toBeCloseTo(growth!.perWeek, 5);
-  });
+it.each(preySpecies)(
+  '$name grows at its optimum, every figure finite and every remark a sentence',
+  (species) => {
+    const sheet = speciesSheet(species, optimumOf(species));
+    expect(sheet.develops).toBe(true);
+    expect(sheet.growth!.perWeek).toBeGreaterThan(1);
+    expect(JSON.stringify(sheet)).not.toMatch(/Infinity|NaN/);
+    const { doublingDays } = sheet.growth!;
+    const figures = [
+      sheet.adultDays,
+      doublingDays,
+      ...sheet.stages.flatMap(({ days, survival }) => [days, survival]),
+    ];
+    expect(figures.filter((figure) => figure === null || !Number.isFinite(figure))).toEqual([]);
+    expect(sheet.remarks.filter((remark) => !/^[A-Z0-9].*\.$/.test(remark))).toEqual([]);
+  },
+);
 
-  it('doubles in the time that fits its growth', () => {
-    expect(growth!.perWeek ** (growth!.doublingDays! / 7)).toBeCloseTo(2, 9);
-  });
-});
+describe.each(preySpecies.filter(({ laying }) => laying))(
+  'the growth of $commonName at its optimum',
+  (species) => {
+    const tempC = Math.min(28, optimumOf(species));
+    const { growth } = speciesSheet(species, tempC);
+
+    it('is what a colony with room comes to after long', () => {
+      const chain = chainOf(species);
+      const bin: Bin = binWith({ code: 'B1', species: species.code, role: 'colony' });
+      const life: Life = { chain, bin, climate: steadyClimate({ minC: tempC, maxC: tempC }), speed: 1 };
+      let state: BinState = { ...emptyState(chain), heads: new Float64Array(chain.size).fill(1) };
+      /** Generations in step part slowly where siblings differ little. */
+      const [settling, weeks] = [species.immatureCv.value < 0.07 ? 3000 : 600, 100];
+      let logGrowth = 0;
+      for (let week = 0; week < settling + weeks; week++) {
+        const before = totalHeads(state.heads);
+        for (let day = 0; day < 7; day++) state = nextDay(life, state, 7 * week + day).state;
+        const factor = totalHeads(state.heads) / before;
+        if (week >= settling) logGrowth += Math.log(factor) / weeks;
+        state = { ...state, heads: scaleTo(state.heads, 1) };
+      }
+      expect(Math.exp(logGrowth)).toBeCloseTo(growth!.perWeek, 5);
+    });
+
+    it('doubles in the time that fits its growth', () => {
+      expect(growth!.perWeek ** (growth!.doublingDays! / 7)).toBeCloseTo(2, 9);
+    });
+  },
+);
 
 it('says plainly that nothing develops in the cold, in the heat and below a hard stop', () => {
   const cold = speciesSheet(gryllodes, 15);

@@ -7,7 +7,7 @@ import { orderInTimeFor } from '../../../src/husbandry/supply/delivery-days.ts';
 import { forecastDemand } from '../../../src/husbandry/supply/demand.ts';
 import { hatchWave } from '../../../src/husbandry/supply/wave.ts';
 import { youngPrey } from '../../../src/husbandry/supply/young-prey.ts';
-import { animalWith, binWith, mixedAnimals, snapshotWith, TODAY } from '../../support/room.ts';
+import { animalWith, binWith, countedBin, mixedAnimals, snapshotWith, TODAY } from '../../support/room.ts';
 
 const sac: PlannedChange = {
   code: 'P1',
@@ -119,11 +119,12 @@ describe('what to start and when', () => {
   const starts = (from: number, tempC: number) => {
     const change = { ...sac, from: TODAY + from, to: TODAY + from };
     const rooms = [{ code: 'room', name: 'Room', dayTempC: tempC, nightTempC: tempC }];
-    const here = snapshotWith({ changes: [change], rooms });
+    const crickets = countedBin('B1', 'acheta-domesticus', { heads: 50, fromMm: 15, toMm: 20 });
+    const here = snapshotWith({ changes: [change], rooms, bins: [crickets] });
     return youngPrey(here, change, hatchWave(here, change)!);
   };
 
-  it('fits the young: flies from a cup and the smallest crickets', () => {
+  it('fits the young: flies from a cup, and the smallest of the crickets that are kept here', () => {
     const { cups, order, fits } = starts(60, 25);
     expect(cups?.species).toBe('drosophila-melanogaster');
     expect(order?.size).toMatch(/pinhead/);

@@ -45,7 +45,8 @@ export function animalOf(
     at += dice.exponential() / perDay;
     leaves[i] = at;
   }
-  for (let i = 0; i < breed.adultParts; i += 1) at += (dice.exponential() * breed.adultDays) / breed.adultParts;
+  for (let i = 0; i < breed.adultParts; i += 1)
+    at += (dice.exponential() * breed.adultDays) / breed.adultParts;
   const killed = dice.exponential() / (breed.deathsPerDay * hazard);
   return { leaves, firstPart, dies: Math.min(at, killed), taken: Number.POSITIVE_INFINITY };
 }
@@ -64,14 +65,20 @@ export const isAdultOn = ({ leaves }: Animal, day: number): boolean =>
   leaves.length === 0 || (leaves[leaves.length - 1] as number) <= day;
 
 function lengthAt({ lengths }: Breed, share: number): number {
-  const i = Math.max(1, lengths.findIndex(([s]) => s >= share));
+  const i = Math.max(
+    1,
+    lengths.findIndex(([s]) => s >= share),
+  );
   const [s0, mm0] = lengths[i - 1] as [number, number];
   const [s1, mm1] = lengths[i] as [number, number];
   return mm0 * (mm1 / mm0) ** ((share - s0) / (s1 - s0));
 }
 
 function shareAt({ lengths }: Breed, mm: number): number {
-  const i = Math.max(1, lengths.findIndex(([, each]) => each >= mm));
+  const i = Math.max(
+    1,
+    lengths.findIndex(([, each]) => each >= mm),
+  );
   const [s0, mm0] = lengths[i - 1] as [number, number];
   const [s1, mm1] = lengths[i] as [number, number];
   return s0 + ((s1 - s0) * Math.log(mm / mm0)) / Math.log(mm1 / mm0);

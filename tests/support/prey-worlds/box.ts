@@ -60,7 +60,8 @@ export function live(world: World): Lived {
   const notes: Note[] = [{ day: 0, what: 'came', ...parcel }];
   let lookedFor = 0;
   for (let day = 1; day <= habits.days; day += 1) {
-    const does = (every: number | null) => every !== null && day % every === 0 && dice.uniform() >= habits.skips;
+    const does = (every: number | null) =>
+      every !== null && day % every === 0 && dice.uniform() >= habits.skips;
     if (does(habits.deadEvery)) {
       const dead = animals.filter(({ dies, taken }) => lookedFor < dies && dies <= day && taken > dies);
       notes.push({ day, what: 'dead', heads: dead.length });

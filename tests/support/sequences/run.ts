@@ -18,6 +18,7 @@ import { animalActs } from './animal-acts.ts';
 import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
+import { livingActs } from './living-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -29,13 +30,15 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...herdActs,
   ...bookActs,
   ...larderActs,
+  ...livingActs,
 };
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
 const WEIGHTS: Readonly<Record<string, number>> = {
   recordEvening: 6,
   recordMorning: 3,
-  bringBack: 3,
+  bringBack: 6,
+  coldStore: 3,
   editAnimal: 3,
   addAnimal: 2,
   addBin: 2,
@@ -108,6 +111,8 @@ async function furnish(room: Room): Promise<void> {
   const lot = { heads: 200, fromMm: 4, toMm: 6 };
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', capacity: 400, lot }));
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', demo: true }));
+  const larvae = { heads: 300, fromMm: 12, toMm: 20 };
+  good(await actions.addBin(room, { species: 'tenebrio-molitor', room: 'R1', lot: larvae }));
   good(await actions.startCup(room, { species: 'drosophila-hydei', room: 'R1' }));
   good(await actions.addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };

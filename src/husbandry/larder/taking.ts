@@ -1,0 +1,76 @@
+/** What can be taken out of a bin, and the lots in which it comes into another with its lengths kept. */
+import type { Mm } from '../units.ts';
+import type { Lot } from './bin.ts';
+import type { Chain } from './chain.ts';
+import { between, firstYoung, totalHeads } from './lot.ts';
+
+export interface LengthRange {
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+}
+
+const firstAdult = (chain: Chain): number =>
+  chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
+
+/** All that is no egg, from the newly hatched to the grown. */
+export const everySize = (chain: Chain): LengthRange => ({
+  fromMm: chain.fromMm[firstYoung(chain)] as number,
+  toMm: chain.toMm[chain.size - 1] as number,
+});
+
+/** Adults are of one length. */
+export function adultSize(chain: Chain): LengthRange {
+  const adultMm = chain.toMm[chain.size - 1] as number;
+  return { fromMm: adultMm, toMm: adultMm };
+}
+
+/** The same range without the adults, who are kept to breed: its end lies just below their length. */
+export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): LengthRange {
+  const belowMm = adultSize(chain).toMm * (1 - Number.EPSILON);
+  return { fromMm: Math.min(fromMm, belowMm), toMm: Math.min(toMm, belowMm) };
+}
+
+interface Taking extends LengthRange {
+  readonly heads: number;
+}
+
+/**
+ * So many heads of these lengths as lots of whole heads: the grown as one, the growing cut into at most `parts` by rank
+ * of length, each spread evenly over its own lengths. Where none are known of, one lot over the lengths asked for.
+ */
+export function lotsTaken(chain: Chain, heads: Float64Array, { taking, parts }: Lots): readonly Lot[] {
+  const within = between(chain, heads, taking);
+  const there = totalHeads(within);
+  if (there <= 0) return taking.heads > 0 ? [{ ...taking }] : [];
+  const grown = Math.round((taking.heads * totalHeads(within, firstAdult(chain))) / there);
+  const young = within.subarray(0, firstAdult(chain));
+  const adults = grown > 0 ? [{ heads: grown, ...adultSize(chain) }] : [];
+  return [...youngLots(chain, young, { heads: taking.heads - grown, parts }), ...adults];
+}
+
+interface Lots {
+  readonly taking: Taking;
+  readonly parts: number;
+}
+
+/** Equal parts by rank; no part is less than one head. */
+function youngLots(chain: Chain, young: Float64Array, wanted: { heads: number; parts: number }): Lot[] {
+  const parts = Math.min(wanted.parts, wanted.heads);
+  return Array.from({ length: parts }, (_, part) => ({
+    heads: Math.round((wanted.heads * (part + 1)) / parts) - Math.round((wanted.heads * part) / parts),
+    fromMm: lengthAtRank(chain, young, part / parts),
+    toMm: lengthAtRank(chain, young, (part + 1) / parts),
+  }));
+}
+
+/** Length below which this share of the heads is. */
+function lengthAtRank(chain: Chain, heads: Float64Array, share: number): Mm {
+  const rank = share * totalHeads(heads);
+  const last = heads.findLastIndex((n) => n > 0);
+  let at = heads.findIndex((n) => n > 0);
+  let below = 0;
+  while (at < last && below + (heads[at] as number) < rank) below += heads[at++] as number;
+  const within = Math.min(1, Math.max(0, (rank - below) / (heads[at] as number)));
+  const [from, to] = [chain.fromMm[at] as number, chain.toMm[at] as number];
+  return from + (to - from) * within;
+}
