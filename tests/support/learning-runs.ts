@@ -32,13 +32,13 @@ export interface Run {
 }
 
 /** Natures drawn from the priors of the product. */
-export function natureOf(seed: number): Run {
+function natureOf(seed: number): Run {
   const dice = diceOf(1_000_003 * (seed + 1));
   const { speedLogSd, hazardCv } = facts.policy;
   return { speed: dice.logNormal(speedLogSd.value), hazard: dice.gammaOfCv(hazardCv.value) };
 }
 
-export const lived = (seed: number, nature: Run, habits: Habits = HABITS, kept = CRICKETS): Lived =>
+const lived = (seed: number, nature: Run, habits: Habits = HABITS, kept = CRICKETS): Lived =>
   live({ seed, breed: breedOf(kept), nature, parcel: PARCEL, classes: classesOf(kept), habits });
 
 export interface Score {
@@ -51,9 +51,9 @@ export interface Score {
   off: number;
 }
 
-export const newScore = (): Score => ({ runs: 0, below: 0, within: 0, above: 0, off: 0 });
+const newScore = (): Score => ({ runs: 0, below: 0, within: 0, above: 0, off: 0 });
 
-export function scored(score: Score, { low, mid, high }: Omit<Learned, 'tooLittle'>, truth: number): void {
+function scored(score: Score, { low, mid, high }: Omit<Learned, 'tooLittle'>, truth: number): void {
   score.runs += 1;
   if (truth < low) score.below += 1;
   else if (truth > high) score.above += 1;

@@ -69,7 +69,7 @@ function eventOf(note: Note): BinEvent {
 }
 
 /** The holding bin these notes are kept of. */
-export const boxOf = ({ species }: Kept, notes: readonly Note[]): Bin =>
+const boxOf = ({ species }: Kept, notes: readonly Note[]): Bin =>
   binWith({ code: 'B1', species: species.code, events: notes.map(eventOf) });
 
 const chains = new WeakMap<PreySpecies, Chain>();
