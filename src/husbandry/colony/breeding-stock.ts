@@ -1,10 +1,14 @@
 /** The smallest breeding stock that bears a wanted harvest for ever, and the largest harvest a given room bears. */
 import type { Solve } from '../../maths/linear-programme.ts';
 import { totalHeads } from '../larder/index.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import { adultAgeWeeks, type Breeding, sizedShare, type Wanted } from './breeding.ts';
 import { type Limit, type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
 
-/** A colony that stays as it is, week after week; means, so that heads need not be whole. */
+/**
+ * A colony that stays as it is while an even share is taken every day: a week would hide adults who live for days.
+ * Means, so that heads need not be whole.
+ */
 export interface BreedingStock {
   /** Adults, of whom females and the males they need are kept. */
   readonly adults: number;
@@ -58,7 +62,7 @@ export function mostTaken(
       aim: 'most taken',
     }),
   );
-  return solved.status === 'optimal' ? solved.value : null;
+  return solved.status === 'optimal' ? solved.value * DAYS_PER_WEEK : null;
 }
 
 /** Whom the wanted sizes leave may go too, adults before they are past breeding must not stay. */
@@ -67,15 +71,18 @@ function harvested(
   wanted: readonly Wanted[],
   over: Pick<Stationary, 'aim' | 'limits'>,
 ): Stationary {
-  const { chain, week, retireWeeks } = breeding;
-  const takings = wanted.map((size) => ({ share: sizedShare(chain, size), least: size.heads }));
+  const { chain, day, retireWeeks } = breeding;
+  const takings = wanted.map((size) => ({
+    share: sizedShare(chain, size),
+    least: size.heads / DAYS_PER_WEEK,
+  }));
   const others = Float64Array.from({ length: chain.size }, (_, j) =>
     j < chain.firstHead ? 0 : Math.max(0, 1 - takings.reduce((sum, { share }) => sum + (share[j] ?? 0), 0)),
   );
   const standingMost = adultAgeWeeks(breeding).map((age) =>
     age > retireWeeks ? 0 : Number.POSITIVE_INFINITY,
   );
-  return { ...over, step: week, takings: [...takings, { share: others, least: 0 }], standingMost };
+  return { ...over, step: day, takings: [...takings, { share: others, least: 0 }], standingMost };
 }
 
 const adultsOf = ({ chain, firstAdult }: Breeding): Float64Array =>
@@ -84,7 +91,7 @@ const adultsOf = ({ chain, firstAdult }: Breeding): Float64Array =>
 function stockSaid(breeding: Breeding, wanted: readonly Wanted[], { standing, taken }: Stock): BreedingStock {
   const adults = totalHeads(standing, breeding.firstAdult);
   const females = adults * breeding.femaleShare;
-  const heads = taken.map((each) => totalHeads(each));
+  const heads = taken.map((each) => totalHeads(each) * DAYS_PER_WEEK);
   return {
     adults,
     females,

@@ -39,7 +39,7 @@ export function breedingAsked({ species }: Facts, question: ColonyQuestion): Res
     return err(problem('unknown-species', `There is no prey species "${question.species}".`, 'species'));
   const { commonName, cup } = found;
   if (cup !== null)
-    return err(problem('kept-in-cups', `${commonName}s are raised in cups: plan cups instead.`, 'species'));
+    return err(problem('kept-in-cups', `The ${commonName} is raised in cups: plan cups instead.`, 'species'));
   const breeding = breedingOf(found, tempOf(question));
   if (breeding === null)
     return err(
@@ -47,14 +47,14 @@ export function breedingAsked({ species }: Facts, question: ColonyQuestion): Res
     );
   const growth = colonyGrowth(breeding.rates);
   if (growth === null || growth.perDay <= 0) return err(doesNotGrow(question, commonName));
-  const amiss = wantedAmiss(question, breeding) ?? startersAmiss(question.starters);
+  const amiss = wantedAmiss(question, breeding) ?? startersAmiss(question.starters, breeding);
   return amiss ? err(amiss) : ok({ breeding, growth });
 }
 
 const doesNotGrow = ({ dayC, nightC }: ColonyQuestion, name: string): Problem =>
   problem(
     'does-not-grow',
-    `A colony of ${name}s does not grow at ${dayC} °C by day and ${nightC} °C by night.`,
+    `A ${name} colony does not grow at ${dayC} °C by day and ${nightC} °C by night.`,
     'dayC',
   );
 
@@ -71,11 +71,11 @@ function wantedAmiss({ wanted }: ColonyQuestion, { chain }: Breeding): Problem |
     : null;
 }
 
-function startersAmiss(starters: Starters): Problem | null {
+function startersAmiss(starters: Starters, { femaleShare }: Breeding): Problem | null {
   if (starters.kind === 'young')
     return starters.heads > 0 ? null : problem('no-starters', 'Begin with 1 young or more.', 'starters');
   const { females, males } = starters;
-  if (females > 0 && males > 0) return null;
+  if (females > 0 && (males > 0 || femaleShare === 1)) return null;
   return problem(
     'no-pair',
     `${females} females and ${males} males cannot breed: begin with 1 of each or more.`,
@@ -83,5 +83,5 @@ function startersAmiss(starters: Starters): Problem | null {
   );
 }
 
-export const cannotLast = ({ species }: ColonyQuestion): Problem =>
-  problem('cannot-last', `No colony of ${species} can give these sizes week after week.`, 'wanted');
+export const cannotLast = (name: string): Problem =>
+  problem('cannot-last', `No ${name} colony can give these sizes week after week.`, 'wanted');

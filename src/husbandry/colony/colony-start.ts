@@ -44,7 +44,8 @@ export async function colonyStart(snapshot: Snapshot, question: ColonyQuestion):
   const asked = breedingAsked(snapshot.facts, question);
   if (!asked.ok) return { revision, outcome: asked };
   const stock = fewestBreeders(await solver(), asked.value.breeding, question.wanted);
-  if (stock === null) return { revision, outcome: err(cannotLast(question)) };
+  if (stock === null)
+    return { revision, outcome: err(cannotLast(asked.value.breeding.chain.species.commonName)) };
   return { revision, outcome: ok(started(snapshot, question, { ...asked.value, stock })) };
 }
 
