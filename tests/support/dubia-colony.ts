@@ -18,7 +18,7 @@ export function sizeOf(code: string, name: string): Pick<Wanted, 'fromMm' | 'toM
   return { fromMm, toMm };
 }
 
-export const DUBIA = 'blaptica-dubia';
+const DUBIA = 'blaptica-dubia';
 export const sixtyMedium: readonly Wanted[] = [{ heads: 60, ...sizeOf(DUBIA, 'medium') }];
 export const dubia = breedingAt(DUBIA, 28);
 export const dubiaStock = fewestBreeders(solve, dubia, sixtyMedium)!;
