@@ -28,9 +28,10 @@ function nounOf({ species, size }: YoungPrey['fits'][number], { species: known }
 }
 
 /** 'about 130 flies or 80 pinheads': what fits, in the words of the trade, and how many of it a week. */
-function fittingWords({ fits }: YoungPrey, names: Names): string {
+function fittingWords({ fits, cups, order }: YoungPrey, names: Names): string {
   const counts = new Map<string, number>();
-  for (const fitting of fits) {
+  const advised = fits.filter(({ species }) => species === cups?.species || species === order?.species);
+  for (const fitting of advised.length > 0 ? advised : fits.slice(0, 1)) {
     const word = nounOf(fitting, names);
     if (!counts.has(word)) counts.set(word, fitting.heads);
   }

@@ -37,7 +37,7 @@ test('the headline says who will want how much of what from when, and the cup ha
   const { see } = await withSac();
   const html = await see('/sacs');
   expect(html).toMatch(
-    /<h1>The sac of Ash will want about \d+ pinheads or \d+ grown white springtails a week from late November; nobody else eats that size now<\/h1>/,
+    /<h1>The sac of Ash will want about \d+ flies or pinheads a week from late November; nobody else eats that size now<\/h1>/,
   );
   expect(html).toMatch(/Start \d cups? of small fruit flies on \w+day \d+ (October|November)/);
   expect(html).toMatch(/Or order about \d+ pinheads a week: by \w+/);
