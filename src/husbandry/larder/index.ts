@@ -21,7 +21,7 @@ export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-ti
 export { headsWithin, spreadLot, totalHeads } from './lot.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { binOn } from './replay.ts';
-export { climateRemarks } from './species-remarks.ts';
+export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';

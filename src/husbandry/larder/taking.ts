@@ -24,9 +24,12 @@ export function adultSize(chain: Chain): LengthRange {
   return { fromMm: adultMm, toMm: adultMm };
 }
 
+/** Just below one, by more than what is lost when a length is written down. */
+const BELOW = 1 - Math.sqrt(Number.EPSILON);
+
 /** The same range without the adults, who are kept to breed: its end lies just below their length. */
 export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): LengthRange {
-  const belowMm = adultSize(chain).toMm * (1 - Number.EPSILON);
+  const belowMm = adultSize(chain).toMm * BELOW;
   return { fromMm: Math.min(fromMm, belowMm), toMm: Math.min(toMm, belowMm) };
 }
 
@@ -45,13 +48,21 @@ export function lotsTaken(chain: Chain, heads: Float64Array, { taking, parts }: 
   const grown = Math.round((taking.heads * totalHeads(within, firstAdult(chain))) / there);
   const young = within.subarray(0, firstAdult(chain));
   const adults = grown > 0 ? [{ heads: grown, ...adultSize(chain) }] : [];
-  return [...youngLots(chain, young, { heads: taking.heads - grown, parts }), ...adults];
+  const growing = youngLots(chain, young, { heads: taking.heads - grown, parts });
+  return [...growing.map((lot) => heldTo(lot, taking)), ...adults];
 }
 
 interface Lots {
   readonly taking: Taking;
   readonly parts: number;
 }
+
+/** A substage reaches beyond the lengths asked for; what was taken of it does not. */
+const heldTo = ({ heads, fromMm, toMm }: Lot, range: LengthRange): Lot => ({
+  heads,
+  fromMm: Math.min(Math.max(fromMm, range.fromMm), range.toMm),
+  toMm: Math.max(Math.min(toMm, range.toMm), range.fromMm),
+});
 
 /** Equal parts by rank; no part is less than one head. */
 function youngLots(chain: Chain, young: Float64Array, wanted: { heads: number; parts: number }): Lot[] {
