@@ -1,12 +1,13 @@
 /** What the young of a sac can be fed, and what must be started or ordered by when. */
 import { eaterOf, type Kind, ruleOf } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type Bin, type CupGives, cupGives, fliesFrom, weekFrom } from '../larder/index.ts';
+import { type CupGives, cupGives } from '../larder/index.ts';
 import { itemsWorth, type LengthWindow, type PreySpecies, windowFor } from '../prey/index.ts';
-import { binClimate, climateAt } from '../rooms.ts';
+import { climateAt } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { type CupStart, cupStarts } from './cup-plan.ts';
+import { fliesStanding } from './cups-standing.ts';
 import { orderInTimeFor } from './delivery-days.ts';
 import { middleOf, nearestClass } from './trade-class.ts';
 import type { HatchWave } from './wave.ts';
@@ -112,32 +113,11 @@ function cupAdvice(snapshot: Snapshot, { change, wave, choice }: Advising): CupA
   const weeks = Array.from({ length: policy.waveWeeksAfter.value }, (_, week) => from + week * DAYS_PER_WEEK);
   const wanted = fittingOf(snapshot, choice, wave).heads;
   const eaten = headsFor(snapshot, choice, wave.peakWithout);
-  const spare = weeks.map((day) => Math.max(0, standing(snapshot, { cups, species, day }) - eaten));
+  const spare = weeks.map((day) => Math.max(0, fliesStanding(snapshot, { cups, species, day }) - eaten));
   const flies = spare.map((there) => Math.max(0, wanted - there));
   const starts = cupStarts({ today: snapshot.today, from, flies }, gives);
   return { species: species.code, room, gives, starts, wanted, spare: spare[0] as number };
 }
-
-interface Standing {
-  readonly cups: readonly Bin[];
-  readonly species: PreySpecies;
-  readonly day: DayNumber;
-}
-
-/** Flies that come out of the cups there are, in the week from a day on. */
-function standing(snapshot: Snapshot, { cups, species, day }: Standing): number {
-  const { today, facts } = snapshot;
-  const days = day - today + DAYS_PER_WEEK;
-  return cups
-    .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
-    .reduce((sum, cup) => {
-      const place = { climate: binClimate(snapshot, cup), policy: facts.policy };
-      return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
-    }, 0);
-}
-
-/** First day on record. */
-const startedOn = ({ events }: Bin): DayNumber => Math.min(...events.map(({ day }) => day));
 
 function orderAdvice(snapshot: Snapshot, { change, wave, choice }: Advising): OrderAdvice | null {
   const days = orderInTimeFor(snapshot, change.from);
