@@ -15,6 +15,7 @@ import {
   startCup,
   undo,
 } from '../../src/actions/index.ts';
+import { adultSize, chainOf } from '../../src/husbandry/larder/index.ts';
 import { binIn, headsOf, livingRoom } from '../support/living-room.ts';
 import { facts } from '../support/room.ts';
 import { good } from '../support/store-at.ts';
@@ -75,6 +76,24 @@ test('breeders are retired: grown animals alone, into a bin to be fed', async ()
   expect(await headsOf(room, 'B1', GROWN)).toBeCloseTo(grown - 6, 6);
   expect(await headsOf(room, 'B1')).toBeCloseTo(all - 6, 6);
   expect(await headsOf(room, 'B2', GROWN)).toBeCloseTo(6, 6);
+});
+
+test('the grown of every species are told from the growing, also after their length was written down', async () => {
+  const room = await livingRoom();
+  for (const [code, species] of facts.species) {
+    if (species.cup !== null || species.laying === null) continue;
+    const { bin } = good(await addBin(room, { species: code, room: 'R1', role: 'colony' })).reply;
+    good(await countBin(room, { bin, heads: 5000 }));
+    const grown = adultSize(chainOf(species));
+    const before = await headsOf(room, bin, grown);
+    const taken = Math.floor(before / 2);
+    const to = good(await retire(room, { bin, heads: taken })).reply.bin;
+    expect([code, (await headsOf(room, bin, grown)) - (before - taken)]).toEqual([
+      code,
+      expect.closeTo(0, 4),
+    ]);
+    expect([code, await headsOf(room, to, grown)]).toEqual([code, expect.closeTo(taken, 4)]);
+  }
 });
 
 test('the culled are frozen into a stock of their species, made when there is none, or thrown away', async () => {

@@ -28,6 +28,7 @@ describe('a file of temperatures', () => {
     ['Fecha y hora,Temperatura\n2026-03-01 10:15,"22,5"\n2026-03-02 10:15,"23,0"\n'],
     ['Logger 7\n\nTime,Celsius\n2026-03-01 10:15,22.5\n2026-03-02 10:15,23 C\n'],
     ['date,temp (°F)\n2026-03-01,72.5\n2026-03-02,73.4\n'],
+    ['Time;Probe 1 (°F);Humidity\n2026-03-01 10:00;72,5;55\n2026-03-02 10:00;73,4;60\n'],
     ['date,temp\n2026-03-01,72.5 F\n2026-03-02,73.4 F\n'],
   ])('%j', (text) => {
     expect(days(text).slice(-2)).toEqual([

@@ -19,17 +19,19 @@ export const everySize = (chain: Chain): LengthRange => ({
 });
 
 /** Adults are of one length. */
-export function adultSize(chain: Chain): LengthRange {
-  const adultMm = chain.toMm[chain.size - 1] as number;
-  return { fromMm: adultMm, toMm: adultMm };
-}
-
-/** Just below one, by more than what is lost when a length is written down. */
+const adultMm = (chain: Chain): Mm => chain.toMm[chain.size - 1] as number;
+/** A length is written down a little less exactly than it is reckoned: what is just below or above one is off by more. */
 const BELOW = 1 - Math.sqrt(Number.EPSILON);
+
+/** The length of adults, however it was rounded. */
+export const adultSize = (chain: Chain): LengthRange => ({
+  fromMm: adultMm(chain) * BELOW,
+  toMm: adultMm(chain) / BELOW,
+});
 
 /** The same range without the adults, who are kept to breed: its end lies just below their length. */
 export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): LengthRange {
-  const belowMm = adultSize(chain).toMm * BELOW;
+  const belowMm = adultSize(chain).fromMm;
   return { fromMm: Math.min(fromMm, belowMm), toMm: Math.min(toMm, belowMm) };
 }
 
@@ -47,7 +49,8 @@ export function lotsTaken(chain: Chain, heads: Float64Array, { taking, parts }: 
   if (there <= 0) return taking.heads > 0 ? [{ ...taking }] : [];
   const grown = Math.round((taking.heads * totalHeads(within, firstAdult(chain))) / there);
   const young = within.subarray(0, firstAdult(chain));
-  const adults = grown > 0 ? [{ heads: grown, ...adultSize(chain) }] : [];
+  const { toMm } = adultSize(chain);
+  const adults = grown > 0 ? [{ heads: grown, fromMm: toMm, toMm }] : [];
   const growing = youngLots(chain, young, { heads: taking.heads - grown, parts });
   return [...growing.map((lot) => heldTo(lot, taking)), ...adults];
 }
