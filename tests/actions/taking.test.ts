@@ -90,9 +90,9 @@ test('the grown of every species are told from the growing, also after their len
     const to = good(await retire(room, { bin, heads: taken })).reply.bin;
     expect([code, (await headsOf(room, bin, grown)) - (before - taken)]).toEqual([
       code,
-      expect.closeTo(0, 4),
+      expect.closeTo(0, 2),
     ]);
-    expect([code, await headsOf(room, to, grown)]).toEqual([code, expect.closeTo(taken, 4)]);
+    expect([code, await headsOf(room, to, grown)]).toEqual([code, expect.closeTo(taken, 2)]);
   }
 });
 
