@@ -22,9 +22,10 @@ export const sacOf = ({ animal }: PlannedChange, { names, kind }: { names: Names
   animal === null ? `a sac of ${kind}` : `the sac of ${nameOf(names.animals, animal)}`;
 
 /** 'about 130 flies or 80 pinheads': what fits, in the words of the trade, and how many of it a week. */
-function fittingWords({ fits }: YoungPrey, names: Names): string {
+function fittingWords({ fits, cups, order }: YoungPrey, names: Names): string {
   const counts = new Map<string, number>();
-  for (const { species, size, heads } of fits) {
+  const advised = fits.filter(({ species }) => species === cups?.species || species === order?.species);
+  for (const { species, size, heads } of advised.length > 0 ? advised : fits.slice(0, 1)) {
     const word = names.species.get(species)?.form === 'fly' ? 'flies' : plural(size);
     if (!counts.has(word)) counts.set(word, heads);
   }
