@@ -22,7 +22,7 @@ export { between, headsWithin, spreadLot, totalHeads } from './lot.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { colonyRates } from './rates.ts';
 export { binOn } from './replay.ts';
-export { climateRemarks } from './species-remarks.ts';
+export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';
