@@ -3,7 +3,29 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
+export type BinAct =
+  | 'count'
+  | 'look'
+  | 'weigh'
+  | 'size'
+  | 'cup-look'
+  | 'dead'
+  | 'adults'
+  | 'sexed'
+  | 'die-off'
+  | 'harvest'
+  | 'cull'
+  | 'discard'
+  | 'move'
+  | 'retire'
+  | 'split'
+  | 'merge'
+  | 'clean-out'
+  | 'place'
+  | 'cold'
+  | 'quarantine'
+  | 'close'
+  | 'edit';
 /** What may be done with a kind of the Book. */
 export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
 export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
@@ -27,6 +49,7 @@ export type SettingsAct =
   | 'absences/remove'
   | 'rooms'
   | 'rooms/remove'
+  | 'rooms/temperatures'
   | 'changes'
   | 'changes/edit'
   | 'changes/remove'
@@ -92,6 +115,7 @@ export const paths = {
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   more: '/more',
   book: '/book',
+  prey: (code: string): string => at('/book/prey', code),
   newKind: '/book/kinds/new',
   /** The form that makes a kind, beginning with the numbers of this one. */
   newKindFrom: (code: string): string => `/book/kinds/new?from=${encodeURIComponent(code)}`,

@@ -87,6 +87,8 @@ export interface Policy {
   readonly lookTieErrors: Sourced;
   /** Degrees by which a bin is moved to a cooler or warmer place. */
   readonly moveByC: Sourced;
+  /** Published temperatures of a span from which each is foretold from the others. */
+  readonly leaveOneOutPoints: Sourced;
   /** Heads in a tub from a local shop. */
   readonly shopPackHeads: Sourced;
   /** Days ahead in which the next evening is looked for. */
@@ -116,6 +118,10 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** Share of losses that take every line of one room or origin at once. */
+  readonly lineSharedShare: Sourced;
+  /** Weeks for which cups are planned. */
+  readonly cupWeeks: Sourced;
   /** A colony sustains a harvest that is met in this share of weeks, over so many years, with this chance. */
   readonly colonyWeeksMet: Sourced;
   readonly colonyYears: Sourced;

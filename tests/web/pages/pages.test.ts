@@ -74,6 +74,7 @@ const READS = [
   '/book',
   '/book/kinds/new',
   '/book/kinds/:code',
+  '/book/prey/:code',
   '/settings',
   '/import',
   '/walk',
@@ -106,6 +107,10 @@ const WRITES = [
   ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(
     (act) => `/larder/:code/${act}`,
   ),
+  ...['dead', 'adults', 'sexed', 'die-off', 'harvest', 'cull', 'retire', 'split', 'merge'].map(
+    (act) => `/larder/:code/${act}`,
+  ),
+  ...['place', 'cold', 'quarantine', 'clean-out'].map((act) => `/larder/:code/${act}`),
   '/book/kinds/new',
   ...['rule', 'rule-effect', 'edit', 'edit-effect', 'rename', 'reset', 'remove'].map(
     (act) => `/book/kinds/:code/${act}`,
@@ -120,6 +125,7 @@ const WRITES = [
     'theme',
     'rooms',
     'rooms/remove',
+    'rooms/temperatures',
     'absences',
     'absences/remove',
     'changes',
@@ -174,8 +180,9 @@ test.each([
 
 const NOBODY_CHOSEN = 422;
 
-/** A kind, a bin, one animal, the group or the one that is lent. */
+/** A kind, a prey species, a bin, one animal, the group or the one that is lent. */
 function codeFor(path: string): string {
+  if (path.startsWith('/book/prey')) return 'acheta-domesticus';
   if (path.startsWith('/book')) return 'tarantula';
   if (!path.startsWith('/animals')) return 'B1';
   if (path.endsWith('/split')) return 'A2';
