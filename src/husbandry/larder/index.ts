@@ -24,7 +24,7 @@ export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { colonyRates } from './rates.ts';
 export { binOn } from './replay.ts';
-export { climateRemarks } from './species-remarks.ts';
+export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export { adultSize, everySize, headsSince, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';
