@@ -10,7 +10,12 @@ const seriesOf = async (room: Room) =>
 
 test('a file is told by its days, range and gaps; a later one adds to it, and each is taken back', async () => {
   const room = await livingRoom();
-  const rows = [`${room.date(-5)} 06:00,18`, `${room.date(-5)} 15:00,27`, `${room.date(-2)},24`, 'soonish,20'];
+  const rows = [
+    `${room.date(-5)} 06:00,18`,
+    `${room.date(-5)} 15:00,27`,
+    `${room.date(-2)},24`,
+    'soonish,20',
+  ];
   const first = good(await readTemperatures(room, { room: 'R1', bytes: bytes(...rows) }));
   expect(first.reply).toMatchObject({ days: 2, gaps: 2, leastC: 18, greatestC: 27, leftOut: 1 });
   expect(first.reply.why).toContain('"soonish" is not a date');
