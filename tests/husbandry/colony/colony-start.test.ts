@@ -60,6 +60,21 @@ it('names no bins where nobody says how large they are, and no costs without pri
   expect(start).toMatchObject({ costs: null, breakEven: null });
 });
 
+it('judges a large colony by an equal part, and takes the largest size first', async () => {
+  const { fromMm, toMm } = dubiaQuestion.wanted[0]!;
+  const two = [
+    { heads: 60, fromMm: 6, toMm: 12 },
+    { heads: 240, fromMm, toMm },
+  ];
+  const start = await startOf({ wanted: two });
+  expect(start.wanted.map(({ heads }) => heads)).toEqual([240, 60]);
+  expect(start.sustaining!.females).toBeGreaterThan(start.smallest.females);
+  expect(start.sustaining!.females).toBeLessThan(1.5 * start.smallest.females);
+  for (const { taken } of start.path.filter(({ week }) => week > start.fullHarvest!))
+    expect(taken[0]!).toBeLessThanOrEqual(240);
+  expect(Math.max(...start.path.map(({ taken }) => taken[0]!))).toBeCloseTo(240, 6);
+});
+
 it('refuses what no colony can do, in words', async () => {
   expect(await problemOf({ species: 'unicorn' })).toMatchObject({ code: 'unknown-species' });
   expect(await problemOf({ species: 'drosophila-hydei' })).toMatchObject({ code: 'kept-in-cups' });
