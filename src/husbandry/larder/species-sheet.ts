@@ -6,9 +6,8 @@ import type { PreySpecies, StageKind } from '../prey/index.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
 import { colonyGrowth } from './colony-growth.ts';
-import { firstYoung, totalHeads } from './lot.ts';
+import { firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
-import { massMg } from './replay.ts';
 import { remarksAt } from './species-remarks.ts';
 
 export interface StageSheet {
