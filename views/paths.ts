@@ -92,6 +92,7 @@ export const paths = {
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   more: '/more',
   book: '/book',
+  prey: (code: string): string => at('/book/prey', code),
   newKind: '/book/kinds/new',
   /** The form that makes a kind, beginning with the numbers of this one. */
   newKindFrom: (code: string): string => `/book/kinds/new?from=${encodeURIComponent(code)}`,

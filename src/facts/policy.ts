@@ -77,6 +77,7 @@ export const policy: Policy = {
   askCountShare: memory(0.3, 'share of the heads', CHOICE),
   seldomTakesOffers: memory(4, 'offers', CHOICE),
   seldomTakesShare: memory(0.7, 'share of offers', CHOICE),
+  leaveOneOutPoints: memory(4, 'temperatures', CHOICE),
   leftoversOutHours: practice(24, 'hours', 'prey not taken is removed by the next day'),
   touchedNamed: memory(12, 'animals', CHOICE),
   awayMarginDays: memory(2, 'days', CHOICE),

@@ -87,6 +87,8 @@ export interface Policy {
   readonly lookTieErrors: Sourced;
   /** Degrees by which a bin is moved to a cooler or warmer place. */
   readonly moveByC: Sourced;
+  /** Published temperatures of a span from which each is foretold from the others. */
+  readonly leaveOneOutPoints: Sourced;
   /** Heads in a tub from a local shop. */
   readonly shopPackHeads: Sourced;
   /** Days ahead in which the next evening is looked for. */

@@ -1,5 +1,6 @@
 /** Kinds of animals and prey species are found by many names, and asked about once when they are not. */
 import { describe, expect, test } from 'vitest';
+import { preySpecies } from '../../src/facts/prey/index.ts';
 import { matchKind, matchPrey } from '../../src/intake/index.ts';
 import { animalsIn, sentences, stockIn } from '../support/intake-files.ts';
 import { INVENTED_KINDS } from '../support/invented-kinds.ts';
@@ -111,6 +112,25 @@ describe('a prey', () => {
           '"roaches" is not a known prey species (row 2). Which is it? Perhaps Dubia roach or Red runner?',
       },
     ]);
+  });
+});
+
+describe('the prey of the Book', () => {
+  test.each([
+    ['superworms', 'zophobas-morio'],
+    ['Riesenmehlwürmer', 'zophobas-morio'],
+    ['mealworms', 'tenebrio-molitor'],
+    ['springtails', 'folsomia-candida'],
+    ['Springschwänze', 'folsomia-candida'],
+    ['bean beetles', 'callosobruchus-maculatus'],
+    ['flour beetles', 'tribolium-confusum'],
+    ['red flour beetle', 'tribolium-castaneum'],
+    ['silkworms', 'bombyx-mori'],
+    ['Seidenraupen', 'bombyx-mori'],
+    ['lobster roaches', 'nauphoeta-cinerea'],
+    ['discoids', 'blaberus-discoidalis'],
+  ])('%s are %s', (text, code) => {
+    expect(matchPrey(text, preySpecies)?.item.code).toBe(code);
   });
 });
 

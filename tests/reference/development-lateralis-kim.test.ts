@@ -18,6 +18,8 @@ it('takes 118 to 137 days as a nymph in the middle of 30 to 35 C', () => {
   expect(nymphDays(32.5)).toBeLessThan(137);
 });
 
-it('hatches 13.9 of 16.8 eggs', () => {
-  expect(periplanetaLateralis.laying!.hatchShare.value).toBeCloseTo(13.9 / 16.8, 3);
+it('hatches 13.9 nymphs from the 16.8 eggs of a case', () => {
+  const { brood, hatchShare } = periplanetaLateralis.laying!;
+  expect(hatchShare.value).toBeCloseTo(13.9 / 16.8, 3);
+  expect(Math.abs(brood!.young.value * hatchShare.value - 13.9)).toBeLessThan(0.01);
 });

@@ -2,6 +2,7 @@
 import type { BookProps } from '../../views/pages/book.tsx';
 import type { KindProps, StageView } from '../../views/pages/kind.tsx';
 import type { NewKindProps } from '../../views/pages/kind-new.tsx';
+import type { PreyProps } from '../../views/pages/prey.tsx';
 import type { EffectSide } from '../../views/partials/effect.tsx';
 import type { NumberLine } from '../../views/partials/own-numbers.tsx';
 import { forms, shell, TODAY } from './view-fixtures.ts';
@@ -176,14 +177,20 @@ export const bookProps: BookProps = {
   query: '',
   kinds: 86,
   ownKinds: 1,
-  preySpecies: 10,
+  preySpecies: 17,
   standing: { published: 549, 'common practice': 2098, 'from memory': 2800, yours: 3 },
   groups: [
     { name: 'tarantulas', general: 'tarantula', kinds },
     { name: 'frogs', general: 'frog', kinds: [] },
   ],
   prey: [
-    { name: 'Acheta domesticus', commonName: 'house cricket', lengths: '2–20 mm', sizes: 'pinhead, small' },
+    {
+      code: 'acheta-domesticus',
+      name: 'Acheta domesticus',
+      commonName: 'house cricket',
+      lengths: '2–20 mm',
+      sizes: 'pinhead, small',
+    },
   ],
 };
 
@@ -192,4 +199,40 @@ export const newKindProps: NewKindProps = {
   forms,
   kinds: [{ value: 'tarantula', label: 'Tarantula', group: 'Tarantulas' }],
   from: 'tarantula',
+};
+
+export const preyProps: PreyProps = {
+  shell,
+  name: 'Acheta domesticus',
+  commonName: 'house cricket',
+  cautions: [
+    { text: 'A permit is needed here.', source: 'a seller', others: [{ said: 'there too', source: null }] },
+  ],
+  notes: ['Inactive below about 20 °C.'],
+  groups: [
+    {
+      about: 'Growth',
+      lines: [
+        {
+          what: 'Egg to adult: days measured',
+          value: '66 days at 30 °C',
+          status: 'published',
+          source: 'A. Writer (2001). Crickets',
+          others: [{ said: '4 weeks as a nymph', source: 'rearing notes' }],
+          why: 'measured',
+        },
+      ],
+    },
+  ],
+  leftOut: [
+    { span: 'nymph', tempC: 24, days: 94, foretoldDays: 87, error: -0.07, isEnd: true },
+    {
+      span: 'nymph',
+      tempC: 26,
+      days: 67,
+      foretoldDays: Number.POSITIVE_INFINITY,
+      error: Number.POSITIVE_INFINITY,
+      isEnd: false,
+    },
+  ],
 };

@@ -29,6 +29,7 @@ import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
+import { PreyPage } from '../../views/pages/prey.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { SplitPage } from '../../views/pages/split.tsx';
@@ -38,7 +39,7 @@ import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
-import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps } from './view-book.ts';
+import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps, preyProps } from './view-book.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
@@ -132,6 +133,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
+    prey: markup(<PreyPage {...preyProps} shell={own} />),
     kind: markup(<KindPage {...kindProps} shell={own} />),
     'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
     'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),

@@ -9,10 +9,10 @@ const FORM_HATCHES: Readonly<Record<PreyForm, string>> = {
   mealworm: 'M0 3h8M0 7h8',
   'flour beetle': 'M3 0v8M7 0v8',
   waxworm: 'M0 4h8M4 0v8',
-  superworm: 'M0 2q2 -3 4 0t4 0M0 6q2 -3 4 0t4 0',
-  springtail: 'M1 2l1 1.500l1 -1.500M5 6l1 1.500l1 -1.500',
+  superworm: 'M0 4q2 -5 4 0t4 0',
+  springtail: 'M4 1v6M1 4h6',
   'bean beetle': 'M2 4a2 2 0 1 1 4 0a2 2 0 1 1 -4 0',
-  silkworm: 'M2 0q-3 2 0 4t0 4M6 0q-3 2 0 4t0 4',
+  silkworm: 'M4 0q-5 2 0 4t0 4',
 };
 
 const PREY_FORMS = Object.keys(FORM_HATCHES) as PreyForm[];

@@ -1,7 +1,9 @@
 /** The prey the Book knows, by name, length and the sizes sold. */
 import { sentenceCase } from '../format.ts';
+import { paths } from '../paths.ts';
 
 export interface BookPrey {
+  readonly code: string;
   readonly name: string;
   readonly commonName: string;
   /** '2 to 25 mm'. */
@@ -22,10 +24,10 @@ export const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean 
         </tr>
       </thead>
       <tbody>
-        {prey.map(({ name, commonName, lengths, sizes }) => (
+        {prey.map(({ code, name, commonName, lengths, sizes }) => (
           <tr>
             <th scope="row">
-              {sentenceCase(commonName)}
+              <a href={paths.prey(code)}>{sentenceCase(commonName)}</a>
               <small>
                 <i>{name}</i>
               </small>

@@ -10,6 +10,16 @@ export interface SourceLine {
   readonly status: Status;
   /** The source in full, or null when there is none. */
   readonly source: string | null;
+  /** What other works say of it. */
+  readonly others?: readonly OtherWork[];
+  /** Why this value is the default where they disagree. */
+  readonly why?: string | null;
+}
+
+/** What another work says of a number, with its source in full. */
+export interface OtherWork {
+  readonly said: string;
+  readonly source: string | null;
 }
 
 export const STATUS_WORDS: Readonly<Record<Status, string>> = {
@@ -46,16 +56,39 @@ export const SourcesTable = ({ class: look = 'sources', summary, what, children 
   </details>
 );
 
-export const Sources = ({ sources }: { sources: readonly SourceLine[] }) =>
+interface SourcesProps {
+  readonly sources: readonly SourceLine[];
+  /** 'Growth: 12 numbers'; absent: how many were used. */
+  readonly summary?: string;
+}
+
+export const Sources = ({ sources, summary }: SourcesProps) =>
   sources.length === 0 ? null : (
-    <SourcesTable summary={`${sources.length} numbers used, with their sources`} what="Number">
-      {sources.map(({ what, value, status, source }) => (
+    <SourcesTable summary={summary ?? `${sources.length} numbers used, with their sources`} what="Number">
+      {sources.map((line) => (
         <tr>
-          <th scope="row">{what}</th>
-          <td>{value}</td>
-          <td>{STATUS_WORDS[status]}</td>
-          <td>{source ?? '–'}</td>
+          <th scope="row">{line.what}</th>
+          <td>{line.value}</td>
+          <td>{STATUS_WORDS[line.status]}</td>
+          <td>
+            {line.source ?? '–'}
+            <Disputed line={line} />
+          </td>
         </tr>
       ))}
     </SourcesTable>
   );
+
+/** 'Others say: 38 days at 25 °C (a work).' */
+export const otherWords = ({ said, source }: OtherWork): string =>
+  `Others say: ${said}${source === null ? '' : ` (${source})`}.`;
+
+/** Where works disagree: what the others say, and why the value shown is the one used. */
+const Disputed = ({ line: { others = [], why = null } }: { line: SourceLine }) => (
+  <>
+    {others.map((other) => (
+      <p>{otherWords(other)}</p>
+    ))}
+    {why === null ? null : <p>Why not theirs: {why}.</p>}
+  </>
+);

@@ -5,7 +5,6 @@ import { geometricLengths, steadySurvival } from './chain.ts';
 
 /** Larva of 27.5 days, then 14.5 of spinning and pupa, near 25 C. */
 const LARVA = 0.655;
-const THRESHOLD = 'our own starting value';
 /** A life of 3.5 days less the first. */
 const LAYING_DAYS = 2.5;
 
@@ -25,7 +24,7 @@ export const bombyxMori: PreySpecies = {
   spans: [
     {
       code: 'egg',
-      lowerThresholdC: memory(11, 'C', THRESHOLD),
+      lowerThresholdC: memory(11, 'C'),
       degreeDays: practice(154, 'degree-days', '11 days at 25 C above 11 C (our own)', 'generalPages'),
       points: disputed(
         practice([{ tempC: 25, days: 11 }], 'days', '10-12 days', 'generalPages'),
@@ -37,7 +36,7 @@ export const bombyxMori: PreySpecies = {
     },
     {
       code: 'larva',
-      lowerThresholdC: memory(11, 'C', THRESHOLD),
+      lowerThresholdC: memory(11, 'C'),
       degreeDays: practice(399, 'degree-days', '27.5 days at 25.5 C above 11 C (our own)', 'generalPages'),
       points: disputed(
         practice([{ tempC: 25.5, days: 27.5 }], 'days', '25-30 days', 'generalPages'),
@@ -52,7 +51,7 @@ export const bombyxMori: PreySpecies = {
     },
     {
       code: 'cocoon',
-      lowerThresholdC: memory(11, 'C', THRESHOLD),
+      lowerThresholdC: memory(11, 'C'),
       degreeDays: practice(203, 'degree-days', '14.5 days at 25 C above 11 C (our own)', 'generalPages'),
       points: disputed(
         practice(

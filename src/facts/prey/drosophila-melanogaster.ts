@@ -104,6 +104,7 @@ export const drosophilaMelanogaster: PreySpecies = {
   notes: [
     'First flies come 11-14 days after set-up at 23-25 C, most between days 14 and 25 (common practice).',
     'Durations at 25 C: 9.6 days as the median of strains, 8.5 under ideal conditions, 10-12 on care pages.',
+    'Past the optimum the way to the stop at 32 °C is a guess: without its own point, 30 °C would be foretold 46 % too slow.',
     'Crowded larvae make fewer and smaller flies, down to a sixth of the mass (Henry et al. 2018).',
   ],
 };

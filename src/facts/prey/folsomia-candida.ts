@@ -127,7 +127,7 @@ export const folsomiaCandida: PreySpecies = {
   sizeClasses: memory(
     [
       { name: 'young', fromMm: 0.4, toMm: 1.3 },
-      { name: 'grown', aliases: ['adult'], fromMm: 1.3, toMm: 2.6 },
+      { name: 'grown', fromMm: 1.3, toMm: 2.6 },
     ],
     'mm',
     'sold by the culture, of all sizes; grown ones 1.8-2.6 mm',

@@ -67,10 +67,13 @@ export const triboliumCastaneum: PreySpecies = {
       span: 'egg to adult',
       share: LARVA,
       survival: published(
-        [{ tempC: 30, share: 0.8 }],
+        [
+          { tempC: 25, share: 0.8 },
+          { tempC: 35, share: 0.8 },
+        ],
         '1',
         'howe1956',
-        '0.8 or better but at 40 C or cold and dry',
+        '0.8 or better but at 40 C or cold and dry; the two temperatures are our own',
       ),
       fed: true,
     },

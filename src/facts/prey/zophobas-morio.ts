@@ -6,7 +6,6 @@ import { geometricLengths, steadySurvival } from './chain.ts';
 
 /** Larva of 120 days in about 145 from hatch to adult at 27 C. */
 const LARVA = 0.84;
-const THRESHOLD = 'our own starting value';
 
 export const zophobasMorio: PreySpecies = {
   code: 'zophobas-morio',
@@ -27,7 +26,7 @@ export const zophobasMorio: PreySpecies = {
   spans: [
     {
       code: 'egg',
-      lowerThresholdC: memory(14, 'C', THRESHOLD),
+      lowerThresholdC: memory(14, 'C'),
       degreeDays: published(94, 'degree-days', 'kim2015', 'derived: 8.5 days at 25 C above 14 C (our own)'),
       points: published([{ tempC: 25, days: 8.5 }], 'days', 'kim2015', '8-9 days at 22-28 C'),
       optimumC: memory(28, 'C'),
@@ -35,7 +34,7 @@ export const zophobasMorio: PreySpecies = {
     },
     {
       code: 'larva',
-      lowerThresholdC: memory(14, 'C', THRESHOLD),
+      lowerThresholdC: memory(14, 'C'),
       degreeDays: memory(1560, 'degree-days', 'our own starting value: 120 days at 27 C'),
       points: practice([{ tempC: 27, days: 120 }], 'days', '3-5 months to full size'),
       optimumC: memory(28, 'C'),
@@ -43,7 +42,7 @@ export const zophobasMorio: PreySpecies = {
     },
     {
       code: 'alone',
-      lowerThresholdC: memory(14, 'C', THRESHOLD),
+      lowerThresholdC: memory(14, 'C'),
       degreeDays: practice(110, 'degree-days', '8.5 days at 27 C above 14 C (our own)', 'generalPages'),
       points: practice([{ tempC: 27, days: 8.5 }], 'days', '7-10 days kept alone', 'generalPages'),
       optimumC: memory(28, 'C'),
@@ -51,7 +50,7 @@ export const zophobasMorio: PreySpecies = {
     },
     {
       code: 'pupa',
-      lowerThresholdC: memory(14, 'C', THRESHOLD),
+      lowerThresholdC: memory(14, 'C'),
       degreeDays: practice(154, 'degree-days', '14 days at 25 C above 14 C (our own)', 'generalPages'),
       points: practice([{ tempC: 25, days: 14 }], 'days', '13-15 days', 'generalPages'),
       optimumC: memory(28, 'C'),

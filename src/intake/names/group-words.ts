@@ -28,13 +28,13 @@ export const FORM_WORDS: readonly (readonly [PreyForm, readonly string[]])[] = [
   ['cricket', ['cricket', 'grille', 'grillen', 'grillon', 'grillo']],
   ['roach', ['roach', 'cockroach', 'schabe', 'schaben', 'blatte', 'cucaracha']],
   ['fly', ['fruit fly', 'fruitfly', 'ff', 'fly', 'fliege', 'fliegen', 'mouche', 'mosca']],
-  ['superworm', ['superworm', 'super worm', 'riesenmehlwurm', 'zophoba']],
+  ['superworm', ['superworm', 'super worm', 'riesenmehlwurm', 'riesenmehlwurmer', 'zophoba']],
   ['mealworm', ['mealworm', 'meal worm', 'mehlwurm', 'mehlwurmer', 'ver de farine', 'gusano de la harina']],
   ['bean beetle', ['bean beetle', 'bean weevil', 'bohnenkafer']],
   ['flour beetle', ['flour beetle', 'beetle']],
   ['waxworm', ['waxworm', 'wax worm', 'wachsmotte', 'wachsmaden', 'teigne']],
-  ['springtail', ['springtail', 'springschwanz', 'collembole', 'colembolo']],
-  ['silkworm', ['silkworm', 'silk worm', 'seidenraupe', 'ver a soie', 'gusano de seda']],
+  ['springtail', ['springtail', 'springschwanz', 'springschwanze', 'collembole', 'colembolo']],
+  ['silkworm', ['silkworm', 'silk worm', 'seidenraupe', 'seidenraupen', 'ver a soie', 'gusano de seda']],
 ];
 
 /** Where a form's plain word is most often one species: assumed, and said. */

@@ -103,6 +103,7 @@ const withoutNames = ({
 function preyOf(species: PreySpecies, unit: LengthUnit): BookPrey {
   const { fromMm, toMm } = everyLength(species);
   return {
+    code: species.code,
     name: species.name,
     commonName: species.commonName,
     lengths: lengthRange(fromMm, toMm, unit),

@@ -27,6 +27,7 @@ import { leavingRoutes } from './leaving.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
+import { preyRoutes } from './prey.ts';
 import { sacRoutes } from './sac-acts.ts';
 import { settingsRoutes } from './settings.ts';
 import { sheetRoutes } from './sheet.ts';
@@ -60,6 +61,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   bookRoutes(app, house);
   newKindRoutes(app, house);
   kindRoutes(app, house);
+  preyRoutes(app, house);
   settingsRoutes(app, house);
   moreRoutes(app, house);
   planRoutes(app, house);

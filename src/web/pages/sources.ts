@@ -1,22 +1,14 @@
 /** Numbers with their sources, as pages list them: an animal's rule, and the defaults that weigh most on a week. */
 
-import { sentenceCase, span } from '../../../views/format.ts';
+import { span } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
 import { hatchToFirstFeed, layingToFirstFeed } from '../../facts/sacs.ts';
-import { sourceWords } from '../../facts/source-words.ts';
 import { ruleOf, type StageRule } from '../../husbandry/animals/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { PlannedChange, Snapshot } from '../../husbandry/snapshot.ts';
-import type { Sourced } from '../../husbandry/sourced.ts';
 import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/index.ts';
 import { PERCENT } from '../../husbandry/units.ts';
-
-const line = <T>(what: string, number: Sourced<T>, value: string): SourceLine => ({
-  what: sentenceCase(what),
-  value,
-  status: number.status,
-  source: sourceWords(number),
-});
+import { lineOf as line } from './source-line.ts';
 
 const percent = (share: number): string => `${Math.round(share * PERCENT)} %`;
 

@@ -46,11 +46,50 @@ const effectIn = (html: string): string =>
 const ruleNow = async ({ room }: Home, stage: string) =>
   (await factsNow(room)).kinds.get(kind.code)!.stages.find((rule) => rule.stage === stage)!;
 
+describe('a prey species', () => {
+  test('is reached from the Book, with what to mind and every number with its source', async () => {
+    const { see } = await filledHome();
+    expect(await see('/book')).toContain('<a href="/book/prey/zophobas-morio">Superworm</a>');
+    const text = plain(await see('/book/prey/zophobas-morio'));
+    expect(text).toContain('Bites: crush the head for small animals');
+    expect(text).toContain('Larva: days measured 120 days at 27 °C common practice, no source');
+    expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+
+  test('says what other works say of a number, and why theirs is not used', async () => {
+    const { see } = await filledHome();
+    const text = plain(await see('/book/prey/tribolium-castaneum'));
+    expect(text).toMatch(/Others say: 38\.5 days at 25 °C \(.{0,80}Laboratory population life table/);
+    expect(text).toContain(
+      'Why not theirs: its 38.5 days at 25 °C are left out: three degree-day lines give 45, 54 and 64.',
+    );
+    const cricket = plain(await see('/book/prey/gryllodes-sigillatus'));
+    expect(cricket).toContain(
+      'Why not theirs: as published, though open: the records were ended on days 56 to 58',
+    );
+  });
+
+  test('shows how far a temperature left out would be missed, where four were measured', async () => {
+    const { see } = await filledHome();
+    expect(plain(await see('/book/prey/tenebrio-molitor'))).toContain(
+      'Hatch to adult at 23 °C 162 days 154 days -5 %',
+    );
+    expect(plain(await see('/book/prey/blaptica-dubia'))).not.toContain('Left out');
+  });
+
+  test('can be read for every species, and none is made up', async () => {
+    const { app, see } = await filledHome();
+    for (const code of facts.species.keys())
+      expect(plain(await see(`/book/prey/${code}`))).not.toMatch(/NaN|undefined/);
+    expect((await app.request('/book/prey/wombat')).status).toBe(404);
+  });
+});
+
 describe('the Book', () => {
   test('says what it knows, on what its numbers rest, and whose kinds are kept', async () => {
     const { see } = await filledHome();
     const text = plain(await see('/book'));
-    expect(text).toContain('The Book knows 85 kinds of animal and 10 of prey');
+    expect(text).toContain('The Book knows 85 kinds of animal and 17 of prey');
     expect(text).toMatch(
       /Published \d{3} Common practice, no source [\d,]+ From memory, unchecked [\d,]+ Yours 0/,
     );
@@ -82,7 +121,7 @@ describe('the page of a kind', () => {
     const html = await see(KNEE);
     const text = plain(html);
     expect(text).toContain(
-      '6 of yours. A spiderling of 6 mm takes 1–2.5 mm, best 2 mm: pinhead house crickets',
+      '6 of yours. A spiderling of 6 mm takes 1–2.5 mm, best 2 mm: grown white springtails',
     );
     expect(html.match(/takes prey of/g)).toHaveLength(5);
     expect(text).toContain('Between meals 14 to 21 days common practice, no source');
@@ -250,7 +289,7 @@ describe('a kind of one’s own', () => {
       'a kind of your own, made from Brachypelma hamorii',
     );
     expect(plain(await home.see('/book'))).toContain(
-      'The Book knows 86 kinds of animal and 10 of prey 1 kind is your own. Every forecast',
+      'The Book knows 86 kinds of animal and 17 of prey 1 kind is your own. Every forecast',
     );
     expect(await home.see('/animals/new')).toContain('<option value="K1">New knee</option>');
     const moved = await home.send('/animals/new', {

@@ -74,6 +74,7 @@ const READS = [
   '/book',
   '/book/kinds/new',
   '/book/kinds/:code',
+  '/book/prey/:code',
   '/settings',
   '/import',
   '/walk',
@@ -174,8 +175,9 @@ test.each([
 
 const NOBODY_CHOSEN = 422;
 
-/** A kind, a bin, one animal, the group or the one that is lent. */
+/** A kind, a prey species, a bin, one animal, the group or the one that is lent. */
 function codeFor(path: string): string {
+  if (path.startsWith('/book/prey')) return 'acheta-domesticus';
   if (path.startsWith('/book')) return 'tarantula';
   if (!path.startsWith('/animals')) return 'B1';
   if (path.endsWith('/split')) return 'A2';
