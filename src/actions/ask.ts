@@ -7,7 +7,7 @@ import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import type { CoverOptions } from '../husbandry/supply/index.ts';
 import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
-import { changedKinds } from './facts-now.ts';
+import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
 import { type Answering, type Answers, answerHere, type Subject } from './questions.ts';
 
@@ -52,8 +52,8 @@ type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
 
 /** What tells one room from another: enough to find a kept answer, without reading the room. */
 async function presentOf({ store, facts, clock }: Context): Promise<Present> {
-  const found = await store.askAll({ revision, changedKinds });
-  return { facts: factsWith(facts, found.changedKinds), today: clock().today, revision: found.revision };
+  const found = await store.askAll({ revision, ...bookChanges });
+  return { facts: factsWith(facts, found), today: clock().today, revision: found.revision };
 }
 
 const nameOf = (subject: Subject, options: CoverOptions): string => {
