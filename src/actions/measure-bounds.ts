@@ -30,15 +30,20 @@ const BOUNDS: Readonly<Record<Measure, Bounds>> = {
 };
 
 const IN_PERCENT: readonly Measure[] = ['share', 'spread'];
-/** Enough to write any figure of the Book as it is, without the dust of binary fractions. */
-const FIGURES = 12;
+/** Figures a share is kept to, so that what is typed in percent leaves no dust of binary fractions. */
+const FIGURES_KEPT = 12;
+/** Figures shown; what is left as shown is no change. */
+const FIGURES_SHOWN = 4;
+const WHOLE_FROM = 1000;
 
-/** A figure as it is typed: shares in percent. */
-export const figureTyped = (measure: Measure, value: number): string =>
-  `${Number((IN_PERCENT.includes(measure) ? value * PERCENT : value).toPrecision(FIGURES))}`;
+/** A figure as its field shows it: shares in percent. */
+export function figureShown(measure: Measure, value: number): string {
+  const shown = IN_PERCENT.includes(measure) ? value * PERCENT : value;
+  return `${shown < WHOLE_FROM ? Number(shown.toPrecision(FIGURES_SHOWN)) : Math.round(shown)}`;
+}
 
-/** What is typed in its field, said after its name: ', %'. */
-export const unitTyped = (measure: Measure): string => BOUNDS[measure].unit ?? '';
+/** The unit a figure is typed in, '' where it has none of its own. */
+export const unitTyped = (measure: Measure): string => (BOUNDS[measure].unit ?? '').trim();
 
 /** The field a figure is typed into. */
 export function figureField(measure: Measure): z.ZodType<number, string | number> {
@@ -49,4 +54,4 @@ export function figureField(measure: Measure): z.ZodType<number, string | number
 
 /** What was typed, as the Book keeps it. */
 export const figureKept = (measure: Measure, typed: number): number =>
-  IN_PERCENT.includes(measure) ? Number((typed / PERCENT).toPrecision(FIGURES)) : typed;
+  IN_PERCENT.includes(measure) ? Number((typed / PERCENT).toPrecision(FIGURES_KEPT)) : typed;

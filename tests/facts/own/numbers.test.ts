@@ -19,8 +19,7 @@ const changed = (code: string, changes: Readonly<Record<string, number>>) => ({
 /** Paths of every sourced number, or list with numbers, in plain data. */
 function sourcedIn(value: unknown, path: readonly string[] = []): readonly string[] {
   if (value === null || typeof value !== 'object') return [];
-  if ('status' in value && 'value' in value)
-    return typeof value.value === 'string' ? [] : [path.join('/')];
+  if ('status' in value && 'value' in value) return typeof value.value === 'string' ? [] : [path.join('/')];
   return Object.entries(value).flatMap(([name, each]) => sourcedIn(each, [...path, name]));
 }
 
@@ -50,9 +49,7 @@ describe.each(species)('$commonName', (prey: PreySpecies) => {
     const figures = preyNumbers(prey).flatMap((number) => number.figures);
     fc.assert(
       fc.property(fc.subarray(figures, { minLength: 1 }), (some) => {
-        const own = Object.fromEntries(
-          some.map(({ key, value }) => [key, { value: value + 1, day: DAY }]),
-        );
+        const own = Object.fromEntries(some.map(({ key, value }) => [key, { value: value + 1, day: DAY }]));
         const after = preyNumbers(preyWith(prey, own)).flatMap((number) => number.figures);
         expect(after.map(({ value }) => value)).toEqual(
           figures.map(({ key, value }) => (own[key] ? value + 1 : value)),
