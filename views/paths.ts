@@ -3,7 +3,29 @@
 const at = (base: string, code: string, act?: string): string =>
   `${base}/${encodeURIComponent(code)}${act === undefined ? '' : `/${act}`}`;
 
-export type BinAct = 'count' | 'look' | 'weigh' | 'size' | 'discard' | 'move' | 'cup-look' | 'close' | 'edit';
+export type BinAct =
+  | 'count'
+  | 'look'
+  | 'weigh'
+  | 'size'
+  | 'cup-look'
+  | 'dead'
+  | 'adults'
+  | 'sexed'
+  | 'die-off'
+  | 'harvest'
+  | 'cull'
+  | 'discard'
+  | 'move'
+  | 'retire'
+  | 'split'
+  | 'merge'
+  | 'clean-out'
+  | 'place'
+  | 'cold'
+  | 'quarantine'
+  | 'close'
+  | 'edit';
 /** What may be done with the numbers of a prey species or of the method. */
 export type NumberAct = 'numbers' | 'reset';
 /** What may be done with a kind of the Book. */
@@ -29,6 +51,7 @@ export type SettingsAct =
   | 'absences/remove'
   | 'rooms'
   | 'rooms/remove'
+  | 'rooms/temperatures'
   | 'changes'
   | 'changes/edit'
   | 'changes/remove'

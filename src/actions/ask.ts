@@ -4,27 +4,29 @@ import { createHash } from 'node:crypto';
 import { factsWith } from '../facts/own/facts-with.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
-import type { CoverOptions } from '../husbandry/supply/index.ts';
 import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
-import { type Answering, type Answers, answerHere, type Subject } from './questions.ts';
+import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
 const ENGINE = '2';
 
-export interface Asking {
-  readonly options?: CoverOptions;
+export interface Asking<S extends Subject> {
+  readonly options: Options[S];
   /** The room asked about; by default as it is today. */
   readonly snapshot?: Snapshot;
   readonly answering?: Answering;
 }
 
+/** Of subjects that may be asked without a word. */
+export type CoverAsking = Partial<Asking<'sunday' | 'weeks'>>;
+
 export async function ask<S extends Subject>(
   context: Context,
   subject: S,
-  { options = {}, snapshot: given, answering = answerHere }: Asking = {},
+  { options, snapshot: given, answering = answerHere }: Asking<S>,
 ): Promise<Result<Answers[S]>> {
   const kept = await askKept(context, subject, { options, ...(given ? { snapshot: given } : {}) });
   if (kept !== null) return ok(kept);
@@ -41,7 +43,7 @@ export async function ask<S extends Subject>(
 export async function askKept<S extends Subject>(
   context: Context,
   subject: S,
-  { options = {}, snapshot }: Pick<Asking, 'options' | 'snapshot'>,
+  { options, snapshot }: Omit<Asking<S>, 'answering'>,
 ): Promise<Answers[S] | null> {
   const asked = snapshot ?? (await presentOf(context));
   const kept = await context.store.ask(keptAnswer(keepingOf(asked, subject, options)));
@@ -56,23 +58,11 @@ async function presentOf({ store, facts, clock }: Context): Promise<Present> {
   return { facts: factsWith(facts, found), today: clock().today, revision: found.revision };
 }
 
-const nameOf = (subject: Subject, options: CoverOptions): string => {
-  const { days, replicates, cut, stretchRobust = false, seeksAct = true } = options;
-  return JSON.stringify([
-    subject,
-    days ?? null,
-    replicates ?? null,
-    [...(cut ?? [])].sort(),
-    stretchRobust,
-    seeksAct,
-  ]);
-};
-
 /** One answer is kept a question: of the latest day, made by this engine from these facts. */
-const keepingOf = (
+const keepingOf = <S extends Subject>(
   { facts, today, revision: at }: Present,
-  subject: Subject,
-  options: CoverOptions,
+  subject: S,
+  options: Options[S],
 ): Keeping => ({
   key: nameOf(subject, options),
   revision: at,

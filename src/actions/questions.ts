@@ -1,4 +1,5 @@
 /** What may be asked of a room, and how each question is answered, here or in a thread: values in, values out. */
+import { type ColonyAnswer, type ColonyQuestion, colonyStart } from '../husbandry/colony/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
@@ -9,10 +10,18 @@ import {
   weeksAhead,
 } from '../husbandry/supply/index.ts';
 
+/** What is said with a question of each subject, beside the room. */
+export interface Options {
+  readonly sunday: CoverOptions;
+  readonly weeks: CoverOptions;
+  readonly 'colony start': ColonyQuestion;
+}
+
 /** Questions by subject, with what each is answered. */
 export interface Answers {
   readonly sunday: CoverAnswer;
   readonly weeks: WeeksAnswer;
+  readonly 'colony start': ColonyAnswer;
 }
 export type Subject = keyof Answers;
 
@@ -21,20 +30,41 @@ export interface Question<S extends Subject = Subject> {
   /** Same question, same name. */
   readonly name: string;
   readonly snapshot: Snapshot;
-  readonly options: CoverOptions;
+  readonly options: Options[S];
 }
 
 /** How an answer is computed: here, or in a worker. */
 export type Answering = <S extends Subject>(question: Question<S>) => Promise<Result<Answers[S]>>;
 
-const ANSWERS: { readonly [S in Subject]: (snapshot: Snapshot, options: CoverOptions) => Answers[S] } = {
-  sunday: sundayCheck,
-  weeks: weeksAhead,
+interface Handled<S extends Subject> {
+  /** What tells one question of the subject from another. */
+  readonly name: (options: Options[S]) => readonly unknown[];
+  readonly answer: (snapshot: Snapshot, options: Options[S]) => Answers[S] | Promise<Answers[S]>;
+}
+
+const coverName = ({ days, replicates, cut, stretchRobust = false, seeksAct = true }: CoverOptions) => [
+  days ?? null,
+  replicates ?? null,
+  [...(cut ?? [])].sort(),
+  stretchRobust,
+  seeksAct,
+];
+
+const HANDLED: { readonly [S in Subject]: Handled<S> } = {
+  sunday: { name: coverName, answer: sundayCheck },
+  weeks: { name: coverName, answer: weeksAhead },
+  'colony start': { name: (question) => [question], answer: colonyStart },
 };
 
+export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>
+  JSON.stringify([subject, ...HANDLED[subject].name(options)]);
+
 /** The answer to a question. */
-export const answerTo = <S extends Subject>({ subject, snapshot, options }: Question<S>): Answers[S] =>
-  ANSWERS[subject](snapshot, options);
+export const answerTo = async <S extends Subject>({
+  subject,
+  snapshot,
+  options,
+}: Question<S>): Promise<Answers[S]> => HANDLED[subject].answer(snapshot, options);
 
 /** Computes where it is asked. */
-export const answerHere: Answering = async (question) => ok(answerTo(question));
+export const answerHere: Answering = async (question) => ok(await answerTo(question));

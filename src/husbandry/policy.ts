@@ -118,6 +118,17 @@ export interface Policy {
   /** Weeks shown after the latest first feed, and at most altogether. */
   readonly waveWeeksAfter: Sourced;
   readonly waveWeeksMost: Sourced;
+  /** Share of losses that take every line of one room or origin at once. */
+  readonly lineSharedShare: Sourced;
+  /** Weeks for which cups are planned. */
+  readonly cupWeeks: Sourced;
+  /** A colony sustains a harvest that is met in this share of weeks, over so many years, with this chance. */
+  readonly colonyWeeksMet: Sourced;
+  readonly colonyYears: Sourced;
+  readonly colonyChance: Sourced;
+  /** Replicates of a colony in whole animals, and the greatest colony tried, in times the smallest by means. */
+  readonly colonyReplicates: Sourced;
+  readonly colonyMostTimes: Sourced;
   /** Days looked ahead after a crash; and the rise of a group's chance to run out that is told. */
   readonly crashDays: Sourced;
   readonly crashRise: Sourced;

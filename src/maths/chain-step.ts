@@ -4,17 +4,22 @@ import { type ChainRates, dayOfChain } from './uniformise.ts';
 /** Non-negative A[to][from]: what one in `from` adds to `to` in one step. */
 export type Step = readonly Float64Array[];
 
-/** exp(A days), column by column; births in it are grown to the end of the step. */
-export function stepOf(rates: ChainRates, days: number): Step {
-  const n = rates.exit.length;
-  const step = Array.from({ length: n }, () => new Float64Array(n));
-  for (let from = 0; from < n; from++) {
-    let heads: Float64Array = new Float64Array(n);
-    heads[from] = 1;
-    for (let day = 0; day < days; day++) heads = dayOfChain(heads, rates).heads;
-    heads.forEach((share, to) => {
-      (step[to] as Float64Array)[from] = share;
-    });
-  }
-  return step;
+/** What one in `from` has become after so many days, by compartment: a column of exp(A days). */
+export function columnAfter(rates: ChainRates, from: number, days: number): Float64Array {
+  let heads: Float64Array = new Float64Array(rates.exit.length);
+  heads[from] = 1;
+  for (let day = 0; day < days; day++) heads = dayOfChain(heads, rates).heads;
+  return heads;
 }
+
+/** exp(A days); births in it are grown to the end of the step. */
+export function stepOf(rates: ChainRates, days: number): Step {
+  const columns = Array.from(rates.exit, (_, from) => columnAfter(rates, from, days));
+  return columns.map((_, to) => Float64Array.from(columns, (column) => column[to] as number));
+}
+
+/** The same chain without births. */
+export const barren = (rates: ChainRates): ChainRates => ({
+  ...rates,
+  birth: new Float64Array(rates.birth.length),
+});

@@ -1,5 +1,5 @@
 /** Linear programmes, solved by HiGHS: plain numbers in, plain numbers out. */
-import highsEntry, { type Highs } from 'highs';
+import type { Highs, InitOptions } from 'highs';
 
 /** least <= the sum of factor times column <= most. */
 export interface Row {
@@ -27,14 +27,16 @@ export type Solve = (programme: LinearProgramme) => Solved;
 /** Kept rows and reduced costs are exact to this. */
 const TOLERANCE = 1e-9;
 
-/** The package's types speak of its CommonJS form, where the loader is one step further in. */
-const loadHighs = highsEntry as unknown as typeof highsEntry.default;
+/** As it is when imported as a module; the package's types speak of its CommonJS form. */
+interface Entry {
+  readonly default: (options?: InitOptions) => Promise<Highs>;
+}
 
 let loading: Promise<Highs> | null = null;
 
-/** The solver, once it is loaded. */
+/** The solver, loaded when it is first asked for. */
 export async function solver(): Promise<Solve> {
-  loading ??= loadHighs();
+  loading ??= import('highs').then((entry) => (entry as unknown as Entry).default());
   const highs = await loading;
   return (programme) => solvedBy(highs, programme);
 }

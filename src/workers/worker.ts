@@ -3,4 +3,4 @@
 import { parentPort } from 'node:worker_threads';
 import { answerTo, type Question } from '../actions/index.ts';
 
-parentPort?.on('message', (question: Question) => parentPort?.postMessage(answerTo(question)));
+parentPort?.on('message', async (question: Question) => parentPort?.postMessage(await answerTo(question)));

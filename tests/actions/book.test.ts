@@ -174,7 +174,7 @@ describe('a rule', () => {
       }),
     );
     const rule = await ruleOf(room);
-    expect(rule.shareCaps.value).toEqual({ waxworm: 0.1, cricket: 0.6 });
+    expect(rule.shareCaps.value).toEqual({ waxworm: 0.1, superworm: 0.3, cricket: 0.6 });
     expect(rule).toMatchObject({ refusesHard: false, window: { value: { killFirstAbove: null } } });
     expect(rule.moult!.lengthFactor.value).toBeCloseTo(1.3, 12);
   });

@@ -10,7 +10,6 @@ import {
   importRows,
   loadSnapshot,
   lookBin,
-  move,
   seeCup,
   seeSize,
   startCup,
@@ -31,21 +30,14 @@ test('every observation becomes an event of its day, in the order written', asyn
   good(await weighBin(room, { bin: 'B2', massMg: '25000' }));
   good(await seeSize(room, { bin: 'B2', fromMm: 11, toMm: 13 }));
   good(await discard(room, { bin: 'B2', heads: 10 }));
-  good(await move(room, { from: 'B2', to: 'B1', heads: 20, fromMm: 11, toMm: 13, day: room.date(-1) }));
   const day = TODAY + 2;
   expect(await eventsOf(room, 'B2')).toEqual([
-    { day: day - 1, kind: 'moved out', heads: 20, fromMm: 11, toMm: 13 },
     { day, kind: 'delivered', lot: { heads: 300, fromMm: 10, toMm: 12 }, dead: 4 },
     { day, kind: 'looked', level: 'half' },
     { day, kind: 'weighed', massMg: 25000, sample: null },
     { day, kind: 'size seen', fromMm: 11, toMm: 13 },
     { day, kind: 'discarded', heads: 10 },
   ]);
-  expect((await eventsOf(room, 'B1')).at(-1)).toEqual({
-    day: day - 1,
-    kind: 'moved in',
-    lot: { heads: 20, fromMm: 11, toMm: 13 },
-  });
 });
 
 test('events begin with the last count that says all: lengths given, or none left', async () => {

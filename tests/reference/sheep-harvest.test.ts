@@ -26,7 +26,7 @@ it('yields most when 52.2 % of the first class and all of the ninth are taken, a
     step: MATRIX.map((row) => Float64Array.from(row)),
     takings: [{ share: everyone, least: 0 }],
     aim: 'most taken',
-    room: { perHead: everyone, most: 1 },
+    limits: [{ perHead: everyone, most: 1 }],
   } as const;
   const solved = (await solver())(stationaryProgramme(asked));
   if (solved.status !== 'optimal') throw new Error(solved.status);

@@ -1,5 +1,7 @@
 /** The props of every page, from the invented room. */
 
+import { speciesByCode } from '../../src/facts/prey/index.ts';
+import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
 import type { AwayAnimal, Standing } from '../../src/husbandry/supply/index.ts';
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
@@ -636,6 +638,10 @@ export const binProps: BinPageProps = {
   answer: binAnswer,
   horizonDays: 7,
   sizes,
+  species: speciesByCode.get('acheta-domesticus') as PreySpecies,
+  remarks: [],
+  rooms: [{ value: 'R1', label: 'Spider room' }],
+  quarantineDays: 7,
   otherBins: [{ value: 'B9', label: 'Cricket box 2' }],
   history: [{ id: '12', day: TODAY - 9, sentence: 'Counted 130 heads.', undone: false, canUndo: true }],
 };

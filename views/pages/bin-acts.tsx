@@ -1,25 +1,21 @@
 /** What may be said of a bin: one tap for how it looks, a number for what was counted, weighed, thrown out or moved. */
 
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, CupLook, Level } from '../../src/husbandry/larder/index.ts';
-import type { Shell } from '../layout.tsx';
+import type { CupLook, Level } from '../../src/husbandry/larder/index.ts';
 import { ActForm } from '../partials/act.tsx';
 import { SubmitButtons } from '../partials/choices.tsx';
-import { entryOf, Field, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import { entryOf, Field, type Option, PostForm, Select } from '../partials/form.tsx';
 import { type BinAct, paths } from '../paths.ts';
+import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
+import { Losses } from './bin-losses.tsx';
+import { Keeping } from './bin-place.tsx';
+import { Discard, TakeOut } from './bin-take.tsx';
 
 /**
- * Forms, each posting to `paths.binAct(code, …)` with `day`: look (`level`), size (`sizeClass`), cup-look
- * (`look`), count (`heads`, `size` or ''), weigh (`mass` as typed, '12 g'), discard (`heads`), move (`heads`, `to`).
+ * Forms, each posting to `paths.binAct(code, …)` with `day`: look (`level`), size (`sizeClass`), cup-look (`look`), count
+ * (`heads`, `size` or ''), weigh (`mass` as typed, '12 g'; `sampleHeads` and `sampleMass` or ''), dead (`heads`), adults,
+ * sexed (`females`, `males`), die-off (`left`); and those of `bin-take.tsx` and `bin-place.tsx`.
  */
-interface BinActsProps {
-  readonly shell: Shell;
-  readonly forms: PageForms;
-  readonly bin: Bin;
-  readonly sizes: readonly Option[];
-  readonly otherBins: readonly Option[];
-}
-
 const LEVELS: readonly { value: Level; label: string }[] = [
   { value: 'none', label: 'None' },
   { value: 'a few', label: 'A few' },
@@ -38,28 +34,43 @@ const CUP_LOOKS: readonly { value: CupLook; label: string }[] = [
   { value: 'mites', label: 'Mites' },
 ];
 
-export const BinActs = (props: BinActsProps) =>
-  props.bin.role === 'cup' ? (
-    <section class="bin-acts" aria-labelledby="see">
-      <h2 id="see">What do you see?</h2>
-      <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
-      <Discard {...props} title="Throw flies out" />
+export const BinActs = (props: BinActsProps) => {
+  const { role } = props.bin;
+  if (role === 'cup') return <CupActs {...props} />;
+  return (
+    <>
+      <section class="bin-acts" aria-labelledby="see">
+        <h2 id="see">What do you see?</h2>
+        {role === 'frozen' ? null : <Glances {...props} />}
+        <Count {...props} />
+        <Weigh {...props} />
+        {role === 'frozen' ? null : <Losses {...props} />}
+      </section>
+      <TakeOut {...props} />
+      {role === 'frozen' ? null : <Keeping {...props} />}
       <Close {...props} />
-    </section>
-  ) : (
-    <section class="bin-acts" aria-labelledby="see">
-      <h2 id="see">What do you see?</h2>
-      {props.bin.capacity === null ? null : (
-        <OneTap {...props} act="look" name="level" legend="By eye, against full" options={LEVELS} />
-      )}
-      <OneTap {...props} act="size" name="sizeClass" legend="Most look the size of" options={props.sizes} />
-      <Count {...props} />
-      <Weigh {...props} />
-      <Discard {...props} title="Dead or thrown out" />
-      {props.otherBins.length === 0 ? null : <Move {...props} />}
-      <Close {...props} />
-    </section>
+    </>
   );
+};
+
+const CupActs = (props: BinActsProps) => (
+  <section class="bin-acts" aria-labelledby="see">
+    <h2 id="see">What do you see?</h2>
+    <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
+    <Discard {...props} title="Throw flies out" />
+    <Keeping {...props} />
+    <Close {...props} />
+  </section>
+);
+
+const Glances = (props: BinActsProps) => (
+  <>
+    {props.bin.capacity === null ? null : (
+      <OneTap {...props} act="look" name="level" legend="By eye, against full" options={LEVELS} />
+    )}
+    <OneTap {...props} act="size" name="sizeClass" legend="Most look the size of" options={props.sizes} />
+  </>
+);
 
 interface OneTapProps extends BinActsProps {
   readonly act: BinAct;
@@ -81,17 +92,6 @@ const OneTap = ({ forms, bin, shell, act, name, legend, options }: OneTapProps) 
       <SubmitButtons name={name} options={options} />
     </fieldset>
   </PostForm>
-);
-
-const OnDay = ({ forms, shell, act }: BinActsProps & { act: BinAct }) => (
-  <Field
-    entry={entryOf(forms, act)}
-    name="day"
-    label="On"
-    type="date"
-    start={civilDate(shell.today)}
-    required
-  />
 );
 
 const Count = (props: BinActsProps) => {
@@ -122,39 +122,14 @@ const Weigh = (props: BinActsProps) => {
       button="Write down the weight"
     >
       <Field entry={entry} name="mass" label="Prey alone" hint="Without the box: 12 g, 450 mg." required />
+      <Field entry={entry} name="sampleHeads" label="Of these counted out" type="number" min="1" />
+      <Field
+        entry={entry}
+        name="sampleMass"
+        label="And weighed by themselves"
+        hint="Tells how large they are."
+      />
       <OnDay {...props} act="weigh" />
-    </ActForm>
-  );
-};
-
-const Discard = (props: BinActsProps & { title: string }) => {
-  const entry = entryOf(props.forms, 'discard');
-  return (
-    <ActForm
-      entry={entry}
-      action={paths.binAct(props.bin.code, 'discard')}
-      title={props.title}
-      button="Write it down"
-      caution="Live prey you do not want: freeze it, never release it."
-    >
-      <Field entry={entry} name="heads" label="Heads" type="number" min="1" required />
-      <OnDay {...props} act="discard" />
-    </ActForm>
-  );
-};
-
-const Move = (props: BinActsProps) => {
-  const entry = entryOf(props.forms, 'move');
-  return (
-    <ActForm
-      entry={entry}
-      action={paths.binAct(props.bin.code, 'move')}
-      title="Moved or harvested"
-      button="Move them"
-    >
-      <Field entry={entry} name="heads" label="Heads" type="number" min="1" required />
-      <Select entry={entry} name="to" label="Into" options={props.otherBins} />
-      <OnDay {...props} act="move" />
     </ActForm>
   );
 };

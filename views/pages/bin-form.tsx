@@ -55,6 +55,7 @@ const ROLES: readonly { value: BinRole; label: string }[] = [
   { value: 'holding', label: 'Bin of bought prey' },
   { value: 'colony', label: 'Breeding colony' },
   { value: 'cup', label: 'Fly cup' },
+  { value: 'frozen', label: 'Frozen prey' },
 ];
 
 const What = ({ entry, bin, species, rooms, cupOf }: PartProps) => (

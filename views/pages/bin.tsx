@@ -1,7 +1,8 @@
 /** One bin, colony or cup: what lives in it, what you see, and what was done with it. */
 import type { Bin } from '../../src/husbandry/larder/index.ts';
+import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
-import { BIN_CAUTION, STOCK_CAUTION } from '../cautions.ts';
+import { BIN_CAUTION, preyCautions, STOCK_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import { ago, counted, isGuess, type LengthUnit, lengthRange, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
@@ -18,6 +19,9 @@ export interface BinPageProps {
   readonly forms: PageForms;
   readonly names: Names;
   readonly bin: Bin;
+  readonly species: PreySpecies;
+  /** What must be said of it as it stands, in sentences. */
+  readonly remarks: readonly string[];
   /** null when the answer could not be computed. */
   readonly answer: BinAnswer | null;
   readonly horizonDays: number;
@@ -25,6 +29,8 @@ export interface BinPageProps {
   readonly sizes: readonly Option[];
   /** Other bins of its species, to move prey into. */
   readonly otherBins: readonly Option[];
+  readonly rooms: readonly Option[];
+  readonly quarantineDays: number;
   readonly history: readonly HistoryLine[];
 }
 
@@ -41,7 +47,12 @@ export const BinPage = (props: BinPageProps) => {
           {sentenceCase(preyName(names.species, bin.species))}.{' '}
           <a href={paths.editBin(bin.code)}>Change this {WORDS[bin.role]}</a>
         </p>
-        <p class="caution">{bin.role === 'holding' ? BIN_CAUTION : `${BIN_CAUTION} ${STOCK_CAUTION}`}</p>
+        {props.remarks.map((sentence) => (
+          <p class="note">{sentence}</p>
+        ))}
+        {cautionsOf(props).map((sentence) => (
+          <p class="caution">{sentence}</p>
+        ))}
       </header>
       {props.answer === null ? null : <Forecast {...props} answer={props.answer} />}
       <BinActs {...props} />
@@ -50,13 +61,21 @@ export const BinPage = (props: BinPageProps) => {
   );
 };
 
+/** None for the frozen, which neither dust nor escape. */
+function cautionsOf({ bin, species }: BinPageProps): readonly string[] {
+  if (bin.role === 'frozen') return [];
+  const stock = bin.role === 'holding' ? BIN_CAUTION : `${BIN_CAUTION} ${STOCK_CAUTION}`;
+  return [stock, ...preyCautions(species)];
+}
+
 const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup', frozen: 'frozen stock' } as const;
 
 function headline({ bin, answer }: BinPageProps): string {
   if (answer === null || bin.role === 'cup') return bin.name;
   const words = aliveWords(answer);
   if (words === 'none') return `${bin.name}: empty`;
-  return `${bin.name}: ${answer.headsNow.high < 1 ? words : `${words} alive`}`;
+  const alive = bin.role === 'frozen' ? 'frozen' : 'alive';
+  return `${bin.name}: ${answer.headsNow.high < 1 ? words : `${words} ${alive}`}`;
 }
 
 const HowSure = (heads: BinAnswer['headsNow']) => (
@@ -85,7 +104,7 @@ const Forecast = ({ bin, answer, names, unit, horizonDays }: BinPageProps & { an
         </div>
       ) : null}
       <dl class="pairs">
-        <dt>Alive</dt>
+        <dt>{bin.role === 'frozen' ? 'Frozen' : 'Alive'}</dt>
         <dd>
           {aliveWords(answer)}
           {isThere ? <HowSure {...headsNow} /> : null}

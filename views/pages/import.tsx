@@ -1,6 +1,7 @@
 /** Bringing in a list: paste or upload, see line by line what would happen, then say yes. */
 import { Layout, type Shell } from '../layout.tsx';
 import { RadioButtons } from '../partials/choices.tsx';
+import { FileField } from '../partials/file-field.tsx';
 import { entryOf, type FormEntry, type Option, type PageForms, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { type Draft, DryRun } from './import-check.tsx';
@@ -34,7 +35,7 @@ const Send = ({ forms }: { forms: PageForms }) => {
       </header>
       <PostForm entry={entry} action={paths.import} class="form sheet" multipart>
         <RadioButtons entry={entry} name="what" legend="The list is of" options={WHAT} start="animals" />
-        <FileField entry={entry} />
+        <FileField entry={entry} label="A file saved as CSV" />
         <PasteField entry={entry} />
         <button type="submit" class="act-here">
           Read it
@@ -43,26 +44,6 @@ const Send = ({ forms }: { forms: PageForms }) => {
     </>
   );
 };
-
-const FileField = ({ entry }: { entry: FormEntry }) => (
-  <div class="field">
-    <label for="import-file">A file saved as CSV</label>
-    <input
-      type="file"
-      id="import-file"
-      name="file"
-      accept=".csv,.tsv,.txt,text/csv,text/plain"
-      {...(entry.problems.file === undefined
-        ? {}
-        : { 'aria-invalid': 'true' as const, 'aria-describedby': 'import-file-problem' })}
-    />
-    {entry.problems.file === undefined ? null : (
-      <p class="problem" id="import-file-problem">
-        {entry.problems.file}
-      </p>
-    )}
-  </div>
-);
 
 const PasteField = ({ entry }: { entry: FormEntry }) => (
   <div class="field">

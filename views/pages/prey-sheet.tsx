@@ -12,9 +12,9 @@ export interface SheetProps {
 }
 
 export const PreySheet = ({ code, unit, sheet, asked }: SheetProps) => (
-  <section aria-labelledby="sheet">
+  <section aria-labelledby="sheet" class="prey-sheet">
     <h2 id="sheet">At a constant {sheet.tempC} °C</h2>
-    <form method="get" action={`${paths.prey(code)}#sheet`} class="search">
+    <form method="get" action={`${paths.prey(code)}#sheet`} class="search at-temperature">
       <label for="at">At another temperature</label>
       <input
         id="at"

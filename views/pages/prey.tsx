@@ -104,7 +104,7 @@ const Foretold = ({ leftOut }: { leftOut: readonly LeftOut[] }) =>
         Each measured temperature is left out in turn and reckoned from the others. The coldest and the
         warmest lie beyond the others and are the hardest.
       </p>
-      <table class="stacks">
+      <table class="stacks foretold">
         <thead>
           <tr>
             {['Left out', 'Measured', 'Foretold', 'Off by'].map((head) => (

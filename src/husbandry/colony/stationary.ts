@@ -13,14 +13,19 @@ export interface Taking {
   readonly least: number;
 }
 
+/** A sum over all heads as they are just before the harvest. */
+export interface Limit {
+  readonly perHead: Float64Array;
+  readonly most: number;
+}
+
 export interface Stationary {
   /** P[to][from]: from one harvest to the next. */
   readonly step: Step;
   readonly takings: readonly Taking[];
-  /** What is sought: the most heads taken, or the least of a sum over those left standing. */
+  /** What is sought: the most heads taken, or the least of a sum over those there just before the harvest. */
   readonly aim: 'most taken' | { readonly least: Float64Array };
-  /** Room one head of each class takes just before the harvest, and all there is; absent: no bound. */
-  readonly room?: { readonly perHead: Float64Array; readonly most: number };
+  readonly limits?: readonly Limit[];
   /** Most of each class left standing; absent: no bound. */
   readonly standingMost?: Float64Array;
 }
@@ -36,7 +41,7 @@ const NONE = Number.EPSILON;
 
 /** Columns: what is left standing [s = x - h], then what each taking takes of each class it may take from. */
 export function stationaryProgramme(asked: Stationary): LinearProgramme {
-  const { step, takings, aim, room, standingMost } = asked;
+  const { step, takings, aim, limits = [], standingMost } = asked;
   const columns = columnsOf(asked);
   const rows: Row[] = [];
   step.forEach((growth, to) => {
@@ -54,12 +59,12 @@ export function stationaryProgramme(asked: Stationary): LinearProgramme {
         ),
       );
   });
-  if (room) rows.push(withinRoom(step, room));
+  for (const limit of limits) rows.push(within(step, limit));
   const size = step.length + columns.length;
   const worth = new Float64Array(size);
   const most = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
   if (aim === 'most taken') worth.fill(1, step.length);
-  else worth.set(aim.least);
+  else worth.set(perStanding(step, aim.least));
   if (standingMost) most.set(standingMost);
   return { sense: aim === 'most taken' ? 'most' : 'least', worth, most, rows };
 }
@@ -115,12 +120,16 @@ const atLeast = (least: number, columns: readonly Column[]): Row => ({
   factors: columns.map(() => 1),
 });
 
-function withinRoom(step: Step, { perHead, most }: NonNullable<Stationary['room']>): Row {
-  const taken = step.map((_, from) =>
+function within(step: Step, { perHead, most }: Limit): Row {
+  const factors = perStanding(step, perHead);
+  return { least: 0, most, columns: [...factors.keys()], factors: [...factors] };
+}
+
+/** A sum over the heads before the harvest [c x] in terms of what was left standing [c P s]. */
+const perStanding = (step: Step, perHead: Float64Array): Float64Array =>
+  perHead.map((_, from) =>
     step.reduce((sum, growth, to) => sum + (growth[from] as number) * (perHead[to] as number), 0),
   );
-  return { least: 0, most, columns: [...taken.keys()], factors: taken };
-}
 
 /** The stock of a solved programme. */
 export function stockOf(asked: Stationary, { columns }: Extract<Solved, { status: 'optimal' }>): Stock {

@@ -21,7 +21,10 @@ export interface Capacity {
 }
 
 /** By its space where the species' need of it is known, else by the keeper's own number of heads. */
-export function capacityOf({ capacity, space }: Bin, { species }: Chain): Capacity | null {
+export function capacityOf(
+  { capacity, space }: Pick<Bin, 'capacity' | 'space'>,
+  { species }: Chain,
+): Capacity | null {
   const { crowding } = species;
   if (space && crowding?.by === space.by)
     return { heads: space.units * crowding.headsPerUnit.value, bySize: true };

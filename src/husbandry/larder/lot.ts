@@ -56,6 +56,10 @@ export function totalHeads(heads: Float64Array, from = 0): number {
 export const between = (chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): Float64Array =>
   heads.map((n, j) => (j < chain.firstHead ? 0 : n * overlapShare(chain, j, range)));
 
+/** Heads whose lengths lie between two bounds; eggs, and in a cup maggots, are none. */
+export const headsWithin = (chain: Chain, heads: Float64Array, range: { fromMm: Mm; toMm: Mm }): number =>
+  totalHeads(between(chain, heads, range));
+
 /**
  * Takes heads whose lengths lie between two bounds, in proportion to what is there; when too few are, the rest from
  * all sizes. Returns what is left and what could not be taken.

@@ -51,6 +51,17 @@ export function ratesOfDay(chain: Chain, keeping: Keeping): ChainRates {
   return { exit, advance, birth, birthInto: 0, lasting: keeping.lasting ?? false };
 }
 
+/** Rates of a breeding colony with room, every day alike and all as published. */
+export const colonyRates = (chain: Chain, temp: DayTemp): ChainRates =>
+  ratesOfDay(chain, {
+    temp,
+    weekMeanC: meanOfDay(temp),
+    speed: 1,
+    holdingLossPerDay: 0,
+    laying: 1,
+    lasting: true,
+  });
+
 /** Nobody leaves the last substage before the pupa but by dying. */
 function holdLarvae({ stages }: Chain, { exit, advance }: Pick<ChainRates, 'exit' | 'advance'>): void {
   const last = (stages.find(({ kind }) => kind === 'pupa')?.first ?? 0) - 1;

@@ -2,10 +2,9 @@
 
 import { growthOf } from '../../maths/growth-rate.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type DayTemp, meanOfDay } from '../prey/index.ts';
 import type { Chain } from './chain.ts';
 import { scaleTo, totalHeads } from './lot.ts';
-import { ratesOfDay } from './rates.ts';
+import { colonyRates } from './rates.ts';
 import type { Life } from './state.ts';
 
 const kept = new WeakMap<Chain, Map<string, Float64Array | null>>();
@@ -17,19 +16,8 @@ export function settledMix({ chain, climate }: Life, heads: number, day: DayNumb
   kept.set(chain, byTemp);
   const key = `${temp.minC} ${temp.maxC}`;
   const known = byTemp.get(key);
-  const shares = known === undefined ? breeding(chain, temp) : known;
+  const shares = known === undefined ? (growthOf(colonyRates(chain, temp))?.stable ?? null) : known;
   byTemp.set(key, shares);
   const inHeads = shares ? totalHeads(shares, chain.firstHead) : 0;
   return shares && inHeads > 0 ? scaleTo(shares, heads / inHeads) : null;
-}
-
-function breeding(chain: Chain, temp: DayTemp): Float64Array | null {
-  const rates = ratesOfDay(chain, {
-    temp,
-    weekMeanC: meanOfDay(temp),
-    speed: 1,
-    holdingLossPerDay: 0,
-    laying: 1,
-  });
-  return growthOf(rates)?.stable ?? null;
 }

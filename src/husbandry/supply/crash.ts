@@ -3,6 +3,7 @@ import type { DemandGroup } from '../appetite/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Bin } from '../larder/index.ts';
 import { isLost } from '../larder/index.ts';
+import { takesDead } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { GroupAnswer } from './answer.ts';
@@ -95,11 +96,11 @@ function shortAfter(snapshot: Snapshot, { judged, answer, bin, chanceBefore, fro
 }
 
 /** Bins with something that fits the group now, the most first. */
-function insteadFor(snapshot: Snapshot, { windows }: DemandGroup): InsteadOf[] {
+function insteadFor(snapshot: Snapshot, { rule, windows }: DemandGroup): InsteadOf[] {
   const byBin = new Map<string, InsteadOf>();
   for (const { bin, species, slices } of shelvesOf(snapshot)) {
     const window = windows.get(species.code);
-    if (!window) continue;
+    if (!window || (bin.role === 'frozen' && !takesDead(rule))) continue;
     const heads = slices
       .filter(({ lengthMm }) => window.minMm <= lengthMm && lengthMm <= window.maxMm)
       .reduce((sum, slice) => sum + slice.heads, byBin.get(bin.code)?.heads ?? 0);

@@ -1,12 +1,13 @@
 /** What the young of a sac can be fed, and what must be started or ordered by when. */
 import { eaterOf, type Kind, ruleOf } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type Bin, type CupGives, cupGives, fliesFrom, weekFrom } from '../larder/index.ts';
+import { type CupGives, cupGives } from '../larder/index.ts';
 import { itemsWorth, type LengthWindow, type PreySpecies, windowFor } from '../prey/index.ts';
-import { binClimate, climateAt } from '../rooms.ts';
+import { climateAt } from '../rooms.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { type CupStart, cupStarts } from './cup-plan.ts';
+import { fliesStanding } from './cups-standing.ts';
 import { orderInTimeFor } from './delivery-days.ts';
 import { middleOf, nearestClass } from './trade-class.ts';
 import type { HatchWave } from './wave.ts';
@@ -62,7 +63,9 @@ export function youngPrey(snapshot: Snapshot, change: PlannedChange, wave: Hatch
   const kind = snapshot.facts.kinds.get(change.animalKind);
   const choices = kind ? choicesFor(snapshot, kind, change.gaugeMm) : [];
   const raised = choices.find(({ species }) => species.cup !== null);
-  const bought = choices.find(({ species }) => species.cup === null);
+  const sold = choices.filter(({ species }) => species.cup === null);
+  const kept = (choice: Choice) => snapshot.bins.some((bin) => bin.species === choice.species.code);
+  const bought = sold.find(kept) ?? sold[0];
   return {
     fits: choices.map((choice) => fittingOf(snapshot, choice, wave)),
     cups: raised ? cupAdvice(snapshot, { change, wave, choice: raised }) : null,
@@ -70,8 +73,8 @@ export function youngPrey(snapshot: Snapshot, change: PlannedChange, wave: Hatch
   };
 }
 
-/** Each species in the trade size that suits best: those kept here first, then the nearest to the ideal. */
-function choicesFor({ facts, bins }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
+/** Each species in the trade size that suits best, the best first. */
+function choicesFor({ facts }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
   const young = { gaugeMm, matured: false, stageOverride: null };
   const rule = ruleOf(kind, young);
   const [least, most] = rule.mealItems.value;
@@ -83,10 +86,7 @@ function choicesFor({ facts, bins }: Snapshot, kind: Kind, gaugeMm: number): rea
     return [{ species, window, itemsAMeal, size: size.name, lengthMm: middleOf(size) }];
   });
   const off = ({ lengthMm, window }: Choice) => Math.abs(Math.log(lengthMm / window.idealMm));
-  const away = ({ species }: Choice) => Number(!bins.some((bin) => bin.species === species.code));
-  return choices.sort(
-    (a, b) => away(a) - away(b) || off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1),
-  );
+  return choices.sort((a, b) => off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1));
 }
 
 interface Advising {
@@ -112,32 +112,11 @@ function cupAdvice(snapshot: Snapshot, { change, wave, choice }: Advising): CupA
   const weeks = Array.from({ length: policy.waveWeeksAfter.value }, (_, week) => from + week * DAYS_PER_WEEK);
   const wanted = fittingOf(snapshot, choice, wave).heads;
   const eaten = headsFor(snapshot, choice, wave.peakWithout);
-  const spare = weeks.map((day) => Math.max(0, standing(snapshot, { cups, species, day }) - eaten));
+  const spare = weeks.map((day) => Math.max(0, fliesStanding(snapshot, { cups, species, day }) - eaten));
   const flies = spare.map((there) => Math.max(0, wanted - there));
   const starts = cupStarts({ today: snapshot.today, from, flies }, gives);
   return { species: species.code, room, gives, starts, wanted, spare: spare[0] as number };
 }
-
-interface Standing {
-  readonly cups: readonly Bin[];
-  readonly species: PreySpecies;
-  readonly day: DayNumber;
-}
-
-/** Flies that come out of the cups there are, in the week from a day on. */
-function standing(snapshot: Snapshot, { cups, species, day }: Standing): number {
-  const { today, facts } = snapshot;
-  const days = day - today + DAYS_PER_WEEK;
-  return cups
-    .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
-    .reduce((sum, cup) => {
-      const place = { climate: binClimate(snapshot, cup), policy: facts.policy };
-      return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
-    }, 0);
-}
-
-/** First day on record. */
-const startedOn = ({ events }: Bin): DayNumber => Math.min(...events.map(({ day }) => day));
 
 function orderAdvice(snapshot: Snapshot, { change, wave, choice }: Advising): OrderAdvice | null {
   const days = orderInTimeFor(snapshot, change.from);

@@ -1,40 +1,29 @@
-/** What may be said of a bin: counted, looked at, weighed, its size, thrown out, moved, and how a cup looks. */
+/** What may be said of a bin: counted, looked at, weighed, its size, the dead, the grown, and how a cup looks. */
 
-import type { Context, Hono } from 'hono';
-import type { Refused } from '../../../views/partials/form.tsx';
-import { type BinAct, paths } from '../../../views/paths.ts';
-import { civilDay, heads, headsOrNone, oneOf } from '../../actions/fields.ts';
+import type { Hono } from 'hono';
+import { heads, headsOrNone, oneOf } from '../../actions/fields.ts';
 import {
   countBin,
+  dieOff,
   discard,
-  loadSnapshot,
+  foundDead,
   lookBin,
-  move,
+  seeAdults,
   seeCup,
   seeSize,
+  sexAdults,
   weighBin,
 } from '../../actions/index.ts';
 import { LEVELS } from '../../actions/look-bin.ts';
 import { LOOKS } from '../../actions/see-cup.ts';
 import { problem } from '../../husbandry/problems.ts';
-import { err, ok, type Result } from '../../husbandry/result.ts';
+import { err, ok } from '../../husbandry/result.ts';
 import type { DoorEnv } from '../door.ts';
-import { type Lengths, lengthsChosen } from './choices.ts';
+import { about, at, day, lengthsOf } from './bin-post.ts';
 import type { House } from './house.ts';
-import { showBin } from './larder.ts';
-import { lengthsIn } from './lengths-in.ts';
 import { posted } from './posted.ts';
-import { codeOf, route } from './route.ts';
-import { anyText, mass, needed, typed } from './typed.ts';
-
-const day = typed(civilDay);
-const at = (act: BinAct): string => route(paths.binAct(':code', act));
-
-const about = (house: House, act: BinAct) => ({
-  form: () => act,
-  next: (c: Context) => paths.bin(codeOf(c)),
-  again: (c: Context, refused: Refused) => showBin(house, c, refused),
-});
+import { codeOf } from './route.ts';
+import { anyText, mass, maybe, maybeMass, needed, typed } from './typed.ts';
 
 export function binActRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;
@@ -58,10 +47,14 @@ export function binActRoutes(app: Hono<DoorEnv>, house: House): void {
     at('weigh'),
     posted(house, {
       ...about(house, 'weigh'),
-      shape: () => ({ mass, day }),
-      act: ({ mass: massMg, ...given }, { c, formId }) =>
-        weighBin(context, { bin: codeOf(c), ...given, massMg, formId }),
-      fields: { massMg: 'mass' },
+      shape: () => ({ mass, sampleHeads: maybe(heads), sampleMass: maybeMass, day }),
+      act: ({ mass: massMg, sampleHeads, sampleMass, ...given }, { c, formId }) => {
+        const both = sampleHeads !== undefined && sampleMass !== undefined;
+        if (!both && (sampleHeads ?? sampleMass) !== undefined) return Promise.resolve(err(HALF_A_SAMPLE));
+        const sample = both ? { sample: { heads: sampleHeads, massMg: sampleMass } } : {};
+        return weighBin(context, { bin: codeOf(c), ...given, massMg, ...sample, formId });
+      },
+      fields: { massMg: 'mass', 'sample.massMg': 'sampleMass', 'sample.heads': 'sampleHeads' },
     }),
   );
   app.post(
@@ -73,7 +66,14 @@ export function binActRoutes(app: Hono<DoorEnv>, house: House): void {
     }),
   );
   sizedRoutes(app, house);
+  livingRoutes(app, house);
 }
+
+const HALF_A_SAMPLE = problem(
+  'half-a-sample',
+  'Of a sample both are needed: how many, and what they weigh.',
+  'sampleHeads',
+);
 
 /** Acts that speak of a size. */
 function sizedRoutes(app: Hono<DoorEnv>, house: House): void {
@@ -105,33 +105,41 @@ function sizedRoutes(app: Hono<DoorEnv>, house: House): void {
       },
     }),
   );
+}
+
+/** Acts that tell of the living besides their number. */
+function livingRoutes(app: Hono<DoorEnv>, house: House): void {
+  const { context } = house;
   app.post(
-    at('move'),
+    at('dead'),
     posted(house, {
-      ...about(house, 'move'),
-      shape: () => ({ heads: typed(heads), to: needed, day }),
-      act: async (given, { c, formId }) => {
-        const lengths = lengthsIn(await loadSnapshot(context), codeOf(c), { field: 'heads' });
-        return lengths.ok ? move(context, { from: codeOf(c), ...given, ...lengths.value, formId }) : lengths;
-      },
+      ...about(house, 'dead'),
+      shape: () => ({ heads: typed(heads), day }),
+      act: (given, { c, formId }) => foundDead(context, { bin: codeOf(c), ...given, formId }),
     }),
   );
-}
-
-interface Chosen {
-  readonly value: string;
-  readonly field: string;
-}
-
-/** Lengths of a size chosen for what is in this bin. */
-async function lengthsOf(
-  { context }: House,
-  code: string,
-  { value, field }: Chosen,
-): Promise<Result<Lengths>> {
-  const { bins, facts } = await loadSnapshot(context);
-  const species = facts.species.get(bins.find((bin) => bin.code === code)?.species ?? '');
-  return species === undefined
-    ? err(problem('unknown-bin', `There is no bin "${code}" in use.`))
-    : lengthsChosen(value, species, field);
+  app.post(
+    at('adults'),
+    posted(house, {
+      ...about(house, 'adults'),
+      shape: () => ({ day }),
+      act: (given, { c, formId }) => seeAdults(context, { bin: codeOf(c), ...given, formId }),
+    }),
+  );
+  app.post(
+    at('sexed'),
+    posted(house, {
+      ...about(house, 'sexed'),
+      shape: () => ({ females: typed(headsOrNone), males: typed(headsOrNone), day }),
+      act: (given, { c, formId }) => sexAdults(context, { bin: codeOf(c), ...given, formId }),
+    }),
+  );
+  app.post(
+    at('die-off'),
+    posted(house, {
+      ...about(house, 'die-off'),
+      shape: () => ({ left: typed(headsOrNone), day }),
+      act: (given, { c, formId }) => dieOff(context, { bin: codeOf(c), ...given, formId }),
+    }),
+  );
 }

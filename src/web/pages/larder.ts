@@ -6,10 +6,11 @@ import { LarderPage } from '../../../views/pages/larder.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askCover } from '../../actions/index.ts';
-import { type CoverAnswer, horizonOf } from '../../husbandry/supply/index.ts';
+import type { Bin } from '../../husbandry/larder/index.ts';
+import { binRemarks, type CoverAnswer, horizonOf } from '../../husbandry/supply/index.ts';
 import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { binOptions, sizeOptions } from './choices.ts';
+import { binOptions, roomOptions, sizeOptions } from './choices.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
 import { showClosedBin } from './left.ts';
@@ -51,18 +52,28 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
   const species = facts.species.get(bin?.species ?? '');
   if (bin === undefined || species === undefined) return showClosedBin({ house, c, here, refused });
   const { bins: answers, horizonDays } = await answerFor(house, here);
-  const others = bins.filter((each) => each !== bin && each.species === bin.species);
   const props = {
     ...here,
     bin,
     answer: answers.find(({ code }) => code === bin.code) ?? null,
     horizonDays,
     sizes: sizeOptions(species),
-    otherBins: binOptions(others),
+    species,
+    remarks: binRemarks(here.snapshot, bin),
+    otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
+    rooms: roomOptions(here.snapshot.rooms),
+    quarantineDays: facts.policy.quarantineDays.value,
     history: await historyOf(house, here, bin.code),
   };
   return page(c, BinPage(props), statusOf(refused !== null));
 }
+
+/** Another bin of the species, both alive or both frozen; a cup takes nobody in. */
+const takesFrom = (each: Bin, bin: Bin): boolean =>
+  each !== bin &&
+  each.species === bin.species &&
+  each.role !== 'cup' &&
+  (each.role === 'frozen') === (bin.role === 'frozen');
 
 async function historyOf({ context }: House, { names, unit, snapshot }: Visit, code: string) {
   const acts = await context.store.ask(actsAbout('bin', code));

@@ -80,6 +80,16 @@ const readAs = (read: (typed: string) => Result<number>) =>
     return z.NEVER;
   });
 
+/** The same, or left empty. */
+const maybeAs = (read: (typed: string) => Result<number>) =>
+  anyText.transform((given, context): number | undefined => {
+    if (given === '') return undefined;
+    const found = read(given);
+    if (found.ok) return found.value;
+    context.addIssue({ code: 'custom', message: sentenceOf(found.problem) });
+    return z.NEVER;
+  });
+
 const sentenceOf = ({ sentence }: Problem): string => sentence;
 
 /** One length in the keeper's own units; a bare number is in the unit of the pages. */
@@ -102,18 +112,15 @@ export const lengthTyped = (unit: LengthUnit) => needed.superRefine(check(noLeng
 /** The same, or left empty. */
 export const maybeLengthText = (unit: LengthUnit) => anyText.superRefine(check(noLength(unit)));
 /** A length, or left empty. */
-export const maybeLength = (unit: LengthUnit) =>
-  anyText.transform((given, context): Mm | undefined => {
-    if (given === '') return undefined;
-    const read = readMm(unit)(given);
-    if (read.ok) return read.value;
-    context.addIssue({ code: 'custom', message: read.problem.sentence });
-    return z.NEVER;
-  });
+export const maybeLength = (unit: LengthUnit) => maybeAs(readMm(unit));
 export const mass = readAs(readMass);
+export const maybeMass = maybeAs(readMass);
 /** Who writes millimetres writes Celsius; who writes inches must say which. */
 export const temperature = (unit: LengthUnit) =>
   readAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+/** The same, or left empty. */
+export const maybeTemperature = (unit: LengthUnit) =>
+  maybeAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
 const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
 /** Days of the week that are ticked, Monday first: one answer for each day. */
 export const weekdays = z

@@ -37,7 +37,9 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
 const WEIGHTS: Readonly<Record<string, number>> = {
   recordEvening: 6,
   recordMorning: 3,
-  bringBack: 3,
+  bringBack: 6,
+  coldStore: 3,
+  move: 3,
   editAnimal: 3,
   addAnimal: 2,
   addBin: 2,
@@ -110,6 +112,8 @@ async function furnish(room: Room): Promise<void> {
   const lot = { heads: 200, fromMm: 4, toMm: 6 };
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', capacity: 400, lot }));
   good(await actions.addBin(room, { species: 'acheta-domesticus', room: 'R1', demo: true }));
+  const larvae = { heads: 300, fromMm: 12, toMm: 20 };
+  good(await actions.addBin(room, { species: 'tenebrio-molitor', room: 'R1', lot: larvae }));
   good(await actions.startCup(room, { species: 'drosophila-hydei', room: 'R1' }));
   good(await actions.addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };

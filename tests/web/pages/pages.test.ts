@@ -112,6 +112,10 @@ const WRITES = [
   ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(
     (act) => `/larder/:code/${act}`,
   ),
+  ...['dead', 'adults', 'sexed', 'die-off', 'harvest', 'cull', 'retire', 'split', 'merge'].map(
+    (act) => `/larder/:code/${act}`,
+  ),
+  ...['place', 'cold', 'quarantine', 'clean-out'].map((act) => `/larder/:code/${act}`),
   '/book/kinds/new',
   ...['rule', 'rule-effect', 'edit', 'edit-effect', 'rename', 'reset', 'remove'].map(
     (act) => `/book/kinds/:code/${act}`,
@@ -127,6 +131,7 @@ const WRITES = [
     'theme',
     'rooms',
     'rooms/remove',
+    'rooms/temperatures',
     'absences',
     'absences/remove',
     'changes',

@@ -1,0 +1,96 @@
+/** The smallest breeding stock that bears a wanted harvest for ever, and the largest harvest a given room bears. */
+import type { Solve } from '../../maths/linear-programme.ts';
+import { totalHeads } from '../larder/index.ts';
+import { adultAgeWeeks, type Breeding, sizedShare, type Wanted } from './breeding.ts';
+import { type Limit, type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
+
+/** A colony that stays as it is, week after week; means, so that heads need not be whole. */
+export interface BreedingStock {
+  /** Adults, of whom females and the males they need are kept. */
+  readonly adults: number;
+  readonly females: number;
+  readonly males: number;
+  /** Heads by substage after the harvest, eggs included. */
+  readonly standing: Float64Array;
+  /** Heads taken each week of each wanted size. */
+  readonly taken: readonly number[];
+  /** Heads of no wanted size that must go each week for the stock to stay as it is. */
+  readonly surplus: number;
+}
+
+/** Fewest adults with which the wanted heads can be taken each week for ever; null where no number will do. */
+export function fewestBreeders(
+  solve: Solve,
+  breeding: Breeding,
+  wanted: readonly Wanted[],
+): BreedingStock | null {
+  const asked = harvested(breeding, wanted, { aim: { least: adultsOf(breeding) } });
+  const solved = solve(stationaryProgramme(asked));
+  return solved.status === 'optimal' ? stockSaid(breeding, wanted, stockOf(asked, solved)) : null;
+}
+
+/** Whether so many adults can bear the wanted harvest. */
+export function canBear(
+  solve: Solve,
+  breeding: Breeding,
+  { wanted, adults }: { wanted: readonly Wanted[]; adults: number },
+): boolean {
+  const limit: Limit = { perHead: adultsOf(breeding), most: adults };
+  const asked = harvested(breeding, wanted, { aim: { least: adultsOf(breeding) }, limits: [limit] });
+  return solve(stationaryProgramme(asked)).status === 'optimal';
+}
+
+/**
+ * Most heads of one size that can be taken each week for ever from a room that holds so many heads of adult size;
+ * null where the colony dies out.
+ */
+export function mostTaken(
+  solve: Solve,
+  breeding: Breeding,
+  { size, room }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; room: number },
+): number | null {
+  const limit: Limit = { perHead: breeding.chain.footprint, most: room };
+  const share = sizedShare(breeding.chain, size);
+  const solved = solve(
+    stationaryProgramme({
+      ...harvested(breeding, [], { aim: { least: adultsOf(breeding) }, limits: [limit] }),
+      takings: [{ share, least: 0 }],
+      aim: 'most taken',
+    }),
+  );
+  return solved.status === 'optimal' ? solved.value : null;
+}
+
+/** Whom the wanted sizes leave may go too, adults before they are past breeding must not stay. */
+function harvested(
+  breeding: Breeding,
+  wanted: readonly Wanted[],
+  over: Pick<Stationary, 'aim' | 'limits'>,
+): Stationary {
+  const { chain, week, retireWeeks } = breeding;
+  const takings = wanted.map((size) => ({ share: sizedShare(chain, size), least: size.heads }));
+  const others = Float64Array.from({ length: chain.size }, (_, j) =>
+    j < chain.firstHead ? 0 : Math.max(0, 1 - takings.reduce((sum, { share }) => sum + (share[j] ?? 0), 0)),
+  );
+  const standingMost = adultAgeWeeks(breeding).map((age) =>
+    age > retireWeeks ? 0 : Number.POSITIVE_INFINITY,
+  );
+  return { ...over, step: week, takings: [...takings, { share: others, least: 0 }], standingMost };
+}
+
+const adultsOf = ({ chain, firstAdult }: Breeding): Float64Array =>
+  new Float64Array(chain.size).fill(1, firstAdult);
+
+function stockSaid(breeding: Breeding, wanted: readonly Wanted[], { standing, taken }: Stock): BreedingStock {
+  const adults = totalHeads(standing, breeding.firstAdult);
+  const females = adults * breeding.femaleShare;
+  const heads = taken.map((each) => totalHeads(each));
+  return {
+    adults,
+    females,
+    males: Math.min(adults - females, females / breeding.femalesPerMale),
+    standing,
+    taken: heads.slice(0, wanted.length),
+    surplus: heads[wanted.length] as number,
+  };
+}

@@ -1,0 +1,106 @@
+/** Colony start: the smallest breeding stock for a wanted weekly harvest, and the way there from a few starters. */
+import { solver } from '../../maths/linear-programme.ts';
+import type { ColonyGrowth } from '../larder/index.ts';
+import { err, ok, type Result } from '../result.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { type BreedingStock, fewestBreeders } from './breeding-stock.ts';
+import { type Asked, breedingAsked, type ColonyQuestion, cannotLast, tempOf } from './colony-question.ts';
+import { breakEvenWeek, type Costs, costsOf } from './costs.ts';
+import { sizesOf } from './sizes.ts';
+import { type StartWeek, startPath } from './start-path.ts';
+import { chancesOf, fewestSustaining, type Sustained, weeksOf } from './sustains.ts';
+
+export interface ColonyStart {
+  readonly species: string;
+  /** Growth of a colony with room from which nothing is taken. */
+  readonly growth: Pick<ColonyGrowth, 'perWeek' | 'doublingDays' | 'generationDays' | 'weeklyShare'>;
+  /** By means: with fewer the harvest cannot last; females, the males they need, and the weekly surplus of other sizes. */
+  readonly smallest: Pick<BreedingStock, 'females' | 'males' | 'surplus'>;
+  /** Fewest in whole animals whose harvest lasts as the policy asks; null where not even many times the smallest do. */
+  readonly sustaining: Sustained | null;
+  /** Chances of the numbers of females tried, ascending. */
+  readonly tried: readonly Sustained[];
+  /** From the starters, by means, towards the sustaining stock. */
+  readonly path: readonly StartWeek[];
+  /** First week in which anything is taken, and in which all that is wanted is; null where none. */
+  readonly firstHarvest: number | null;
+  readonly fullHarvest: number | null;
+  /** Heads bought before the full harvest, or to the end of the path. */
+  readonly bridge: number;
+  /** Weeks after the first full harvest that fall short again: breeders of one age lay, age and die together. */
+  readonly shortAgain: number;
+  readonly costs: readonly Costs[] | null;
+  readonly breakEven: number | null;
+}
+
+export interface ColonyAnswer {
+  readonly revision: number;
+  readonly outcome: Result<ColonyStart>;
+}
+
+/** The answer to a question of the room's facts. Many times slower than it looks: the colony is lived through. */
+export async function colonyStart(snapshot: Snapshot, question: ColonyQuestion): Promise<ColonyAnswer> {
+  const { revision } = snapshot;
+  const asked = breedingAsked(snapshot.facts, question);
+  if (!asked.ok) return { revision, outcome: asked };
+  const stock = fewestBreeders(await solver(), asked.value.breeding, question.wanted);
+  if (stock === null) return { revision, outcome: err(cannotLast(question)) };
+  return { revision, outcome: ok(started(snapshot, question, { ...asked.value, stock })) };
+}
+
+interface Settled extends Asked {
+  readonly stock: BreedingStock;
+}
+
+function started(
+  snapshot: Snapshot,
+  question: ColonyQuestion,
+  { breeding, growth, stock }: Settled,
+): ColonyStart {
+  const { policy } = snapshot.facts;
+  const asked = { breeding, wanted: question.wanted, stock, policy, seed: snapshot.seed };
+  const chances = chancesOf(asked);
+  const sustaining = fewestSustaining(asked, chances.of);
+  const breeders = sustaining ?? { females: Math.ceil(stock.females), males: Math.ceil(stock.males) };
+  const path = startPath({
+    breeding,
+    temp: tempOf(question),
+    starters: question.starters,
+    binSize: question.binSize,
+    breeders,
+    sizes: sizesOf(breeding, { wanted: question.wanted, stock, times: breeders.females / stock.females }),
+    weeks: weeksOf(policy.colonyYears.value),
+  });
+  const costs = question.prices && costsOf(path, question.prices);
+  return {
+    species: question.species,
+    growth: {
+      perWeek: growth.perWeek,
+      doublingDays: growth.doublingDays,
+      generationDays: growth.generationDays,
+      weeklyShare: growth.weeklyShare,
+    },
+    smallest: { females: stock.females, males: stock.males, surplus: stock.surplus },
+    sustaining,
+    tried: chances.tried(),
+    path,
+    ...harvestsOf(path),
+    costs,
+    breakEven: costs && breakEvenWeek(costs),
+  };
+}
+
+type Harvests = Pick<ColonyStart, 'firstHarvest' | 'fullHarvest' | 'bridge' | 'shortAgain'>;
+
+/** When harvests begin and are full, what is bought until then, and whether they stay full; to within one head. */
+function harvestsOf(path: readonly StartWeek[]): Harvests {
+  const first = path.find(({ taken }) => taken.some((heads) => heads >= 1));
+  const full = path.find(({ bought }) => bought < 1);
+  const isBefore = ({ week }: StartWeek) => full === undefined || week < full.week;
+  return {
+    firstHarvest: first?.week ?? null,
+    fullHarvest: full?.week ?? null,
+    bridge: path.filter(isBefore).reduce((sum, { bought }) => sum + bought, 0),
+    shortAgain: path.filter((week) => !isBefore(week) && week.bought >= 1).length,
+  };
+}

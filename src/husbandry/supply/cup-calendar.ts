@@ -1,0 +1,58 @@
+/** When the next cups are started, so that flies keep coming: week by week what is eaten less what the cups here give. */
+import { grouped } from '../grouped.ts';
+import { type Bin, cupGives } from '../larder/index.ts';
+import type { PreySpecies } from '../prey/index.ts';
+import { climateAt } from '../rooms.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
+import type { CoverAnswer } from './answer.ts';
+import { type CupStart, cupStarts } from './cup-plan.ts';
+import { fliesStanding } from './cups-standing.ts';
+
+export interface CupCalendar {
+  readonly species: string;
+  /** Flies wanted in a week, as the coming days go: eaten from cups, and not found. */
+  readonly weekly: number;
+  readonly starts: readonly CupStart[];
+}
+
+type Coming = Pick<CoverAnswer, 'bins' | 'groups' | 'horizonDays'>;
+
+/** For each fly kept in cups here. */
+export function cupCalendars(snapshot: Snapshot, coming: Coming): CupCalendar[] {
+  const all = snapshot.bins.filter(({ role }) => role === 'cup');
+  const kept = grouped(all, ({ species }) => species);
+  return [...kept].flatMap(([code, cups]) => {
+    const species = snapshot.facts.species.get(code);
+    return species ? calendarOf(snapshot, { species, cups, coming }) : [];
+  });
+}
+
+interface Kept {
+  readonly species: PreySpecies;
+  readonly cups: readonly Bin[];
+  readonly coming: Coming;
+}
+
+function calendarOf(snapshot: Snapshot, { species, cups, coming }: Kept): CupCalendar[] {
+  const { today, facts, rooms } = snapshot;
+  const climate = climateAt(rooms, { room: (cups[0] as Bin).room, ownC: null });
+  const gives = cupGives(species, { climate, policy: facts.policy });
+  if (gives === null) return [];
+  const weekly = weeklyOf(species.code, coming);
+  const weeks = Array.from(
+    { length: facts.policy.cupWeeks.value },
+    (_, week) => today + week * DAYS_PER_WEEK,
+  );
+  const flies = weeks.map((day) => Math.max(0, weekly - fliesStanding(snapshot, { cups, species, day })));
+  return [{ species: species.code, weekly, starts: cupStarts({ today, from: today, flies }, gives) }];
+}
+
+/** What the cups give to animals, and what those miss who take nothing else. */
+function weeklyOf(species: string, { bins, groups, horizonDays }: Coming): number {
+  const eaten = bins.filter((bin) => bin.species === species).reduce((sum, bin) => sum + bin.eaten, 0);
+  const missed = groups
+    .filter((group) => group.species.length === 1 && group.species[0] === species)
+    .reduce((sum, { unmetByDay }) => sum + unmetByDay.reduce((a, b) => a + b, 0), 0);
+  return ((eaten + missed) * DAYS_PER_WEEK) / horizonDays;
+}

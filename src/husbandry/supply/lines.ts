@@ -1,0 +1,75 @@
+/** Separate lines of a species that is bred here: two that share nothing insure each other. */
+import type { DayNumber } from '../calendar.ts';
+import { grouped } from '../grouped.ts';
+import type { Bin } from '../larder/index.ts';
+import type { Policy } from '../policy.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
+
+export interface Lines {
+  readonly species: string;
+  /** Colonies, or cups that still give. */
+  readonly bins: readonly string[];
+  /** Sets of them that share neither room nor origin with another. */
+  readonly apart: number;
+  /** Chance that all are lost within these days. */
+  readonly days: number;
+  readonly allLost: number;
+}
+
+/** Each species that is bred in the larder, in the order of its bins. */
+export function linesOf({ bins, facts, today }: Snapshot): Lines[] {
+  const bred = bins.filter(
+    (bin) => bin.role === 'colony' || (bin.role === 'cup' && isStanding(bin, { facts, today })),
+  );
+  const days = facts.policy.binWeeks.value * DAYS_PER_WEEK;
+  return [...grouped(bred, ({ species }) => species)].map(([species, lines]) => {
+    const sets = setsOf(lines);
+    const chances = sets.map((set) => allLostWithin(facts.policy, { lines: set.length, days }));
+    return {
+      species,
+      bins: lines.map(({ code }) => code),
+      apart: sets.length,
+      days,
+      allLost: chances.reduce((product, chance) => product * chance, 1),
+    };
+  });
+}
+
+function isStanding({ events, species }: Bin, { facts, today }: Pick<Snapshot, 'facts' | 'today'>): boolean {
+  const started = events.findLast((event) => event.kind === 'cup looked' && event.look === 'started');
+  const over = events.some(
+    ({ day, ...event }) =>
+      event.kind === 'cup looked' &&
+      (event.look === 'crashed' || event.look === 'finished' || event.look === 'mites') &&
+      day >= (started?.day ?? day),
+  );
+  const life = facts.species.get(species)?.cup?.discardAfterDays.value ?? 0;
+  return !over && today - firstSeen(events, started?.day) < life;
+}
+
+const firstSeen = (events: Bin['events'], started: DayNumber | undefined): DayNumber =>
+  started ?? events[0]?.day ?? Number.NEGATIVE_INFINITY;
+
+/** Lines that share a room or an origin, directly or through others, go together. */
+function setsOf(lines: readonly Bin[]): Bin[][] {
+  return lines.reduce<Bin[][]>((sets, line) => {
+    const touching = sets.filter((set) => set.some((other) => shares(line, other)));
+    return [...sets.filter((set) => !touching.includes(set)), [line, ...touching.flat()]];
+  }, []);
+}
+
+const plainly = (text: string | undefined): string => (text ?? '').trim().toLowerCase();
+const shares = (a: Bin, b: Bin): boolean =>
+  a.room === b.room || (plainly(a.origin) !== '' && plainly(a.origin) === plainly(b.origin));
+
+/**
+ * P = 1 - (1 - bp)(1 - ((1 - b)p)^m): m lines of one set are all lost by a common cause or each by its own, p the
+ * chance that one is lost within the days, b the share of common causes (beta-factor model of reliability engineering,
+ * as in IEC 61508-6, annex D).
+ */
+export function allLostWithin(policy: Policy, { lines, days }: { lines: number; days: number }): number {
+  const lost = 1 - (1 - policy.dieOffPerDay.value) ** days;
+  const share = policy.lineSharedShare.value;
+  return 1 - (1 - share * lost) * (1 - ((1 - share) * lost) ** lines);
+}
