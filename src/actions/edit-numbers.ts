@@ -32,7 +32,7 @@ export const editNumbers = action({
 });
 
 /** 'days measured at 25 °C, eggs that hatch'. */
-export const spokenNumbers = (numbers: readonly BookNumber[], keys: readonly string[]): string =>
+const spokenNumbers = (numbers: readonly BookNumber[], keys: readonly string[]): string =>
   numbers
     .flatMap(({ what, figures }) =>
       figures.filter(({ key }) => keys.includes(key)).map(({ at }) => (at === '' ? what : `${what} ${at}`)),

@@ -11,6 +11,7 @@ import {
 } from '../partials/number-form.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
+import { ColonyTopics } from './method-colony.tsx';
 import { PreyTopics } from './method-prey.tsx';
 import { WeekTopics } from './method-week.tsx';
 
@@ -64,6 +65,7 @@ export const MethodPage = (props: MethodProps) => (
     </header>
     {props.form === null ? null : <NumberForm {...props.form} />}
     <PreyTopics />
+    <ColonyTopics />
     <WeekTopics numbersOf={numbersOf(props)} />
     <section class="method-topic" aria-labelledby="others">
       <h2 id="others">Other numbers of the method</h2>

@@ -7,7 +7,7 @@ const KEEPING = 'Keeping';
 const ADULTS = 'Adults and their young';
 const SURVIVAL = 'Survival';
 const SIZE = 'Size';
-export const growthOf = (span: string): string => `Growth: ${span}`;
+const growthOf = (span: string): string => `Growth: ${span}`;
 
 /** The figure of each point, told by its temperature. */
 const byTemp =
