@@ -4,6 +4,7 @@ import {
   askSunday,
   editNumbers,
   factsNow,
+  importStock,
   loadSnapshot,
   resetNumbers,
   undo,
@@ -161,6 +162,19 @@ describe('what reads the Book', () => {
     good(await undo(room, { act }));
     expect(await daysAt28()).toBe(days);
     expect(await sizes()).toBe(before);
+  });
+
+  test('a size that is sold otherwise is meant by lists and forms from then on', async () => {
+    const { room, send } = await filledHome();
+    const figures = { 'species.sizeClasses.pinhead.from': 2.5, 'species.sizeClasses.pinhead.to': 3.5 };
+    good(await editNumbers(room, { ...of, figures }));
+    const bytes = new TextEncoder().encode('bin,prey,size,count\nListed,house cricket,pinhead,90\n');
+    good(await importStock(room, { bytes }));
+    const asked = { species: CRICKET, size: `${CRICKET}|pinhead`, heads: '80', name: 'Formed', room: 'R1' };
+    await send('/start/bin', asked);
+    const bins = (await loadSnapshot(room)).bins.slice(-2);
+    for (const { events } of bins)
+      expect(events).toContainEqual(expect.objectContaining({ fromMm: 2.5, toMm: 3.5 }));
   });
 });
 

@@ -192,6 +192,7 @@ export const bookProps: BookProps = {
       commonName: 'house cricket',
       lengths: '2–20 mm',
       sizes: 'pinhead, small',
+      changed: 2,
     },
   ],
 };
