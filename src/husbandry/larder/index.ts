@@ -1,4 +1,5 @@
 /** Front door: prey alive in bins, colonies and cups. */
+export { type Belief, beliefOf, type Learned, type Ranks } from './belief.ts';
 export type {
   Bin,
   BinEvent,
@@ -19,6 +20,7 @@ export { type Capacity, capacityOf, loadOf, NO_PRESSURE } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-times.ts';
 export { between, headsWithin, spreadLot, totalHeads } from './lot.ts';
+export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { colonyRates } from './rates.ts';
 export { binOn } from './replay.ts';
