@@ -255,7 +255,11 @@ export const preyProps: PreyProps = {
   sheet,
   asked: { typed: '28 °C', problem: null },
   cautions: [
-    { text: 'A permit is needed here.', source: 'a seller', others: [{ said: 'there too', source: null }] },
+    {
+      text: 'A permit is needed here.',
+      source: 'https://example.org/papers/of-a-name-too-long-for-the-screen-of-a-phone/2012',
+      others: [{ said: 'there too', source: null }],
+    },
   ],
   notes: ['Inactive below about 20 °C.'],
   form: null,

@@ -61,11 +61,11 @@ const Line = ({ line, ...props }: OwnNumbersProps & { readonly line: NumberLine 
     <tr class={own === null ? '' : 'is-yours'}>
       <th scope="row">{line.what}</th>
       <td>{line.value}</td>
-      <td>
+      <td data-label="Standing">
         {standing(line.status)}
         {own === null ? null : <small>since {own.since}</small>}
       </td>
-      <td>
+      <td {...(own === null ? { 'data-label': 'Source' } : {})}>
         {own === null ? (line.source ?? '–') : <Beside {...props} line={line} own={own} />}
         <Disputed others={line.others ?? []} why={line.whyNotTheirs ?? null} />
       </td>

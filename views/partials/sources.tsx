@@ -51,7 +51,7 @@ export const SourcesTable = ({
   <details class={look}>
     <summary>{summary}</summary>
     <div class="scroller">
-      <table>
+      <table class="stacks">
         <thead>
           <tr>
             {[what, 'Value', 'Standing', 'Source'].map((head) => (
@@ -83,8 +83,8 @@ export const Sources = ({ sources, summary }: SourcesProps) =>
         <tr>
           <th scope="row">{line.what}</th>
           <td>{line.value}</td>
-          <td>{STATUS_WORDS[line.status]}</td>
-          <td>
+          <td data-label="Standing">{STATUS_WORDS[line.status]}</td>
+          <td data-label="Source">
             {line.source ?? '–'}
             <Disputed others={line.others ?? []} why={line.why ?? null} />
           </td>
