@@ -42,6 +42,12 @@ export function figureShown(measure: Measure, value: number): string {
   return `${shown < WHOLE_FROM ? Number(shown.toPrecision(FIGURES_SHOWN)) : Math.round(shown)}`;
 }
 
+/** The least and the greatest a figure may be, as typed. */
+export const figureEnds = (measure: Measure): readonly [number, number] => [
+  BOUNDS[measure].least,
+  BOUNDS[measure].most,
+];
+
 /** The unit a figure is typed in, '' where it has none of its own. */
 export const unitTyped = (measure: Measure): string => (BOUNDS[measure].unit ?? '').trim();
 

@@ -18,7 +18,9 @@ const TOPICS: Readonly<Record<string, readonly Line[]>> = {
   'Doubt of a bin': [
     ['countCv', 'spread of a count by hand', 'spread'],
     ['levelCv', 'spread of a level by eye', 'spread'],
-    ['weighCv', 'spread of a weighing', 'spread'],
+    ['weighCv', 'spread of a weight taken for heads', 'spread'],
+    ['scaleCv', 'spread of the scales', 'share'],
+    ['sizeSeenCv', 'spread of a size seen at a glance', 'spread'],
     ['doubtGrowthPerDay', 'a count grows vaguer a day by', 'share'],
     ['askCountCv', 'a count is asked for from this spread', 'spread'],
     ['overCountShare', 'sellers count too many by', 'share'],
