@@ -24,7 +24,7 @@ export const editNumbers = action({
     if (changed.length === 0)
       return err(problem('nothing-changed', `The numbers of ${called} say so already; nothing was changed.`));
     return ok({
-      summary: `Changed ${called}: ${spokenNumbers(subject.value.book, changed)}`,
+      summary: `Changed ${called}: ${spokenNumbers(subject.value.numbers, changed)}`,
       reply: { of: code },
       ...numbersWritten({ code, changes: after.value }),
     });

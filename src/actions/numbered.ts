@@ -14,31 +14,27 @@ import { whyNotPrey } from './prey-bounds.ts';
 export interface Numbered {
   /** 'house cricket', 'the method'. */
   readonly called: string;
-  /** As the Book has them. */
-  readonly book: readonly BookNumber[];
-  /** With these changes. */
-  readonly numbersWith: (changes: OwnNumbers) => readonly BookNumber[];
+  /** As these facts have them. */
+  readonly numbers: readonly BookNumber[];
   /** Why it cannot be with these changes, or null. */
   readonly whyNot: (changes: OwnNumbers) => Problem | null;
 }
 
 /** By the code of a prey species, or `METHOD`. */
-export function numbered(book: Facts, code: string): Result<Numbered> {
-  if (code === METHOD) return ok(theMethod(book));
-  const species = findSpecies(book, code);
+export function numbered(facts: Facts, code: string): Result<Numbered> {
+  if (code === METHOD) return ok(theMethod(facts));
+  const species = findSpecies(facts, code);
   if (!species.ok) return species;
   return ok({
     called: species.value.commonName,
-    book: preyNumbers(species.value),
-    numbersWith: (changes) => preyNumbers(preyWith(species.value, changes)),
+    numbers: preyNumbers(species.value),
     whyNot: (changes) => whyNotPrey(preyWith(species.value, changes)),
   });
 }
 
 const theMethod = ({ policy }: Facts): Numbered => ({
   called: 'the method',
-  book: methodNumbers(policy),
-  numbersWith: (changes) => methodNumbers(methodWith(policy, changes)),
+  numbers: methodNumbers(policy),
   whyNot: (changes) => {
     const { lastsFrom, tightFrom } = methodWith(policy, changes);
     return tightFrom.value < lastsFrom.value

@@ -34,13 +34,13 @@ interface Typed {
 
 /** What differs from the Book then; a Problem names the figure that cannot be. */
 export function numbersEdited(
-  { book, called, whyNot }: Numbered,
+  { numbers, called, whyNot }: Numbered,
   own: OwnNumbers,
   { figures, day, why }: Typed,
 ): Result<OwnNumbers> {
   const after: Record<string, Own<number>> = { ...own };
   for (const [key, typed] of Object.entries(figures)) {
-    const number = book.find((each) => each.figures.some((figure) => figure.key === key));
+    const number = numbers.find((each) => each.figures.some((figure) => figure.key === key));
     if (number === undefined)
       return err(problem('unknown-number', `"${key}" is not a number of ${called}.`, key));
     const read = figureField(number.measure).safeParse(typed);

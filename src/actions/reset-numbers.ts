@@ -25,7 +25,7 @@ export const resetNumbers = action({
   body: async ({ tx, book }, { of: code, number: key, asOf: seen }) => {
     const subject = numbered(book, code);
     if (!subject.ok) return subject;
-    const { called, book: numbers, whyNot } = subject.value;
+    const { called, numbers, whyNot } = subject.value;
     const free = await unlessChanged(tx, { noun: 'numbers', code, called, asOf: seen });
     if (!free.ok) return free;
     const own = await ownNumbersOf(tx, code);

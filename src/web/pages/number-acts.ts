@@ -3,7 +3,8 @@ import type { Context, Hono } from 'hono';
 import type { Refused } from '../../../views/partials/form.tsx';
 import type { NumberAct } from '../../../views/paths.ts';
 import { editNumbers, factsNow, resetNumbers } from '../../actions/index.ts';
-import { type Numbered, numbered } from '../../actions/numbered.ts';
+import { numbered } from '../../actions/numbered.ts';
+import type { BookNumber } from '../../facts/own/book-number.ts';
 import type { Facts } from '../../husbandry/snapshot.ts';
 import { actsChanging, rowNamed } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -30,7 +31,7 @@ export function numberRoutes(app: Hono<DoorEnv>, house: House, at: NumbersAt): v
   const next = (c: Context): string => at.page(at.codeOf(c));
   app.post(route(at.act(':code', 'numbers')), async (c) => {
     const { group = '' } = await valuesIn(c);
-    const book = bookOf(context.facts, at.codeOf(c))?.book ?? [];
+    const book = numbersIn(context.facts, at.codeOf(c));
     return posted(house, {
       form: () => 'numbers',
       next,
@@ -38,7 +39,7 @@ export function numberRoutes(app: Hono<DoorEnv>, house: House, at: NumbersAt): v
       shape: () => numberShape(book, group),
       act: async ({ why, asOf, ...given }, { formId }) => {
         const of = at.codeOf(c);
-        const now = nowOf(await factsNow(context), of);
+        const now = numbersIn(await factsNow(context), of);
         const sent = { of, figures: figuresTyped(now, given), why: why as string, asOf: asOf as number };
         return editNumbers(context, { ...sent, formId });
       },
@@ -57,12 +58,11 @@ export function numberRoutes(app: Hono<DoorEnv>, house: House, at: NumbersAt): v
   );
 }
 
-function bookOf(facts: Facts, code: string): Numbered | null {
+/** None of what the Book does not know. */
+function numbersIn(facts: Facts, code: string): readonly BookNumber[] {
   const found = numbered(facts, code);
-  return found.ok ? found.value : null;
+  return found.ok ? found.value.numbers : [];
 }
-
-const nowOf = (facts: Facts, code: string) => bookOf(facts, code)?.book ?? [];
 
 /** What a page shows of the numbers: their groups, the open form and what the keeper changed before. */
 export async function numbersShown(
@@ -74,8 +74,8 @@ export async function numbersShown(
     row: rowNamed('numbers', code),
     acts: actsChanging('numbers', code),
   });
-  const now = nowOf(here.snapshot.facts, code);
-  const book = nowOf(context.facts, code);
+  const now = numbersIn(here.snapshot.facts, code);
+  const book = numbersIn(context.facts, code);
   const { revision: asOf } = here.snapshot;
   return {
     revision: asOf,
