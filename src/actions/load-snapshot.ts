@@ -23,7 +23,7 @@ import {
 } from '../store/index.ts';
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
-import { changedKinds } from './facts-now.ts';
+import { bookChanges } from './facts-now.ts';
 import { fedFrom } from './record.ts';
 
 const questions = (day: DayNumber, learnDays: number) => ({
@@ -36,7 +36,7 @@ const questions = (day: DayNumber, learnDays: number) => ({
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
   rooms: rowsOf('room'),
   settings,
-  changedKinds,
+  ...bookChanges,
 });
 
 /** The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. */
@@ -46,7 +46,7 @@ export async function loadSnapshot(
 ): Promise<Snapshot> {
   const today = day ?? clock().today;
   const found = await store.askAll(questions(today, book.policy.learnDays.value));
-  const facts = factsWith(book, found.changedKinds);
+  const facts = factsWith(book, found);
   const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays, walk } = found.settings;
   return {
     today,

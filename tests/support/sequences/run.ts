@@ -53,6 +53,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   removeKind: 4,
   editRule: 1.5,
   resetRule: 2,
+  editNumbers: 2,
+  resetNumbers: 3,
   importAnimals: 0.4,
   importStock: 0.4,
 };
