@@ -6,7 +6,8 @@ import { LarderPage } from '../../views/pages/larder.tsx';
 import { attributes, insides, tags, words } from '../support/markup-words.ts';
 import { bins, deliveries, forms, TODAY } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
-import { binFormProps, binProps, larderProps } from '../support/view-props.ts';
+import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from '../support/view-bins.ts';
+import { binFormProps } from '../support/view-props.ts';
 
 describe('the larder', () => {
   const html = markup(<LarderPage {...larderProps} />);

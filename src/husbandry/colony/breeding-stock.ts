@@ -1,6 +1,6 @@
 /** The smallest breeding stock that bears a wanted harvest for ever, and the largest harvest a given room bears. */
 import type { Solve } from '../../maths/linear-programme.ts';
-import { totalHeads } from '../larder/index.ts';
+import { type Capacity, type Chain, totalHeads } from '../larder/index.ts';
 import { adultAgeWeeks, type Breeding, sizedShare, type Wanted } from './breeding.ts';
 import { type Limit, type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
 
@@ -40,16 +40,13 @@ export function canBear(
   return solve(stationaryProgramme(asked)).status === 'optimal';
 }
 
-/**
- * Most heads of one size that can be taken each week for ever from a room that holds so many heads of adult size;
- * null where the colony dies out.
- */
+/** Most heads of one size that can be taken each week for ever from a bin that holds so many; null where the colony dies out. */
 export function mostTaken(
   solve: Solve,
   breeding: Breeding,
-  { size, room }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; room: number },
+  { size, capacity }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; capacity: Capacity },
 ): number | null {
-  const limit: Limit = { perHead: breeding.chain.footprint, most: room };
+  const limit: Limit = { perHead: roomPerHead(breeding.chain, capacity), most: capacity.heads };
   const share = sizedShare(breeding.chain, size);
   const solved = solve(
     stationaryProgramme({
@@ -60,6 +57,9 @@ export function mostTaken(
   );
   return solved.status === 'optimal' ? solved.value : null;
 }
+
+const roomPerHead = ({ footprint, firstHead }: Chain, { bySize }: Capacity): Float64Array =>
+  bySize ? footprint : new Float64Array(footprint.length).fill(1, firstHead);
 
 /** Whom the wanted sizes leave may go too, adults before they are past breeding must not stay. */
 function harvested(

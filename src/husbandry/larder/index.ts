@@ -25,4 +25,4 @@ export { binOn } from './replay.ts';
 export { climateRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
-export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';
+export { adultSize, everySize, type LengthRange, lotsTaken, medianLength, withoutAdults } from './taking.ts';
