@@ -5,6 +5,9 @@ import {
   type ColonyAnswer,
   type ColonyQuestion,
   colonyStart,
+  type HarvestAnswer,
+  type HarvestQuestion,
+  largestHarvests,
 } from '../husbandry/colony/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
@@ -23,6 +26,7 @@ export interface Options {
   readonly sunday: CoverOptions;
   readonly weeks: CoverOptions;
   readonly 'colony start': ColonyQuestion;
+  readonly 'largest harvests': HarvestQuestion;
   readonly bin: OneBin;
   readonly crash: OneBin;
 }
@@ -43,6 +47,7 @@ export interface Answers {
   readonly sunday: CoverAnswer;
   readonly weeks: WeeksAnswer;
   readonly 'colony start': ColonyAnswer;
+  readonly 'largest harvests': HarvestAnswer;
   readonly bin: Found<BinOutlook>;
   readonly crash: Found<CrashAnswer>;
 }
@@ -86,6 +91,7 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   sunday: { name: coverName, answer: sundayCheck },
   weeks: { name: coverName, answer: weeksAhead },
   'colony start': { name: (question) => [question], answer: colonyStart },
+  'largest harvests': { name: (question) => [question], answer: largestHarvests },
   bin: { name: binName, answer: answerOf(binOutlook) },
   crash: { name: binName, answer: answerOf(afterCrash) },
 };

@@ -3,7 +3,7 @@ import { speciesByCode } from '../../src/facts/prey/index.ts';
 import type { BinOutlook } from '../../src/husbandry/colony/index.ts';
 import type { Bin } from '../../src/husbandry/larder/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
-import type { BinGoes, BinWeek, CrashAnswer } from '../../src/husbandry/supply/index.ts';
+import type { BinGoes, BinLearned, BinWeek, CrashAnswer } from '../../src/husbandry/supply/index.ts';
 import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { LarderProps } from '../../views/pages/larder.tsx';
 import {
@@ -74,6 +74,21 @@ const goes: BinGoes = {
   doublingDays: null,
 };
 
+const evidence = { counts: 3, levels: 0, weighings: 1, sizes: 2, firstAdults: 0, timesDead: 4, dead: 41 };
+
+const learned: BinLearned = {
+  speed: { low: 0.9, mid: 1.18, high: 1.4, tooLittle: false },
+  hazard: { low: 0.4, mid: 0.8, high: 1.7, tooLittle: true },
+  evidence,
+  looks: [{ day: TODAY - 9, kind: 'counted', heads: 130, expected: { low: 120, mid: 152, high: 190 } }],
+};
+const tooLittle: BinLearned = {
+  ...learned,
+  speed: { low: 0.66, mid: 1, high: 1.5, tooLittle: true },
+  evidence: { ...evidence, counts: 0, weighings: 0, sizes: 0, dead: 0 },
+  looks: [],
+};
+
 export const binProps: BinPageProps = {
   shell,
   unit,
@@ -89,14 +104,13 @@ export const binProps: BinPageProps = {
   },
   species: speciesByCode.get('acheta-domesticus') as PreySpecies,
   remarks: [],
-  now: binAnswer,
+  now: { ...binAnswer, learned },
   goes,
   warmth: { minC: 22, maxC: 26 },
   outlook,
   whole: true,
   answer: binAnswer,
   horizonDays: 7,
-  counted: { day: TODAY - 9, heads: 130, expected: { low: 120, mid: 152, high: 190 } },
   crash: null,
   sizes,
   rooms: [{ value: 'R1', label: 'Spider room' }],
@@ -124,7 +138,12 @@ export const colonyProps: BinPageProps = {
   ...binProps,
   bin: colony,
   species: speciesByCode.get('blaptica-dubia') as PreySpecies,
-  now: { headsNow: spread(480, 40), lookedDaysAgo: 0, lengthsNow: { low: 5, mid: 12, high: 38 } },
+  now: {
+    headsNow: spread(480, 40),
+    lookedDaysAgo: 0,
+    lengthsNow: { low: 5, mid: 12, high: 38 },
+    learned: tooLittle,
+  },
   goes: {
     ...goes,
     bin: 'B2',
@@ -162,7 +181,6 @@ export const colonyProps: BinPageProps = {
       ],
     },
   },
-  counted: null,
 };
 
 const { key, name, urgency, window, animals, heads } = shortGroup;
@@ -191,7 +209,7 @@ const crashAnswer: CrashAnswer = {
 export const crashedProps: BinPageProps = {
   ...binProps,
   bin: { ...bins[0]!, events: [{ kind: 'died off', day: TODAY, left: 5 }] },
-  now: { headsNow: spread(5, 2), lookedDaysAgo: 0, lengthsNow: { low: 9, mid: 13, high: 18 } },
+  now: { headsNow: spread(5, 2), lookedDaysAgo: 0, lengthsNow: { low: 9, mid: 13, high: 18 }, learned },
   crash: { day: TODAY, atRisk: crashAnswer.atRisk, answer: crashAnswer },
 };
 

@@ -4,7 +4,6 @@ import type { BinToday, FedBy } from '../../src/husbandry/supply/index.ts';
 import { PERCENT } from '../../src/husbandry/units.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import {
-  aboutHeads,
   ago,
   counted,
   dayRange,
@@ -17,6 +16,7 @@ import {
   shortDay,
 } from '../format.ts';
 import { aliveWords, comesTo, goes as goesWords } from '../partials/bin-words.ts';
+import { lastSeenWords, learnedWords } from '../partials/learned-words.ts';
 import type { BinPageProps } from './bin.tsx';
 
 export const BinFacts = (props: BinPageProps) => {
@@ -61,16 +61,17 @@ type Line = readonly [what: string, said: Said];
 
 /** What there is to say; a line without words is left out. */
 const linesOf = (props: BinPageProps): readonly Line[] => {
-  const { bin, now, unit, answer, horizonDays, warmth, counted: count } = props;
+  const { bin, now, unit, answer, horizonDays, warmth } = props;
   const isThere = now.headsNow.high >= 1;
   const { low, high } = now.lengthsNow;
   const lines: readonly (readonly [string, Said | null])[] = [
     [bin.role === 'frozen' ? 'Frozen' : 'Alive', `${aliveWords(now)}${isThere ? howSure(now.headsNow) : ''}`],
     ['Size now', isThere && high > 0 ? lengthRange(low, high, unit) : null],
     ['Last looked', now.lookedDaysAgo === null ? 'never' : ago(now.lookedDaysAgo)],
-    ['Last count', count === null ? null : countWords(count)],
+    ['Last seen', lastSeenWords(now.learned)],
     [`Next ${counted(horizonDays, 'day')}`, answer === null ? null : goesWords(answer, bin.role)],
     ...aheadLines(props),
+    ['Learned', bin.role === 'holding' || bin.role === 'colony' ? learnedWords(now.learned) : null],
     ['Warmth', bin.role === 'frozen' ? null : warmthWords(warmth)],
     ['Came from', bin.origin === undefined || bin.origin === '' ? null : bin.origin],
   ];
@@ -94,9 +95,6 @@ const howSure = (heads: BinToday['headsNow']): string =>
   isGuess(heads)
     ? ' in 9 cases of 10: too long ago to tell; count it'
     : `, in 9 cases of 10 between ${Math.round(heads.low)} and ${Math.round(heads.high)}`;
-
-const countWords = ({ day, heads, expected }: NonNullable<BinPageProps['counted']>): string =>
-  `${heads} on ${shortDay(day)}; ${aboutHeads(expected)} were expected`;
 
 const warmthWords = ({ minC, maxC }: BinPageProps['warmth']): string =>
   minC === maxC ? `${minC} °C` : `${maxC} °C by day, ${minC} °C by night`;

@@ -1,6 +1,6 @@
 /** One bin, colony or cup: what lives in it and where it goes, what you see, and what was done with it. */
 import type { BinOutlook } from '../../src/husbandry/colony/index.ts';
-import type { BinAnswer, BinGoes, BinToday, CountTaken } from '../../src/husbandry/supply/index.ts';
+import type { BinAnswer, BinGoes, BinToday } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION, preyCautions, STOCK_CAUTION } from '../cautions.ts';
 import { type LengthUnit, roundly, sentenceCase } from '../format.ts';
 import { Layout } from '../layout.tsx';
@@ -32,8 +32,6 @@ export interface BinPageProps extends BinActsProps {
   /** Its part of the Sunday answer; null when that is not known just now. */
   readonly answer: BinAnswer | null;
   readonly horizonDays: number;
-  /** The last count against what was expected. */
-  readonly counted: CountTaken | null;
   /** A loss of the last days; null where there was none. */
   readonly crash: CrashShown | null;
   readonly sources: readonly SourceLine[];

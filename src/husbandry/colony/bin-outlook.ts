@@ -1,10 +1,10 @@
 /** What a bin's page tells of the coming weeks: where the bin goes, what may be taken from it, and what must go. */
 import { solver } from '../../maths/linear-programme.ts';
-import { type Bin, binOn, type Chain, capacityOf, chainOf, colonyGrowth } from '../larder/index.ts';
+import { type Bin, type Chain, capacityOf, colonyGrowth } from '../larder/index.ts';
 import type { DayTemp } from '../prey/index.ts';
 import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
-import { type BinAhead, binAhead } from '../supply/index.ts';
+import { type BinAhead, binAhead, binNow } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { breedingOf } from './breeding.ts';
 import { mostTaken } from './breeding-stock.ts';
@@ -27,16 +27,15 @@ export interface ColonyTakes {
 export async function binOutlook(snapshot: Snapshot, code: string): Promise<BinOutlook | null> {
   const ahead = binAhead(snapshot, code);
   const bin = snapshot.bins.find((each) => each.code === code);
-  const species = snapshot.facts.species.get(bin?.species ?? '');
-  if (!ahead || !bin || !species) return null;
+  if (!ahead || !bin) return null;
   const { today, facts } = snapshot;
-  const chain = chainOf(species);
+  const { chain, state, belief } = binNow(snapshot, bin);
   const climate = binClimate(snapshot, bin);
-  const state = binOn(bin, today, { chain, policy: facts.policy, climate });
+  const speed = Math.exp(belief.speedLog.mean);
   const days = facts.policy.binWeeks.value * DAYS_PER_WEEK;
   return {
     ...ahead,
-    culls: cullsAhead({ life: { chain, bin, climate, speed: 1 }, state, today, days }),
+    culls: cullsAhead({ life: { chain, bin, climate, speed }, state, today, days }),
     takes: bin.role === 'colony' ? await takesOf(bin, chain, climate.on(today)) : null,
   };
 }
@@ -49,7 +48,7 @@ async function takesOf(bin: Bin, chain: Chain, temp: DayTemp): Promise<ColonyTak
   const solve = await solver();
   const most = (capacity ? chain.species.sizeClasses.value : []).map((size) => ({
     size: size.name,
-    heads: (capacity && mostTaken(solve, breeding, { size, capacity })) ?? 0,
+    heads: capacity ? mostTaken(solve, breeding, { size, capacity }) : 0,
   }));
   return { weeklyShare: growth.weeklyShare, most };
 }

@@ -5,5 +5,11 @@ export type { ColonyQuestion } from './colony-question.ts';
 export { type ColonyAnswer, type ColonyStart, colonyStart } from './colony-start.ts';
 export type { Costs, Prices } from './costs.ts';
 export type { Cull } from './culls.ts';
+export {
+  type HarvestAnswer,
+  type HarvestQuestion,
+  type LargestHarvest,
+  largestHarvests,
+} from './largest-harvests.ts';
 export type { BinSize, Starters, StartWeek } from './start-path.ts';
 export type { Sustained } from './sustains.ts';

@@ -68,8 +68,9 @@ interface Ahead {
 
 /** From today, day by day. */
 function daysAhead(snapshot: Snapshot, bin: Bin): Ahead {
-  const { chain, state } = binNow(snapshot, bin);
-  const life = { chain, bin, climate: binClimate(snapshot, bin), speed: 1 };
+  const { chain, state, belief } = binNow(snapshot, bin);
+  const speed = Math.exp(belief.speedLog.mean);
+  const life = { chain, bin, climate: binClimate(snapshot, bin), speed };
   const days = [state];
   for (let day = 0; day < snapshot.facts.policy.binWeeks.value * DAYS_PER_WEEK; day++)
     days.push(nextDay(life, days[day] as BinState, snapshot.today + day).state);

@@ -2,11 +2,12 @@
 import type { DayNumber } from '../calendar.ts';
 import {
   type Bin,
-  climateRemarks,
   coldSince,
   coldUntil,
+  growthRemarks,
   isApart,
   isCold,
+  layingRemarks,
   oldestSince,
 } from '../larder/index.ts';
 import type { ColdStore, PreySpecies } from '../prey/index.ts';
@@ -45,7 +46,9 @@ function livingWords(setting: Setting, bin: Bin, species: PreySpecies): readonly
   if (species.coldStore && isCold(bin.ownC ?? null, species.coldStore))
     return coldWords(bin, species, { today, store: species.coldStore });
   const climate = binClimate(setting, bin);
-  return climateRemarks(species, { temp: climate.on(today), weekMeanC: climate.weekMeanOn(today) });
+  const days = { temp: climate.on(today), weekMeanC: climate.weekMeanOn(today) };
+  const laying = bin.role === 'colony' ? layingRemarks(species, days) : [];
+  return [...growthRemarks(species, days), ...laying];
 }
 
 /** How long the cold may last, and that it has lasted too long. */

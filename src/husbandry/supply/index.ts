@@ -3,6 +3,7 @@ export { type Alive, type Fitting, type LarderNow, larderNow } from './alive-now
 export type {
   Act,
   BinAnswer,
+  BinLearned,
   Chance,
   CoverAnswer,
   GroupAnswer,
@@ -16,7 +17,7 @@ export { type AwayRounds, awayRounds } from './away-rounds.ts';
 export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.ts';
 export { type BinGoes, binsGo } from './bin-goes.ts';
 export { binRemarks, keepsTo } from './bin-remarks.ts';
-export { type BinToday, binToday, type CountTaken, lastCount } from './bin-today.ts';
+export { type BinToday, binToday } from './bin-today.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
 export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
 export { type AtRisk, atRisk } from './crash-neighbours.ts';

@@ -63,7 +63,9 @@ export function youngPrey(snapshot: Snapshot, change: PlannedChange, wave: Hatch
   const kind = snapshot.facts.kinds.get(change.animalKind);
   const choices = kind ? choicesFor(snapshot, kind, change.gaugeMm) : [];
   const raised = choices.find(({ species }) => species.cup !== null);
-  const bought = choices.find(({ species }) => species.cup === null);
+  const sold = choices.filter(({ species }) => species.cup === null);
+  const kept = (choice: Choice) => snapshot.bins.some((bin) => bin.species === choice.species.code);
+  const bought = sold.find(kept) ?? sold[0];
   return {
     fits: choices.map((choice) => fittingOf(snapshot, choice, wave)),
     cups: raised ? cupAdvice(snapshot, { change, wave, choice: raised }) : null,
@@ -71,8 +73,8 @@ export function youngPrey(snapshot: Snapshot, change: PlannedChange, wave: Hatch
   };
 }
 
-/** Each species in the trade size that suits best: those kept here first, then the nearest to the ideal. */
-function choicesFor({ facts, bins }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
+/** Each species in the trade size that suits best, the best first. */
+function choicesFor({ facts }: Snapshot, kind: Kind, gaugeMm: number): readonly Choice[] {
   const young = { gaugeMm, matured: false, stageOverride: null };
   const rule = ruleOf(kind, young);
   const [least, most] = rule.mealItems.value;
@@ -84,10 +86,7 @@ function choicesFor({ facts, bins }: Snapshot, kind: Kind, gaugeMm: number): rea
     return [{ species, window, itemsAMeal, size: size.name, lengthMm: middleOf(size) }];
   });
   const off = ({ lengthMm, window }: Choice) => Math.abs(Math.log(lengthMm / window.idealMm));
-  const away = ({ species }: Choice) => Number(!bins.some((bin) => bin.species === species.code));
-  return choices.sort(
-    (a, b) => away(a) - away(b) || off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1),
-  );
+  return choices.sort((a, b) => off(a) - off(b) || (a.species.code < b.species.code ? -1 : 1));
 }
 
 interface Advising {

@@ -15,7 +15,6 @@ import {
   binsGo,
   binToday,
   horizonOf,
-  lastCount,
 } from '../../husbandry/supply/index.ts';
 import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -50,7 +49,6 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     now,
     leftAlive: leftAlive(now),
     goes: binsGo(snapshot, [bin])[0] ?? null,
-    counted: lastCount(snapshot, bin),
     warmth: binClimate(snapshot, bin).on(snapshot.today),
     remarks: binRemarks(snapshot, bin),
     sizes: sizeOptions(species),
