@@ -104,7 +104,8 @@ export const binProps: BinPageProps = {
   },
   species: speciesByCode.get('acheta-domesticus') as PreySpecies,
   remarks: [],
-  now: { ...binAnswer, learned },
+  kept: { apartUntil: null, keepsTo: null },
+  now: { ...binAnswer, learned, lastLook: learned.looks[0]! },
   goes,
   warmth: { minC: 22, maxC: 26 },
   outlook,
@@ -143,6 +144,7 @@ export const colonyProps: BinPageProps = {
     lookedDaysAgo: 0,
     lengthsNow: { low: 5, mid: 12, high: 38 },
     learned: tooLittle,
+    lastLook: null,
   },
   goes: {
     ...goes,
@@ -209,7 +211,13 @@ const crashAnswer: CrashAnswer = {
 export const crashedProps: BinPageProps = {
   ...binProps,
   bin: { ...bins[0]!, events: [{ kind: 'died off', day: TODAY, left: 5 }] },
-  now: { headsNow: spread(5, 2), lookedDaysAgo: 0, lengthsNow: { low: 9, mid: 13, high: 18 }, learned },
+  now: {
+    headsNow: spread(5, 2),
+    lookedDaysAgo: 0,
+    lengthsNow: { low: 9, mid: 13, high: 18 },
+    learned,
+    lastLook: null,
+  },
   crash: { day: TODAY, atRisk: crashAnswer.atRisk, answer: crashAnswer },
 };
 

@@ -98,7 +98,7 @@ describe('one bin', () => {
     expect(words(html)).toContain(
       'Small juveniles that take 4–12 mm: until about Thu 3 Dec (Mon 30 Nov to Mon 7 Dec)',
     );
-    expect(words(html)).toContain('Adults that take 9–30 mm: through the weeks ahead');
+    expect(words(html)).toContain('Through the weeks ahead: 1 group');
   });
   it('says what was expected once it was counted, and what was learned on how much evidence', () => {
     expect(words(html)).toContain('130 counted on Fri 13 Nov; about 150 were expected');

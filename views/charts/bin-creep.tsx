@@ -94,7 +94,7 @@ const NAME_TURNS = 0.5;
 
 /** The longest prey of the first group it outgrows. */
 const Outgrown = ({ ahead: { feeds }, unit, bottom }: BinCreepProps & { bottom: number }) => {
-  const first = feeds.find(({ outgrownOn }) => outgrownOn !== null);
+  const first = feeds.find(({ outgrownOn }) => outgrownOn !== null && outgrownOn.mid >= 1);
   if (first === undefined) return null;
   const at = place(rulerScale(LEFT, RIGHT)(first.toMm));
   const turned = at > LEFT + (RIGHT - LEFT) * NAME_TURNS;

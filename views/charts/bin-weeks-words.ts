@@ -18,9 +18,10 @@ export function binWeeksFinding({ ahead: { weeks }, overFrom }: BinWeeksProps): 
   if (most.heads.mid > (1 + STEADY) * Math.max(now, then))
     return `Most on about ${shortDay(most.day)}: about ${roundly(most.heads.mid)}${full}`;
   const verb = then > now ? 'Grows' : 'Falls';
+  const left = then < 1 ? 'none' : `about ${roundly(then)}`;
   return Math.abs(then - now) <= STEADY * now
     ? `Stays about ${roundly(now)} to ${shortDay(last.day)}${full}`
-    : `${verb} from about ${roundly(now)} to about ${roundly(then)} by ${shortDay(last.day)}${full}`;
+    : `${verb} from about ${roundly(now)} to ${left} by ${shortDay(last.day)}${full}`;
 }
 
 /** By week: the total with its doubt, then each size. */

@@ -16,7 +16,7 @@ import {
   shortDay,
 } from '../format.ts';
 import { aliveWords, comesTo, goes as goesWords } from '../partials/bin-words.ts';
-import { lastSeenWords, learnedWords } from '../partials/learned-words.ts';
+import { lastLookWords, learnedWords } from '../partials/learned-words.ts';
 import type { BinPageProps } from './bin.tsx';
 
 export const BinFacts = (props: BinPageProps) => {
@@ -61,18 +61,21 @@ type Line = readonly [what: string, said: Said];
 
 /** What there is to say; a line without words is left out. */
 const linesOf = (props: BinPageProps): readonly Line[] => {
-  const { bin, now, unit, answer, horizonDays, warmth } = props;
+  const { bin, now, unit, answer, horizonDays, warmth, remarks } = props;
   const isThere = now.headsNow.high >= 1;
   const { low, high } = now.lengthsNow;
   const lines: readonly (readonly [string, Said | null])[] = [
-    [bin.role === 'frozen' ? 'Frozen' : 'Alive', `${aliveWords(now)}${isThere ? howSure(now.headsNow) : ''}`],
+    [
+      bin.role === 'frozen' ? 'Frozen' : 'Alive',
+      bin.role === 'cup' ? null : `${aliveWords(now)}${isThere ? howSure(now.headsNow) : ''}`,
+    ],
     ['Size now', isThere && high > 0 ? lengthRange(low, high, unit) : null],
     ['Last looked', now.lookedDaysAgo === null ? 'never' : ago(now.lookedDaysAgo)],
-    ['Last seen', lastSeenWords(now.learned)],
+    ['Last seen', lastLookWords(now.lastLook)],
     [`Next ${counted(horizonDays, 'day')}`, answer === null ? null : goesWords(answer, bin.role)],
     ...aheadLines(props),
     ['Learned', bin.role === 'holding' || bin.role === 'colony' ? learnedWords(now.learned) : null],
-    ['Warmth', bin.role === 'frozen' ? null : warmthWords(warmth)],
+    bin.role === 'frozen' ? ['Keeps', remarks] : ['Warmth', [warmthWords(warmth), ...remarks]],
     ['Came from', bin.origin === undefined || bin.origin === '' ? null : bin.origin],
   ];
   return lines.filter((line): line is Line => line[1] !== null && line[1].length > 0);
@@ -109,23 +112,33 @@ function takesWords({
   const growing = `While it grows, no more than ${share} in 100 of each size.`;
   const sizes = most.filter(({ heads }) => heads >= 1);
   if (sizes.length === 0) return growing;
-  const said = sizes.map(({ size, heads }) => `${roundly(heads)} ${size}`);
+  const said = sizes.map(({ size, heads }) => `${roundly(heads).toLocaleString('en-GB')} ${size}`);
   return `Once it is full, up to ${said.join(', or ')}. ${growing}`;
 }
 
-/** Each group with the days on which it is outgrown. */
+const MOST_GROUPS = 4;
+
+/** The groups it outgrows first, with the days on which it does; how many more it feeds. */
 function feedsWords(
   feeds: readonly FedBy[],
   { today, unit }: { today: number; unit: LengthUnit },
 ): readonly string[] {
-  return feeds.map(({ name, fromMm, toMm, outgrownOn }) => {
-    const whom = `${sentenceCase(name)} that take ${lengthRange(fromMm, toMm, unit)}`;
-    if (outgrownOn === null) return `${whom}: through the weeks ahead`;
-    if (outgrownOn.high < 1) return `${whom}: no longer, most are too large`;
-    const on = (day: number) => today + Math.round(day);
-    const { low, mid, high } = outgrownOn;
-    return `${whom}: until about ${shortDay(on(mid))} (${dayRange(on(low), on(high))})`;
-  });
+  const on = (day: number) => today + Math.round(day);
+  const outgrown = feeds.flatMap(({ outgrownOn, ...fed }) =>
+    outgrownOn !== null && outgrownOn.mid >= 1 ? [{ ...fed, ...outgrownOn }] : [],
+  );
+  const first = outgrown.toSorted((a, b) => a.mid - b.mid).slice(0, MOST_GROUPS);
+  const said = first.map(
+    ({ name, fromMm, toMm, low, mid, high }) =>
+      `${sentenceCase(name)} that take ${lengthRange(fromMm, toMm, unit)}: until about ${shortDay(on(mid))} (${dayRange(on(low), on(high))})`,
+  );
+  const later = outgrown.length - first.length;
+  const always = feeds.filter(({ outgrownOn }) => outgrownOn === null).length;
+  return [
+    ...said,
+    ...(later > 0 ? [`Until later: ${counted(later, 'more group')}`] : []),
+    ...(always > 0 ? [`Through the weeks ahead: ${counted(always, 'group')}`] : []),
+  ];
 }
 
 /** How many of which size make room enough. */

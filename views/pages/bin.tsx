@@ -5,7 +5,7 @@ import { BIN_CAUTION, preyCautions, STOCK_CAUTION } from '../cautions.ts';
 import { type LengthUnit, roundly, sentenceCase } from '../format.ts';
 import { Layout } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
-import { aliveWords, comesTo } from '../partials/bin-words.ts';
+import { aliveWords, comesTo, cupLooks, type Kept, keptWords } from '../partials/bin-words.ts';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
@@ -18,8 +18,10 @@ import { BinPictures } from './bin-pictures.tsx';
 export interface BinPageProps extends BinActsProps {
   readonly unit: LengthUnit;
   readonly names: Names;
-  /** What must be said of it as it stands, in sentences. */
+  /** What must be said of its warmth, or of how long it keeps, in sentences. */
   readonly remarks: readonly string[];
+  /** How long it is kept apart, and keeps. */
+  readonly kept: Kept;
   readonly now: BinToday;
   /** Where it is likeliest to go; null for a cup and for what is frozen. */
   readonly goes: BinGoes | null;
@@ -79,6 +81,7 @@ const Soon = ({ code }: { code: string }) => (
 
 const Head = (props: BinPageProps) => {
   const { bin, names } = props;
+  const kept = keptWords(props.kept, props.shell.today);
   return (
     <header class="page-head">
       <p class="eyebrow">
@@ -89,9 +92,7 @@ const Head = (props: BinPageProps) => {
         {sentenceCase(preyName(names.species, bin.species))}.{' '}
         <a href={paths.editBin(bin.code)}>Change this {WORDS[bin.role]}</a>
       </p>
-      {props.remarks.map((sentence) => (
-        <p class="note">{sentence}</p>
-      ))}
+      {kept.length === 0 ? null : <p class="look">{sentenceCase(kept.join('; '))}.</p>}
     </header>
   );
 };
@@ -109,7 +110,7 @@ const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup', frozen: 'frozen st
 function headline({ bin, now, goes, outlook, shell, crash }: BinPageProps): string {
   const words = aliveWords(now);
   if (crash !== null) return `${bin.name} crashed: ${words === 'none' ? 'nothing' : words} left alive`;
-  if (bin.role === 'cup') return bin.name;
+  if (bin.role === 'cup') return `${bin.name}: ${cupLooks(bin, shell.today)}`;
   if (words === 'none') return `${bin.name}: empty`;
   if (now.headsNow.high < 1) return `${bin.name}: ${words}`;
   const first = goes === null ? [] : comesTo({ bin, goes, today: shell.today }).slice(0, 1);

@@ -1,6 +1,5 @@
 /** The larder: what prey is alive here, how big it is, where it is going, and what is on its way. */
 
-import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
 import type { BinAnswer, BinGoes, CupCalendar, Lines } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION } from '../cautions.ts';
@@ -8,7 +7,7 @@ import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import { ago, counted, type LengthUnit, lengthRange, listed, roundly, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
-import { aliveWords, comesTo, goes, type Kept, keptWords } from '../partials/bin-words.ts';
+import { aliveWords, comesTo, cupLooks, goes, type Kept, keptWords } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { CupsToStart, Insurance } from './larder-breeding.tsx';
@@ -180,9 +179,3 @@ const SizeNow = ({ bin, answer, names, unit }: BinRowProps & { answer: BinAnswer
     </>
   );
 };
-
-/** What was last seen of a cup. */
-function cupLooks({ events }: Bin, today: DayNumber): string {
-  const seen = events.findLast((event) => event.kind === 'cup looked');
-  return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
-}

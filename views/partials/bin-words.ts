@@ -2,7 +2,7 @@
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Bin, BinRole } from '../../src/husbandry/larder/index.ts';
 import type { BinAnswer, BinGoes, BinToday } from '../../src/husbandry/supply/index.ts';
-import { aboutHeads, expected, shortDay, spell } from '../format.ts';
+import { aboutHeads, ago, expected, shortDay, spell } from '../format.ts';
 
 /** Where a bin's prey goes: 'about 120 eaten, 15 die, 30 outgrow everyone, 205 left'. */
 export function goes({ eaten, died, hatched, arrived, outgrown, left }: BinAnswer, role: BinRole): string {
@@ -26,6 +26,12 @@ export function aliveWords({
 }: Pick<BinToday, 'headsNow' | 'lookedDaysAgo'>): string {
   const unknown = headsNow.high < 1 && lookedDaysAgo === null;
   return unknown ? 'not counted yet' : aboutHeads(headsNow);
+}
+
+/** What was last seen of a cup: 'producing, 2 days ago'. */
+export function cupLooks({ events }: Pick<Bin, 'events'>, today: DayNumber): string {
+  const seen = events.findLast((event) => event.kind === 'cup looked');
+  return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
 }
 
 /** How a colony grows, in words. */

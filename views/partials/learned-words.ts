@@ -1,5 +1,5 @@
 /** What a bin's record has taught, in words: beside what is published, and on how much evidence. */
-import type { BinLearned } from '../../src/husbandry/supply/index.ts';
+import type { BinLearned, BinToday } from '../../src/husbandry/supply/index.ts';
 import { aboutHeads, counted, listed, shortDay } from '../format.ts';
 
 type Learned = BinLearned['speed'];
@@ -39,9 +39,8 @@ function evidenceWords(seen: BinLearned['evidence']): string {
 const VERBS = { counted: 'counted', looked: 'by eye', weighed: 'by weight' } as const;
 
 /** '180 counted on Thu 3 Dec; about 210 were expected'; nothing of a bin that nobody looked into. */
-export function lastSeenWords({ looks }: BinLearned): string | null {
-  const last = looks.at(-1);
-  if (last === undefined) return null;
-  const { day, kind, heads, expected } = last;
+export function lastLookWords(look: BinToday['lastLook']): string | null {
+  if (look === null) return null;
+  const { day, kind, heads, expected } = look;
   return `${Math.round(heads)} ${VERBS[kind]} on ${shortDay(day)}; ${aboutHeads(expected)} were expected`;
 }

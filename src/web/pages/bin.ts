@@ -23,6 +23,7 @@ import { busy } from './busy.ts';
 import { binOptions, roomOptions, sizeOptions } from './choices.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
+import { keptOf } from './larder.ts';
 import { showClosedBin } from './left.ts';
 import { codeOf, route } from './route.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -50,7 +51,8 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     leftAlive: leftAlive(now),
     goes: binsGo(snapshot, [bin])[0] ?? null,
     warmth: binClimate(snapshot, bin).on(snapshot.today),
-    remarks: binRemarks(snapshot, bin),
+    kept: keptOf(snapshot, bin),
+    remarks: binRemarks(snapshot, { ...bin, quarantineUntil: null }),
     sizes: sizeOptions(species),
     otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
     rooms: roomOptions(snapshot.rooms),

@@ -2,10 +2,11 @@
 
 import type { Context, Hono } from 'hono';
 import { LarderPage, type LarderProps } from '../../../views/pages/larder.tsx';
+import type { Kept } from '../../../views/partials/bin-words.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askCover } from '../../actions/index.ts';
-import { isApart } from '../../husbandry/larder/index.ts';
+import { type Bin, isApart } from '../../husbandry/larder/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { binsGo, cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -30,7 +31,7 @@ export async function showLarder(
     ...(await weekOf(house, here)),
     bins,
     goes: new Map(binsGo(snapshot).map((each) => [each.bin, each])),
-    kept: keptOf(snapshot),
+    kept: new Map(bins.map((bin) => [bin.code, keptOf(snapshot, bin)])),
     lines: linesOf(snapshot),
     deliveries: deliveries.toSorted((a, b) => a.day - b.day),
     sizeClasses: new Map([...facts.species].map(([code, species]) => [code, sizeOptions(species)])),
@@ -49,10 +50,8 @@ async function weekOf(
   return { answers: answer.bins, horizonDays: answer.horizonDays, cups: cupCalendars(snapshot, answer) };
 }
 
-const keptOf = (snapshot: Snapshot): LarderProps['kept'] =>
-  new Map(
-    snapshot.bins.map((bin) => {
-      const apartUntil = isApart(bin, snapshot.today) ? (bin.quarantineUntil ?? null) : null;
-      return [bin.code, { apartUntil, keepsTo: keepsTo(snapshot, bin) }];
-    }),
-  );
+/** How long a bin is kept apart, and keeps. */
+export const keptOf = (snapshot: Snapshot, bin: Bin): Kept => ({
+  apartUntil: isApart(bin, snapshot.today) ? (bin.quarantineUntil ?? null) : null,
+  keepsTo: keepsTo(snapshot, bin),
+});

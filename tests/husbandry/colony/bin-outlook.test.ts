@@ -1,6 +1,8 @@
 /** A bin's weeks ahead: what may be taken from a colony can be, and what is told at once agrees with what is worked out. */
 import { describe, expect, it } from 'vitest';
+import type { Animal } from '../../../src/husbandry/animals/index.ts';
 import { binOutlook } from '../../../src/husbandry/colony/index.ts';
+import type { Bin } from '../../../src/husbandry/larder/index.ts';
 import { binsGo, binToday } from '../../../src/husbandry/supply/index.ts';
 import {
   animalWith,
@@ -22,9 +24,8 @@ const colony = (heads: number, capacity: number | null) =>
     capacity,
     events: [{ kind: 'counted', day: TODAY, heads, fromMm: null, toMm: null }],
   });
-const roomWith = (bins: Parameters<typeof snapshotWith>[0]['bins'], animals = noAnimals) =>
+const roomWith = (bins: readonly Bin[], animals: readonly Animal[] = []) =>
   snapshotWith({ bins, animals, rooms, facts: { ...facts, policy } });
-const noAnimals: ReturnType<typeof animalWith>[] = [];
 
 describe('a colony', () => {
   it('gives twice as many from twice the room, and more small than large', async () => {
