@@ -43,6 +43,7 @@ export { importAnimals } from './import-animals.ts';
 export type { Imported, ListGiven } from './import-list.ts';
 export { importRows } from './import-rows.ts';
 export { importStock } from './import-stock.ts';
+export { lastLook } from './last-look.ts';
 export { lend } from './lend.ts';
 export { type LifeRecord, loadLife } from './load-life.ts';
 export { loadSnapshot } from './load-snapshot.ts';

@@ -50,6 +50,23 @@ for (const [path, name] of bins)
     await shoot(path, name.replace(/\W+/g, '_'), 1280, false);
     await shoot(path, name.replace(/\W+/g, '_'), 390, true);
   }
+const colony = bins.find(([, name]) => name === 'Pinhead tub')!;
+const form = /name="formId" value="([^"]+)"/.exec(await timed(colony[0]))![1]!;
+const sent = await fetch(`${at}${colony[0]}/die-off`, {
+  method: 'POST',
+  redirect: 'manual',
+  headers: { origin: at, 'content-type': 'application/x-www-form-urlencoded' },
+  body: new URLSearchParams({
+    formId: `${form}x`,
+    left: '0',
+    day: new Date(Date.now() - 4 * 3600_000).toISOString().slice(0, 10),
+  }),
+});
+console.log(sent.status, sent.headers.get('location'), (await sent.text()).slice(0, 200));
+const after = await timed(`${colony[0]}?wait=1`);
+console.log(strip(after.slice(after.indexOf('id="bin-answer"'))).slice(0, 1800));
+await shoot(colony[0], 'crash', 390, false);
+await shoot(colony[0], 'crash', 1280, true);
 await shoot('/larder', 'larder', 1280, true);
 await shoot('/larder', 'larder', 390, false);
 await browser.close();

@@ -105,7 +105,8 @@ export const binProps: BinPageProps = {
   species: speciesByCode.get('acheta-domesticus') as PreySpecies,
   remarks: [],
   kept: { apartUntil: null, keepsTo: null },
-  now: { ...binAnswer, learned, lastLook: learned.looks[0]! },
+  now: { ...binAnswer, learned },
+  lastLook: learned.looks[0]!,
   goes,
   warmth: { minC: 22, maxC: 26 },
   outlook,
@@ -144,7 +145,6 @@ export const colonyProps: BinPageProps = {
     lookedDaysAgo: 0,
     lengthsNow: { low: 5, mid: 12, high: 38 },
     learned: tooLittle,
-    lastLook: null,
   },
   goes: {
     ...goes,
@@ -216,7 +216,6 @@ export const crashedProps: BinPageProps = {
     lookedDaysAgo: 0,
     lengthsNow: { low: 9, mid: 13, high: 18 },
     learned,
-    lastLook: null,
   },
   crash: { day: TODAY, atRisk: crashAnswer.atRisk, answer: crashAnswer },
 };

@@ -5,7 +5,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { BinEvent } from '../../src/husbandry/larder/index.ts';
 import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { BinAhead, BinWeek } from '../../src/husbandry/supply/index.ts';
-import { shortDay } from '../format.ts';
+import { sentenceCase, shortDay } from '../format.ts';
 import { binWeeksFinding, binWeeksTable } from './bin-weeks-words.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { hueClass } from './hatches.tsx';
@@ -32,11 +32,7 @@ export const BinWeeks = (props: BinWeeksProps) => {
     <figure class="bin-figure">
       <figcaption>
         <strong>{title}</strong>
-        <span class="how">
-          {' '}
-          If nothing is taken out. Layers: sizes; soft band: the total in 9 cases of 10; dots: counted;
-          triangles: taken out.
-        </span>
+        <span class="how"> {legendOf(props)}</span>
       </figcaption>
       <Drawing
         id="bin-weeks"
@@ -51,6 +47,18 @@ export const BinWeeks = (props: BinWeeksProps) => {
     </figure>
   );
 };
+
+/** What the drawing's signs mean, of those that are in it. */
+function legendOf({ ahead: { weeks }, events }: BinWeeksProps): string {
+  const marks = marksOf(events, weeks[0]!.day);
+  const said = [
+    weeks[0]!.bySize.length > 2 ? 'layers: sizes' : '',
+    'soft band: the total in 9 cases of 10',
+    marks.some(({ seen }) => seen) ? 'dots: counted' : '',
+    marks.some(({ seen }) => !seen) ? 'triangles: taken out' : '',
+  ].filter((words) => words !== '');
+  return `If nothing is taken out. ${sentenceCase(said.join('; '))}.`;
+}
 
 type Scale = ScaleLinear<number, number>;
 interface Scales {

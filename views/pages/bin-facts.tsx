@@ -71,7 +71,7 @@ const linesOf = (props: BinPageProps): readonly Line[] => {
     ],
     ['Size now', isThere && high > 0 ? lengthRange(low, high, unit) : null],
     ['Last looked', now.lookedDaysAgo === null ? 'never' : ago(now.lookedDaysAgo)],
-    ['Last seen', lastLookWords(now.lastLook)],
+    ['Last seen', lastLookWords(props.lastLook)],
     [`Next ${counted(horizonDays, 'day')}`, answer === null ? null : goesWords(answer, bin.role)],
     ...aheadLines(props),
     ['Learned', bin.role === 'holding' || bin.role === 'colony' ? learnedWords(now.learned) : null],

@@ -1,6 +1,6 @@
 /** One bin, colony or cup: what lives in it and where it goes, what you see, and what was done with it. */
 import type { BinOutlook } from '../../src/husbandry/colony/index.ts';
-import type { BinAnswer, BinGoes, BinToday } from '../../src/husbandry/supply/index.ts';
+import type { BinAnswer, BinGoes, BinLearned, BinToday } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION, preyCautions, STOCK_CAUTION } from '../cautions.ts';
 import { type LengthUnit, roundly, sentenceCase } from '../format.ts';
 import { Layout } from '../layout.tsx';
@@ -23,6 +23,8 @@ export interface BinPageProps extends BinActsProps {
   /** How long it is kept apart, and keeps. */
   readonly kept: Kept;
   readonly now: BinToday;
+  /** The last count, level by eye or weighing against what was expected; null where nothing was known before. */
+  readonly lastLook: BinLearned['looks'][number] | null;
   /** Where it is likeliest to go; null for a cup and for what is frozen. */
   readonly goes: BinGoes | null;
   /** Temperatures by day and by night today. */

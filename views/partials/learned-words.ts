@@ -1,5 +1,5 @@
 /** What a bin's record has taught, in words: beside what is published, and on how much evidence. */
-import type { BinLearned, BinToday } from '../../src/husbandry/supply/index.ts';
+import type { BinLearned } from '../../src/husbandry/supply/index.ts';
 import { aboutHeads, counted, listed, shortDay } from '../format.ts';
 
 type Learned = BinLearned['speed'];
@@ -39,7 +39,7 @@ function evidenceWords(seen: BinLearned['evidence']): string {
 const VERBS = { counted: 'counted', looked: 'by eye', weighed: 'by weight' } as const;
 
 /** '180 counted on Thu 3 Dec; about 210 were expected'; nothing of a bin that nobody looked into. */
-export function lastLookWords(look: BinToday['lastLook']): string | null {
+export function lastLookWords(look: BinLearned['looks'][number] | null): string | null {
   if (look === null) return null;
   const { day, kind, heads, expected } = look;
   return `${Math.round(heads)} ${VERBS[kind]} on ${shortDay(day)}; ${aboutHeads(expected)} were expected`;

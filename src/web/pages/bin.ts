@@ -3,7 +3,7 @@ import type { Context, Hono } from 'hono';
 import { BinPage, type BinPageProps } from '../../../views/pages/bin.tsx';
 import type { Option, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { askBin, askCover } from '../../actions/index.ts';
+import { askBin, askCover, lastLook } from '../../actions/index.ts';
 import { type Bin, isLost } from '../../husbandry/larder/index.ts';
 import { ok, type Result } from '../../husbandry/result.ts';
 import { binClimate } from '../../husbandry/rooms.ts';
@@ -48,6 +48,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     bin,
     species,
     now,
+    lastLook: await lastLook(house.context, bin, now.learned),
     leftAlive: leftAlive(now),
     goes: binsGo(snapshot, [bin])[0] ?? null,
     warmth: binClimate(snapshot, bin).on(snapshot.today),
