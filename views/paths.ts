@@ -110,6 +110,8 @@ export const paths = {
   newBin: '/larder/new',
   newCup: (species: string): string => `/larder/new?cup=${encodeURIComponent(species)}`,
   bin: (code: string): string => at('/larder', code),
+  /** The bin with its coming weeks worked out. */
+  binWhole: (code: string): string => `${at('/larder', code)}?wait=1`,
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
   newDelivery: '/deliveries',

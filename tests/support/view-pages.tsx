@@ -40,6 +40,7 @@ import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
+import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from './view-bins.ts';
 import {
   bookProps,
   kindProps,
@@ -61,14 +62,12 @@ import {
   awayProps,
   awaySheetProps,
   binFormProps,
-  binProps,
   blankSheetProps,
   cameBackProps,
   earlierRoundProps,
   eveningSheetProps,
   importProps,
   keyInProps,
-  larderProps,
   morningProps,
   sacsProps,
   settingsProps,
@@ -140,6 +139,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
+    'bin-soon': markup(<BinPage {...binSoonProps} shell={own} />),
+    'bin-colony': markup(<BinPage {...colonyProps} shell={own} />),
+    'bin-crashed': markup(<BinPage {...crashedProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),

@@ -9,6 +9,7 @@ import { colonyGrowth } from './colony-growth.ts';
 import { firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
 import { remarksAt } from './species-remarks.ts';
+import { medianLength } from './taking.ts';
 
 export interface StageSheet {
   readonly name: string;
@@ -136,17 +137,6 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
     for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, still).heads.slice();
   }
   return ages;
-}
-
-/** Length of the middle one of those alive. */
-function medianLength(chain: Chain, heads: Float64Array): Mm {
-  const middle = totalHeads(heads) / 2;
-  let below = 0;
-  let j = 0;
-  while (j < heads.length - 1 && below + (heads[j] as number) < middle) below += heads[j++] as number;
-  const within = (middle - below) / (heads[j] as number);
-  const [from, to] = [chain.fromMm[j] as number, chain.toMm[j] as number];
-  return from + (to - from) * Math.min(1, Math.max(0, within));
 }
 
 /** Growth of a colony with room. */

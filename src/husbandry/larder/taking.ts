@@ -75,6 +75,12 @@ function youngLots(chain: Chain, young: Float64Array, wanted: { heads: number; p
   }));
 }
 
+/** Length of the middle one of those hatched; 0 where there are none. */
+export function medianLength(chain: Chain, heads: Float64Array): Mm {
+  const hatched = heads.map((n, j) => (j < firstYoung(chain) ? 0 : n));
+  return totalHeads(hatched) > 0 ? lengthAtRank(chain, hatched, 1 / 2) : 0;
+}
+
 /** Length below which this share of the heads is. */
 function lengthAtRank(chain: Chain, heads: Float64Array, share: number): Mm {
   const rank = share * totalHeads(heads);

@@ -7,6 +7,7 @@ import { animalFormRoutes } from './animal-form.ts';
 import { animalsRoutes } from './animals.ts';
 import { animalsChangeRoutes } from './animals-change.ts';
 import { awayRoutes } from './away.ts';
+import { binRoutes } from './bin.ts';
 import { binActRoutes } from './bin-acts.ts';
 import { binFormRoutes } from './bin-form.ts';
 import { binPlaceRoutes } from './bin-places.ts';
@@ -63,6 +64,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   binTakeRoutes(app, house);
   binPlaceRoutes(app, house);
   larderRoutes(app, house);
+  binRoutes(app, house);
   deliveryRoutes(app, house);
   bookRoutes(app, house);
   newKindRoutes(app, house);
