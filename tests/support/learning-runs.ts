@@ -77,24 +77,27 @@ export function priorRuns(from: number, to: number, habits: Habits = HABITS, pol
   return scores;
 }
 
+/** The best that can be known, from the notes alone. */
+interface Best {
+  readonly speed: (notes: Lived['notes']) => number;
+  readonly hazard: (notes: Lived['notes']) => number;
+}
+
 /** Mean distances from the truth, of what the program learned and of the best that can be known, each from one kind of note. */
 export function besideBest(
-  from: number,
-  to: number,
-  best: {
-    readonly speed: (notes: Lived['notes']) => number;
-    readonly hazard: (notes: Lived['notes']) => number;
-  },
+  seeds: { readonly from: number; readonly to: number },
+  best: Best,
+  policy = facts.policy,
 ) {
   const only = { ...HABITS, countEvery: null, fed: null };
   const off = { speed: 0, bestSpeed: 0, hazard: 0, bestHazard: 0 };
-  for (let seed = from; seed < to; seed += 1) {
+  for (let seed = seeds.from; seed < seeds.to; seed += 1) {
     const { speed, hazard } = natureOf(seed);
     const glanced = lived(seed, { speed, hazard: 1 }, { ...only, deadEvery: null }).notes;
-    off.speed += Math.abs(believed(CRICKETS, glanced, HABITS.days).speed.mid - speed);
+    off.speed += Math.abs(believed(CRICKETS, glanced, HABITS.days, policy).speed.mid - speed);
     off.bestSpeed += Math.abs(best.speed(glanced) - speed);
     const dead = lived(seed, { speed: 1, hazard }, { ...only, glanceEvery: null }).notes;
-    off.hazard += Math.abs(believed(CRICKETS, dead, HABITS.days).hazard.mid - hazard);
+    off.hazard += Math.abs(believed(CRICKETS, dead, HABITS.days, policy).hazard.mid - hazard);
     off.bestHazard += Math.abs(best.hazard(dead) - hazard);
   }
   return { speed: off.speed / off.bestSpeed, hazard: off.hazard / off.bestHazard };
