@@ -127,15 +127,13 @@ export function readCount(cells: CountCells, { readings, logSd }: CountReading):
   }
 }
 
-/** Chance, by these weights, of finding so many dead or more, or so few or fewer, whichever is less. */
+/** Chance, by these weights, of finding so many dead or more: a crash is told apart from a high hazard, few dead are always learned from. */
 export function oddsOfDead(cells: CountCells, weights: Float64Array, dead: number): number {
-  const atMost = (most: number) =>
-    weights.reduce((sum, weight, c) => {
-      const sd = Math.sqrt(cells.deadVariance[c] as number);
-      const off = most + 1 / 2 - (cells.deadMean[c] as number);
-      return weight === 0 ? sum : sum + weight * (sd > 0 ? normalCdf(off / sd) : Number(off > 0));
-    }, 0);
-  return Math.min(atMost(dead), 1 - atMost(dead - 1));
+  return weights.reduce((sum, weight, c) => {
+    const sd = Math.sqrt(cells.deadVariance[c] as number);
+    const off = (cells.deadMean[c] as number) + 1 / 2 - dead;
+    return weight === 0 ? sum : sum + weight * (sd > 0 ? normalCdf(off / sd) : Number(off > 0));
+  }, 0);
 }
 
 /**

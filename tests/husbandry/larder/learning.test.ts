@@ -78,6 +78,7 @@ describe('growth speed', () => {
 describe('the hazard', () => {
   it('is learned from the dead: none are few, many are many; sizes tell nothing of it', () => {
     const before = believe(came).hazard;
+    expect(believe(came, dead(0)).hazard.high).toBeLessThan(0.2);
     expect(believe(came, dead(5)).hazard.high).toBeLessThan(0.5);
     expect(believe(came, dead(150)).hazard.low).toBeGreaterThan(1.5);
     expect(believe(came, looks(4.5, 7.5)).hazard.mid).toBeCloseTo(before.mid, 2);
