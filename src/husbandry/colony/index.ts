@@ -1,6 +1,6 @@
 /** Front door: colonies for harvest: how many breeders, the way there from a few starters, what to cull. */
 export type { Wanted } from './breeding.ts';
-export type { ColonyQuestion } from './colony-question.ts';
+export { breedingAsked, type ColonyQuestion } from './colony-question.ts';
 export { type ColonyAnswer, type ColonyStart, colonyStart } from './colony-start.ts';
 export type { Costs, Prices } from './costs.ts';
 export { type Cull, cullsAhead } from './culls.ts';

@@ -13,6 +13,7 @@ import { binPlaceRoutes } from './bin-places.ts';
 import { binTakeRoutes } from './bin-takes.ts';
 import { bookRoutes } from './book.ts';
 import { cameBackRoutes } from './came-back.ts';
+import { colonyStartRoutes } from './colony-start.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
 import { goneRoutes } from './gone.ts';
@@ -61,6 +62,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   binActRoutes(app, house);
   binTakeRoutes(app, house);
   binPlaceRoutes(app, house);
+  colonyStartRoutes(app, house);
   larderRoutes(app, house);
   deliveryRoutes(app, house);
   bookRoutes(app, house);
