@@ -29,7 +29,7 @@ function recordOne(then: Context, codes: Codes, seen: Seen): Promise<Result<unkn
     case 'counted':
       return countBin(then, { bin, ...lengths(seen.lot) });
     case 'moved':
-      return move(then, { from: bin, to: codeOf(codes.bins, seen.to), ...lengths(seen.lot) });
+      return move(then, { from: bin, to: codeOf(codes.bins, seen.to), ...lengths(seen.lot), sure: true });
     case 'looked':
       return lookBin(then, { bin, level: seen.level });
     case 'weighed':

@@ -21,13 +21,19 @@ import { type Names, nameOf, preyName } from './names.ts';
 export const sacOf = ({ animal }: PlannedChange, { names, kind }: { names: Names; kind: string }): string =>
   animal === null ? `a sac of ${kind}` : `the sac of ${nameOf(names.animals, animal)}`;
 
+/** 'flies', 'pinheads', 'small dubia roaches'. */
+function nounOf({ species, size }: YoungPrey['fits'][number], { species: known }: Names): string {
+  if (known.get(species)?.form === 'fly') return 'flies';
+  return size === 'pinhead' ? plural(size) : `${size} ${preyName(known, species)}`;
+}
+
 /** 'about 130 flies or 80 pinheads': what fits, in the words of the trade, and how many of it a week. */
 function fittingWords({ fits, cups, order }: YoungPrey, names: Names): string {
   const counts = new Map<string, number>();
   const advised = fits.filter(({ species }) => species === cups?.species || species === order?.species);
-  for (const { species, size, heads } of advised.length > 0 ? advised : fits.slice(0, 1)) {
-    const word = names.species.get(species)?.form === 'fly' ? 'flies' : plural(size);
-    if (!counts.has(word)) counts.set(word, heads);
+  for (const fitting of advised.length > 0 ? advised : fits.slice(0, 1)) {
+    const word = nounOf(fitting, names);
+    if (!counts.has(word)) counts.set(word, fitting.heads);
   }
   const [first, second] = [...counts].map(([word, heads]) => ({ word, many: roundly(heads) }));
   if (first === undefined) return 'prey smaller than any the trade sells';
@@ -68,11 +74,13 @@ export function sacStory({ sac, from, to, count, chance }: PlannedChange): strin
   return `${laid}${pulled}${out} ${sentenceCase(young)}${kept}; first feed ${dayRange(from, to)}.${likely}${fast}`;
 }
 
+interface Told {
+  readonly names: Names;
+  readonly today: DayNumber;
+}
+
 /** 'Start 2 cups of small fruit flies on Sunday 24 January, then 2 more each week.' */
-export function cupWords(
-  { cups }: YoungPrey,
-  { names, today }: { names: Names; today: DayNumber },
-): string | null {
+export function cupWords({ cups }: YoungPrey, { names, today }: Told): string | null {
   const first = cups?.starts[0];
   if (!cups || !first) return null;
   const flies = preyName(names.species, cups.species);
@@ -87,8 +95,8 @@ export function cupWords(
 }
 
 /** 'Or order about 120 pinheads a week: by Wed 20 Jan, to come Sat 23 Jan.' */
-export function orderWords({ order }: YoungPrey, today: DayNumber): string | null {
+export function orderWords({ order }: YoungPrey, { names, today }: Told): string | null {
   if (order === null) return null;
   const by = order.orderBy === today ? 'today' : `by ${longDay(order.orderBy)}`;
-  return `order about ${roundly(order.heads)} ${plural(order.size)} a week: ${by}, to come ${longDay(order.comes)}.`;
+  return `order about ${roundly(order.heads)} ${nounOf(order, names)} a week: ${by}, to come ${longDay(order.comes)}.`;
 }

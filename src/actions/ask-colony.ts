@@ -1,15 +1,22 @@
-/** Asks how many breeders a wanted weekly harvest needs, and the way there from a few starters. */
-import type { ColonyAnswer, ColonyQuestion } from '../husbandry/colony/index.ts';
+/** Asks of colonies: how many breeders a wanted harvest needs and the way there, and what a colony's room can give. */
+import type {
+  ColonyAnswer,
+  ColonyQuestion,
+  HarvestAnswer,
+  HarvestQuestion,
+} from '../husbandry/colony/index.ts';
 import type { Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import { type Asking, ask, askKept } from './ask.ts';
 import type { Context } from './context.ts';
 
+type Where = Omit<Asking<'colony start' | 'largest harvests'>, 'options'>;
+
 export const askColony = (
   context: Context,
   question: ColonyQuestion,
-  asking: Omit<Asking<'colony start'>, 'options'> = {},
-): Promise<Result<ColonyAnswer>> => ask(context, 'colony start', { ...asking, options: question });
+  where: Where = {},
+): Promise<Result<ColonyAnswer>> => ask(context, 'colony start', { ...where, options: question });
 
 /** The answer already kept, or null: it takes seconds to find. */
 export const keptColony = (
@@ -17,3 +24,9 @@ export const keptColony = (
   question: ColonyQuestion,
   snapshot: Snapshot,
 ): Promise<ColonyAnswer | null> => askKept(context, 'colony start', { options: question, snapshot });
+
+export const askHarvests = (
+  context: Context,
+  question: HarvestQuestion,
+  where: Where = {},
+): Promise<Result<HarvestAnswer>> => ask(context, 'largest harvests', { ...where, options: question });

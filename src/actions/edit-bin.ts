@@ -1,7 +1,9 @@
 /** Changes what is written of a bin, or takes it out of use. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
+import { binRemarks } from '../husbandry/supply/index.ts';
 import { capacity, role } from './bin-fields.ts';
+import { recordOf, settingOn } from './bin-standing.ts';
 import { asOf, flag, formId, longText, someText } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { nothingExpected } from './in-use.ts';
@@ -39,6 +41,14 @@ export const editBin = action({
     if (!placed.ok) return placed;
     const row = { ...placed.value.row, ...said(fields) };
     const summary = fields.closed === true ? `Took bin ${code} out of use` : `Changed bin ${code}`;
-    return ok({ summary, puts: { bin: [row] }, entries: placed.value.entries, reply: { bin: code } });
+    const setting = await settingOn(scene, now.today);
+    const remarks = binRemarks(setting, await recordOf(scene, row, now.today));
+    return ok({
+      summary,
+      puts: { bin: [row] },
+      entries: placed.value.entries,
+      /** What must be said of it as it is then. */
+      reply: { bin: code, remarks },
+    });
   },
 });

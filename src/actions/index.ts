@@ -5,7 +5,7 @@ export { addKind } from './add-kind.ts';
 export { addRoom } from './add-room.ts';
 export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
-export { askColony, keptColony } from './ask-colony.ts';
+export { askColony, askHarvests, keptColony } from './ask-colony.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { bringBack } from './bring-back.ts';

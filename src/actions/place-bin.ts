@@ -15,7 +15,7 @@ export const placeBin = action({
     /** Left out: where it stands. */
     room: someText.optional(),
     /** Its own temperatures, null for those of the room; left out: as they are. */
-    ownC: z.union([z.null(), z.strictObject({ dayC: tempC, nightC: tempC })]).optional(),
+    ownC: z.strictObject({ dayC: tempC, nightC: tempC }).nullable().optional(),
     day: civilDay.optional(),
     formId,
   }),

@@ -1,5 +1,12 @@
 /** What may be asked of a room, and how each question is answered, here or in a thread: values in, values out. */
-import { type ColonyAnswer, type ColonyQuestion, colonyStart } from '../husbandry/colony/index.ts';
+import {
+  type ColonyAnswer,
+  type ColonyQuestion,
+  colonyStart,
+  type HarvestAnswer,
+  type HarvestQuestion,
+  largestHarvests,
+} from '../husbandry/colony/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
@@ -15,6 +22,7 @@ export interface Options {
   readonly sunday: CoverOptions;
   readonly weeks: CoverOptions;
   readonly 'colony start': ColonyQuestion;
+  readonly 'largest harvests': HarvestQuestion;
 }
 
 /** Questions by subject, with what each is answered. */
@@ -22,6 +30,7 @@ export interface Answers {
   readonly sunday: CoverAnswer;
   readonly weeks: WeeksAnswer;
   readonly 'colony start': ColonyAnswer;
+  readonly 'largest harvests': HarvestAnswer;
 }
 export type Subject = keyof Answers;
 
@@ -54,6 +63,7 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   sunday: { name: coverName, answer: sundayCheck },
   weeks: { name: coverName, answer: weeksAhead },
   'colony start': { name: (question) => [question], answer: colonyStart },
+  'largest harvests': { name: (question) => [question], answer: largestHarvests },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>

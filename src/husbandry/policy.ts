@@ -40,11 +40,23 @@ export interface Policy {
   /** Chance per bin and day that it dies off, and the share that then dies. */
   readonly dieOffPerDay: Sourced;
   readonly dieOffShare: Sourced;
-  /** CV of a count by hand, of a level by eye, of a weighing; and its growth per day since. */
+  /** CV of a count by hand, of a level by eye, of a weight taken for heads by the species' mass, of the scales alone. */
   readonly countCv: Sourced;
   readonly levelCv: Sourced;
   readonly weighCv: Sourced;
+  readonly scaleCv: Sourced;
+  /** What nobody writes down: standard deviation of the log of a bin's heads over one day, days apart unalike. */
   readonly doubtGrowthPerDay: Sourced;
+  /** CV of the length a bin looks to have, seen at a glance. */
+  readonly sizeSeenCv: Sourced;
+  /** Heads looked at before it is said that no adult is among them. */
+  readonly headsLookedAt: Sourced;
+  /** Days back from which a bin's record teaches. */
+  readonly learnDays: Sourced;
+  /** What is seen is not explained by what is known of a bin when its chance is below this. */
+  readonly unexplainedBelow: Sourced;
+  /** There is too little to learn from while the interval is wider than this share of the first. */
+  readonly tooLittleShare: Sourced;
   /** Share of capacity each level by eye stands for. */
   readonly levelShares: Sourced<Readonly<Record<'none' | 'a few' | 'a quarter' | 'half' | 'full', number>>>;
   /** Sellers' over-count, and its CV; share dead on arrival. */
@@ -97,8 +109,9 @@ export interface Policy {
   readonly refusalsAsked: Sourced;
   /** Days back to which an evening may still be written down. */
   readonly roundBackDays: Sourced;
-  /** A count is asked for from this doubt (CV) on, and when an evening took this share of a bin. */
+  /** A count is asked for from this doubt (CV) and this age on, and when an evening took this share of a bin. */
   readonly askCountCv: Sourced;
+  readonly askCountDays: Sourced;
   readonly askCountShare: Sourced;
   /** Offers on record and the share taken below which an animal is known to leave food. */
   readonly seldomTakesOffers: Sourced;

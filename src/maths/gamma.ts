@@ -64,15 +64,3 @@ export function gammaQuantile(p: number, shape: number): number {
   }
   return (low + high) / 2;
 }
-
-const TABLE_POINTS = 256;
-
-/** Quantiles of a gamma variable of mean 1 and this CV (shape 1/CV^2) at the middles of 256 equal shares. */
-export function gammaTable(cv: number): Float64Array {
-  if (cv <= 0) return new Float64Array(TABLE_POINTS).fill(1);
-  const shape = 1 / (cv * cv);
-  return Float64Array.from(
-    { length: TABLE_POINTS },
-    (_, i) => gammaQuantile((i + 0.5) / TABLE_POINTS, shape) / shape,
-  );
-}

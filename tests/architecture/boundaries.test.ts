@@ -68,6 +68,7 @@ describe('the tree', () => {
     expect(doors.map(({ path }) => path.split('/')[2])).toEqual([
       'animals',
       'appetite',
+      'colony',
       'larder',
       'prey',
       'supply',

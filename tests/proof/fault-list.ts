@@ -34,8 +34,8 @@ export const faults: readonly Fault[] = [
   {
     name: 'night forgotten',
     file: 'src/husbandry/rooms.ts',
-    from: 'minC: Math.min(room.dayTempC, room.nightTempC)',
-    to: 'minC: room.dayTempC',
+    from: 'minC: Math.min(a, b)',
+    to: 'minC: Math.max(a, b)',
     tests: ENGINE,
   },
   {
@@ -125,7 +125,7 @@ export const faults: readonly Fault[] = [
   {
     name: 'holding loss forgotten',
     file: larder('state'),
-    from: "life.bin.role === 'holding' ? life.chain.species.holdingLossPerDay.value : 0",
+    from: 'holds ? chain.species.holdingLossPerDay.value : 0',
     to: '0',
     tests: ENGINE,
   },
@@ -345,5 +345,26 @@ export const faults: readonly Fault[] = [
     from: 'inWalkOrder(found.animals, walk)',
     to: 'inWalkOrder(found.animals, [])',
     tests: KEPT,
+  },
+  {
+    name: 'frozen prey for everybody',
+    file: supply('picks'),
+    from: 'menu.takesDead[group] !== 1',
+    to: 'false',
+    tests: ['tests/husbandry/supply'],
+  },
+  {
+    name: 'where a bin stood forgotten',
+    file: 'src/husbandry/rooms.ts',
+    from: 'day < until',
+    to: 'day <= until',
+    tests: ['tests/husbandry/rooms.test.ts', 'tests/actions'],
+  },
+  {
+    name: 'breeders harvested',
+    file: 'src/actions/harvest.ts',
+    from: 'keepAdults ? withoutAdults(chain, range) : range',
+    to: 'range',
+    tests: ['tests/actions'],
   },
 ];

@@ -24,7 +24,7 @@ it('yields most when 52.2 % of the first class and all of the ninth are taken, a
   const everyone = new Float64Array(BIRTHS.length).fill(1);
   const asked = {
     step: MATRIX.map((row) => Float64Array.from(row)),
-    takings: [{ share: everyone, least: 0 }],
+    takings: [{ share: everyone, least: 0, counts: true }],
     aim: 'most taken',
     limits: [{ perHead: everyone, most: 1 }],
   } as const;

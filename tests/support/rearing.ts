@@ -1,8 +1,7 @@
 /** Rears prey in the engine at one temperature, as a laboratory would: when it matures, how much survives, how long it is. */
 import { chainOf } from '../../src/husbandry/larder/chain.ts';
-import { firstYoung, totalHeads } from '../../src/husbandry/larder/lot.ts';
+import { firstYoung, massMg, totalHeads } from '../../src/husbandry/larder/lot.ts';
 import { ratesOfDay } from '../../src/husbandry/larder/rates.ts';
-import { massMg } from '../../src/husbandry/larder/replay.ts';
 import type { DayTemp } from '../../src/husbandry/prey/rate.ts';
 import { meanOfDay } from '../../src/husbandry/prey/rate.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/species.ts';

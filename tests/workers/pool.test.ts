@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
+import { answerHere } from '../../src/actions/index.ts';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
 import type * as Pool from '../../src/workers/pool.ts';
 import { mixedAnimals, mixedBins, snapshotWith } from '../support/room.ts';
@@ -24,5 +25,23 @@ test.runIf(existsSync(BUILT))(
     await pool.close();
     expect(turns).toBeGreaterThan(5);
     expect(answer).toEqual(sundayCheck(snapshot));
+  },
+);
+
+test.runIf(existsSync(BUILT))(
+  'a question whose answer has to wait for the solver is answered too',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const question = {
+      subject: 'largest harvests',
+      name: 'dubia',
+      snapshot: snapshotWith({}),
+      options: { species: 'blaptica-dubia', dayC: 28, nightC: 26, room: 500 },
+    } as const;
+    const answer = good(await pool.answering(question));
+    await pool.close();
+    expect(answer).toEqual(good(await answerHere(question)));
+    expect(answer.outcome.ok).toBe(true);
   },
 );

@@ -85,6 +85,13 @@ function headline({ bins, answers, names }: LarderProps): string {
 }
 const NAMED_MOST = 3;
 
+const STOCK_HEAD: Readonly<Record<BinRole, string>> = {
+  holding: 'Alive',
+  colony: 'Alive',
+  cup: 'Looks',
+  frozen: 'Frozen',
+};
+
 const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
   const rows = props.bins.filter((bin) => bin.role === props.role);
   if (rows.length === 0) return null;
@@ -95,7 +102,7 @@ const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
         <thead>
           <tr>
             <th scope="col">Name and prey</th>
-            <th scope="col">{props.role === 'cup' ? 'Looks' : 'Alive'}</th>
+            <th scope="col">{STOCK_HEAD[props.role]}</th>
             <th scope="col" class="on-ruler">
               Size now, {props.unit}
               <RulerHead unit={props.unit} />
@@ -127,7 +134,7 @@ const BinRow = (props: BinRowProps) => {
           {sentenceCase(preyName(names.species, bin.species))}, {nameOf(names.rooms, bin.room)}
         </small>
       </th>
-      <td data-label={bin.role === 'cup' ? 'Looks' : 'Alive'} class="alive">
+      <td data-label={STOCK_HEAD[bin.role]} class="alive">
         {bin.role === 'cup' ? cupLooks(bin, shell.today) : answer === undefined ? '–' : aliveWords(answer)}
       </td>
       <td class="on-ruler">{answer === undefined ? null : <SizeNow {...props} answer={answer} />}</td>

@@ -106,7 +106,7 @@ const Sac = (props: SacProps) => {
 
 const Advice = ({ sac, prey, names, unit, shell }: SacProps & { readonly prey: YoungPrey }) => {
   const cup = cupWords(prey, { names, today: shell.today });
-  const order = orderWords(prey, shell.today);
+  const order = orderWords(prey, { names, today: shell.today });
   const { cups } = prey;
   return (
     <div class="advice">

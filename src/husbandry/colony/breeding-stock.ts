@@ -1,10 +1,14 @@
 /** The smallest breeding stock that bears a wanted harvest for ever, and the largest harvest a given room bears. */
 import type { Solve } from '../../maths/linear-programme.ts';
 import { totalHeads } from '../larder/index.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import { adultAgeWeeks, type Breeding, sizedShare, type Wanted } from './breeding.ts';
-import { type Limit, type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
+import { type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
 
-/** A colony that stays as it is, week after week; means, so that heads need not be whole. */
+/**
+ * A colony that stays as it is while an even share is taken every day: a week would hide adults who live for days.
+ * Means, so that heads need not be whole.
+ */
 export interface BreedingStock {
   /** Adults, of whom females and the males they need are kept. */
   readonly adults: number;
@@ -29,62 +33,56 @@ export function fewestBreeders(
   return solved.status === 'optimal' ? stockSaid(breeding, wanted, stockOf(asked, solved)) : null;
 }
 
-/** Whether so many adults can bear the wanted harvest. */
-export function canBear(
-  solve: Solve,
-  breeding: Breeding,
-  { wanted, adults }: { wanted: readonly Wanted[]; adults: number },
-): boolean {
-  const limit: Limit = { perHead: adultsOf(breeding), most: adults };
-  const asked = harvested(breeding, wanted, { aim: { least: adultsOf(breeding) }, limits: [limit] });
-  return solve(stationaryProgramme(asked)).status === 'optimal';
-}
-
 /**
  * Most heads of one size that can be taken each week for ever from a room that holds so many heads of adult size;
- * null where the colony dies out.
+ * nothing where the colony cannot keep itself up.
  */
 export function mostTaken(
   solve: Solve,
   breeding: Breeding,
   { size, room }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; room: number },
-): number | null {
-  const limit: Limit = { perHead: breeding.chain.footprint, most: room };
-  const share = sizedShare(breeding.chain, size);
-  const solved = solve(
-    stationaryProgramme({
-      ...harvested(breeding, [], { aim: { least: adultsOf(breeding) }, limits: [limit] }),
-      takings: [{ share, least: 0 }],
-      aim: 'most taken',
-    }),
-  );
-  return solved.status === 'optimal' ? solved.value : null;
+): number {
+  const asked = harvested(breeding, [{ ...size, heads: 0 }], {
+    aim: 'most taken',
+    limits: [{ perHead: breeding.chain.footprint, most: room }],
+  });
+  const solved = solve(stationaryProgramme(asked));
+  return solved.status === 'optimal' ? solved.value * DAYS_PER_WEEK : 0;
 }
 
-/** Whom the wanted sizes leave may go too, adults before they are past breeding must not stay. */
-function harvested(
+/** Stationary under a wanted harvest: whom the wanted sizes leave may go too, and nobody past breeding stays. */
+export function harvested(
   breeding: Breeding,
   wanted: readonly Wanted[],
   over: Pick<Stationary, 'aim' | 'limits'>,
 ): Stationary {
-  const { chain, week, retireWeeks } = breeding;
-  const takings = wanted.map((size) => ({ share: sizedShare(chain, size), least: size.heads }));
+  const { chain, day, retireWeeks } = breeding;
+  const takings = wanted.map((size) => ({
+    share: sizedShare(chain, size),
+    least: size.heads / DAYS_PER_WEEK,
+    counts: true,
+  }));
   const others = Float64Array.from({ length: chain.size }, (_, j) =>
     j < chain.firstHead ? 0 : Math.max(0, 1 - takings.reduce((sum, { share }) => sum + (share[j] ?? 0), 0)),
   );
   const standingMost = adultAgeWeeks(breeding).map((age) =>
     age > retireWeeks ? 0 : Number.POSITIVE_INFINITY,
   );
-  return { ...over, step: week, takings: [...takings, { share: others, least: 0 }], standingMost };
+  return {
+    ...over,
+    step: day,
+    takings: [...takings, { share: others, least: 0, counts: false }],
+    standingMost,
+  };
 }
 
-const adultsOf = ({ chain, firstAdult }: Breeding): Float64Array =>
+export const adultsOf = ({ chain, firstAdult }: Breeding): Float64Array =>
   new Float64Array(chain.size).fill(1, firstAdult);
 
 function stockSaid(breeding: Breeding, wanted: readonly Wanted[], { standing, taken }: Stock): BreedingStock {
   const adults = totalHeads(standing, breeding.firstAdult);
   const females = adults * breeding.femaleShare;
-  const heads = taken.map((each) => totalHeads(each));
+  const heads = taken.map((each) => totalHeads(each) * DAYS_PER_WEEK);
   return {
     adults,
     females,

@@ -15,11 +15,10 @@ export interface Wanted {
 export interface Breeding {
   readonly chain: Chain;
   readonly rates: ChainRates;
-  /** From one weekly harvest to the next, births in it. */
-  readonly week: Step;
-  /** First substage of the adults, and of those that lay. */
+  /** From one day to the next, births in it. */
+  readonly day: Step;
+  /** First substage of the adults. */
   readonly firstAdult: number;
-  readonly firstLaying: number;
   /** Share of adults that are female, and females one male serves. */
   readonly femaleShare: number;
   readonly femalesPerMale: number;
@@ -33,14 +32,12 @@ export function breedingOf(species: PreySpecies, temp: DayTemp): Breeding | null
   if (laying === null) return null;
   const chain = chainOf(species);
   const rates = colonyRates(chain, temp);
-  const adults = chain.stages.filter(({ kind }) => kind === 'adult');
   const femaleShare = laying.femaleShare.value;
   return {
     chain,
     rates,
-    week: stepOf(rates, DAYS_PER_WEEK),
-    firstAdult: adults[0]?.first ?? chain.size,
-    firstLaying: adults.at(-1)?.first ?? chain.size,
+    day: stepOf(rates, 1),
+    firstAdult: chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size,
     femaleShare,
     femalesPerMale: laying.femalesPerMale?.value ?? femaleShare / (1 - femaleShare),
     retireWeeks: (laying.retireAfterDays?.value ?? Number.POSITIVE_INFINITY) / DAYS_PER_WEEK,

@@ -9,12 +9,15 @@ import { type Breeding, breedingOf, sizedShare, type Wanted } from './breeding.t
 import type { Prices } from './costs.ts';
 import type { BinSize, Starters } from './start-path.ts';
 
-export interface ColonyQuestion {
+/** A colony of a species, kept at these temperatures by day and by night. */
+export interface Kept {
   /** Code of the prey species. */
   readonly species: string;
-  /** Temperatures the colony is kept at by day and by night. */
   readonly dayC: TempC;
   readonly nightC: TempC;
+}
+
+export interface ColonyQuestion extends Kept {
   /** Heads wanted each week, by size. */
   readonly wanted: readonly Wanted[];
   readonly starters: Starters;
@@ -27,34 +30,42 @@ export interface Asked {
   readonly growth: ColonyGrowth;
 }
 
-export const tempOf = ({ dayC, nightC }: ColonyQuestion): DayTemp => ({
+export const tempOf = ({ dayC, nightC }: Kept): DayTemp => ({
   minC: Math.min(dayC, nightC),
   maxC: Math.max(dayC, nightC),
 });
 
 /** The species as a colony, or why there is none to speak of. */
-export function breedingAsked({ species }: Facts, question: ColonyQuestion): Result<Asked> {
-  const found = species.get(question.species);
+export function breedingAsked({ species }: Facts, kept: Kept): Result<Asked> {
+  const found = species.get(kept.species);
   if (!found)
-    return err(problem('unknown-species', `There is no prey species "${question.species}".`, 'species'));
+    return err(problem('unknown-species', `There is no prey species "${kept.species}".`, 'species'));
   const { commonName, cup } = found;
   if (cup !== null)
-    return err(problem('kept-in-cups', `${commonName}s are raised in cups: plan cups instead.`, 'species'));
-  const breeding = breedingOf(found, tempOf(question));
+    return err(problem('kept-in-cups', `The ${commonName} is raised in cups: plan cups instead.`, 'species'));
+  const breeding = breedingOf(found, tempOf(kept));
   if (breeding === null)
     return err(
       problem('laying-unknown', `Nothing is known of how many young a ${commonName} has.`, 'species'),
     );
   const growth = colonyGrowth(breeding.rates);
-  if (growth === null || growth.perDay <= 0) return err(doesNotGrow(question, commonName));
-  const amiss = wantedAmiss(question, breeding) ?? startersAmiss(question.starters);
-  return amiss ? err(amiss) : ok({ breeding, growth });
+  return growth && growth.perDay > 0 ? ok({ breeding, growth }) : err(doesNotGrow(kept, commonName));
 }
 
-const doesNotGrow = ({ dayC, nightC }: ColonyQuestion, name: string): Problem =>
+/** What is amiss with the harvest wanted or the starters; null where nothing is. */
+export const amissIn = (question: ColonyQuestion, breeding: Breeding): Problem | null =>
+  wantedAmiss(question, breeding) ?? startersAmiss(question.starters, breeding);
+
+/** Why a question cannot be answered, as far as a moment tells; null where it may be. */
+export function colonyAmiss(facts: Facts, question: ColonyQuestion): Problem | null {
+  const asked = breedingAsked(facts, question);
+  return asked.ok ? amissIn(question, asked.value.breeding) : asked.problem;
+}
+
+const doesNotGrow = ({ dayC, nightC }: Kept, name: string): Problem =>
   problem(
     'does-not-grow',
-    `A colony of ${name}s does not grow at ${dayC} °C by day and ${nightC} °C by night.`,
+    `A ${name} colony does not grow at ${dayC} °C by day and ${nightC} °C by night.`,
     'dayC',
   );
 
@@ -71,11 +82,11 @@ function wantedAmiss({ wanted }: ColonyQuestion, { chain }: Breeding): Problem |
     : null;
 }
 
-function startersAmiss(starters: Starters): Problem | null {
+function startersAmiss(starters: Starters, { femaleShare }: Breeding): Problem | null {
   if (starters.kind === 'young')
     return starters.heads > 0 ? null : problem('no-starters', 'Begin with 1 young or more.', 'starters');
   const { females, males } = starters;
-  if (females > 0 && males > 0) return null;
+  if (females > 0 && (males > 0 || femaleShare === 1)) return null;
   return problem(
     'no-pair',
     `${females} females and ${males} males cannot breed: begin with 1 of each or more.`,
@@ -83,5 +94,5 @@ function startersAmiss(starters: Starters): Problem | null {
   );
 }
 
-export const cannotLast = ({ species }: ColonyQuestion): Problem =>
-  problem('cannot-last', `No colony of ${species} can give these sizes week after week.`, 'wanted');
+export const cannotLast = (name: string): Problem =>
+  problem('cannot-last', `No ${name} colony can give these sizes week after week.`, 'wanted');

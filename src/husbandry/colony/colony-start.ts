@@ -4,7 +4,14 @@ import type { ColonyGrowth } from '../larder/index.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type BreedingStock, fewestBreeders } from './breeding-stock.ts';
-import { type Asked, breedingAsked, type ColonyQuestion, cannotLast, tempOf } from './colony-question.ts';
+import {
+  type Asked,
+  amissIn,
+  breedingAsked,
+  type ColonyQuestion,
+  cannotLast,
+  tempOf,
+} from './colony-question.ts';
 import { breakEvenWeek, type Costs, costsOf } from './costs.ts';
 import { sizesOf } from './sizes.ts';
 import { type StartWeek, startPath } from './start-path.ts';
@@ -38,13 +45,16 @@ export interface ColonyAnswer {
   readonly outcome: Result<ColonyStart>;
 }
 
-/** The answer to a question of the room's facts. Many times slower than it looks: the colony is lived through. */
+/** The answer to a question of the room's facts. The colony is lived through many times: seconds. */
 export async function colonyStart(snapshot: Snapshot, question: ColonyQuestion): Promise<ColonyAnswer> {
   const { revision } = snapshot;
   const asked = breedingAsked(snapshot.facts, question);
   if (!asked.ok) return { revision, outcome: asked };
+  const amiss = amissIn(question, asked.value.breeding);
+  if (amiss) return { revision, outcome: err(amiss) };
   const stock = fewestBreeders(await solver(), asked.value.breeding, question.wanted);
-  if (stock === null) return { revision, outcome: err(cannotLast(question)) };
+  if (stock === null)
+    return { revision, outcome: err(cannotLast(asked.value.breeding.chain.species.commonName)) };
   return { revision, outcome: ok(started(snapshot, question, { ...asked.value, stock })) };
 }
 

@@ -1,6 +1,7 @@
 /** A colony in whole animals, week by week: who grows, dies, is born and takes a breeder's place. */
 import { barren, columnAfter } from '../../maths/chain-step.ts';
 import { dayKey, joinKeys, purposes, uniform } from '../../maths/random.ts';
+import { dayOfChain } from '../../maths/uniformise.ts';
 import { type Moves, moved, movesOf, poissonQuantile, roundedNormal } from '../../maths/whole-draws.ts';
 import type { Chain } from '../larder/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
@@ -10,14 +11,13 @@ import { adultAgeWeeks, type Breeding } from './breeding.ts';
 export interface HerdLaws {
   readonly chain: Chain;
   readonly firstAdult: number;
-  readonly firstLaying: number;
   readonly femaleShare: number;
   readonly retireWeeks: number;
   readonly adultAgeWeeks: Float64Array;
   /** A week's moves of one head, and where those born in it are at its end. */
   readonly moves: Moves;
   readonly born: Moves;
-  /** Hatched young one female has in a week, by her substage; and how they come. */
+  /** Hatched young one female has in a week that she begins in a substage, deaths in it counted; and how they come. */
   readonly youngPerWeek: Float64Array;
   readonly brood: { readonly hatched: number; readonly cv: number } | null;
 }
@@ -47,38 +47,51 @@ export function herdLaws(breeding: Breeding): HerdLaws {
   return {
     chain,
     firstAdult: breeding.firstAdult,
-    firstLaying: breeding.firstLaying,
     femaleShare,
     retireWeeks: breeding.retireWeeks,
     adultAgeWeeks: adultAgeWeeks(breeding),
     moves: movesOf(Array.from({ length: chain.size }, (_, from) => columnAfter(still, from, DAYS_PER_WEEK))),
     born: movesOf([newborn]),
-    youngPerWeek: rates.birth.map((perHead) => (perHead * DAYS_PER_WEEK) / femaleShare),
+    youngPerWeek: rates.birth.map((_, j) =>
+      j < breeding.firstAdult ? 0 : bornInWeek(breeding, j) / femaleShare,
+    ),
     brood: laying?.brood
       ? { hatched: laying.brood.young.value * laying.hatchShare.value, cv: laying.brood.youngCv.value }
       : null,
   };
 }
 
-const OF = purposes('breeder', 'brood', 'phase', 'place', 'sex');
-/** Heads of one substage draw under keys of their own, so that one more head leaves the others' fates as they are. */
-const MOST_PER_CLASS = 2 ** 20;
+/** Births of one adult in a week, not those of her young. */
+function bornInWeek({ chain, rates, firstAdult }: Breeding, substage: number): number {
+  let heads: Float64Array = new Float64Array(chain.size);
+  heads[substage] = 1;
+  let born = 0;
+  for (let day = 0; day < DAYS_PER_WEEK; day++) {
+    const next = dayOfChain(heads, rates);
+    born += next.born;
+    heads = next.heads.fill(0, 0, firstAdult);
+  }
+  return born;
+}
 
+const OF = purposes('growth', 'breeder', 'brood', 'phase', 'place', 'sex');
 /** One week of growth, deaths and births; vacant places are filled from those that are adult and no breeders. */
 export function weekOfHerd(laws: HerdLaws, herd: Herd, key: number): void {
-  grow(laws, herd, key);
-  ageBreeders(laws, herd, joinKeys(key, OF.breeder));
+  grow(laws, herd, joinKeys(key, OF.growth));
   bear(laws, herd, key);
+  ageBreeders(laws, herd, joinKeys(key, OF.breeder));
   fillPlaces(laws, herd, joinKeys(key, OF.phase));
 }
 
+/** Heads of one substage draw under a key of their own, so that one more leaves the others' fates as they are. */
 function grow({ chain, moves }: HerdLaws, herd: Herd, key: number): void {
   const next = new Int32Array(herd.heads.length);
   for (let at = 0; at < next.length; at++) {
     const substage = at % chain.size;
     const sex = at - substage;
+    const own = joinKeys(key, at);
     for (let i = herd.heads[at] as number; i > 0; i--) {
-      const to = moved(moves, substage, uniform(key, at * MOST_PER_CLASS + i));
+      const to = moved(moves, substage, uniform(own, i));
       if (to >= 0) next[sex + to] = (next[sex + to] as number) + 1;
     }
   }
@@ -94,13 +107,14 @@ function ageBreeders({ moves, retireWeeks }: HerdLaws, { breeders, ageWeeks }: H
   });
 }
 
-/** Without a male there are no young. */
+/** Without a male there are no young, but in species that need none. */
 function bear(laws: HerdLaws, herd: Herd, key: number): void {
   const { breeders, females } = herd;
-  if (breeders.every((substage, slot) => slot < females || substage === VACANT)) return;
+  const males = breeders.subarray(females);
+  if (males.length > 0 && males.every((substage) => substage === VACANT)) return;
   for (let slot = 0; slot < females; slot++) {
     const substage = breeders[slot] as number;
-    if (substage < laws.firstLaying) continue;
+    if (substage === VACANT) continue;
     const own = joinKeys(joinKeys(key, OF.brood), slot);
     addYoung(laws, herd, { count: youngOf(laws, herd, { slot, substage, key: own }), key: own });
   }

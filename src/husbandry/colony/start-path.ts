@@ -52,28 +52,41 @@ export interface Start {
   readonly weeks: number;
 }
 
+/** Breeders apart from all others, who do not lay: what is too much is taken out before it breeds. */
+interface Colony {
+  readonly breeders: BinState;
+  readonly others: BinState;
+}
+
 export function startPath(start: Start): StartWeek[] {
-  const life = lifeOf(start);
-  let state = begun(start);
+  const { chain } = start.breeding;
+  let colony = begun(start);
   let ready = false;
   return Array.from({ length: start.weeks }, (_, week) => {
-    for (let day = 0; day < DAYS_PER_WEEK; day++)
-      state = nextDay(life, state, week * DAYS_PER_WEEK + day).state;
-    const bins = binsFilled(start, state.heads);
-    ready ||= femalesIn(start, state) >= start.breeders.females;
-    const heads = state.heads.slice();
-    const taken = start.sizes.map((size) => (ready ? takeLargest(start, heads, size) : 0));
-    state = ready ? withBreedersOnly(start, { ...state, heads }) : state;
+    colony = placesFilled(start, afterWeek(start, colony, week * DAYS_PER_WEEK));
+    const { breeders } = colony;
+    const bins = binsFilled(start, both(colony));
+    const females = femalesOf(start, breeders);
+    ready ||= females >= start.breeders.females * (1 - CLOSE);
+    const others = colony.others.heads.slice();
+    const vacant = Math.max(0, start.breeders.females + start.breeders.males - totalHeads(breeders.heads));
+    const taken = start.sizes.map((size) => (ready ? takeLargest(start, others, { size, vacant }) : 0));
+    if (ready && !start.sizes.some(({ share }) => (share[start.breeding.firstAdult] as number) > 0))
+      others.fill(0, start.breeding.firstAdult);
+    colony = { breeders, others: { ...colony.others, heads: others } };
     return {
       week: week + 1,
-      females: femalesIn(start, state),
-      heads: totalHeads(state.heads, life.chain.firstHead),
+      females,
+      heads: totalHeads(both(colony), chain.firstHead),
       bins,
       taken,
       bought: start.sizes.reduce((sum, size, i) => sum + size.heads - (taken[i] as number), 0),
     };
   });
 }
+
+/** Breeders who lack less than this share are all there. */
+const CLOSE = Number.EPSILON ** (1 / 2);
 
 /** As many bins as it needs, so that nothing crowds. */
 function lifeOf({ breeding: { chain }, temp }: Start): Life {
@@ -91,32 +104,72 @@ function lifeOf({ breeding: { chain }, temp }: Start): Life {
 }
 
 /** Starting adults are of every age alike. */
-function begun({ breeding: { chain }, starters }: Start): BinState {
-  const adultMm = chain.species.adultLengthMm.value;
-  const { lot, femaleShare } =
-    starters.kind === 'young'
-      ? { lot: starters, femaleShare: null }
-      : {
-          lot: { heads: starters.females + starters.males, fromMm: adultMm, toMm: adultMm },
-          femaleShare: starters.females / (starters.females + starters.males),
-        };
-  return { ...emptyState(chain), heads: spreadLot(chain, lot), femaleShare };
+function begun({ breeding: { chain }, starters }: Start): Colony {
+  const empty = emptyState(chain);
+  if (starters.kind === 'young')
+    return { breeders: empty, others: { ...empty, heads: spreadLot(chain, starters) } };
+  const { females, males } = starters;
+  const mm = chain.species.adultLengthMm.value;
+  const heads = spreadLot(chain, { heads: females + males, fromMm: mm, toMm: mm });
+  return { breeders: { ...empty, heads, femaleShare: females / (females + males) }, others: empty };
 }
 
-const femalesIn = ({ breeding }: Start, { heads, femaleShare }: BinState): number =>
-  totalHeads(heads, breeding.firstAdult) * (femaleShare ?? breeding.femaleShare);
+/** Seven days; the breeders' young join the others. */
+function afterWeek(start: Start, { breeders, others }: Colony, today: number): Colony {
+  const life = lifeOf(start);
+  const barren = { ...life, barren: true };
+  const { femaleShare } = breeders;
+  let [laying, growing] = [breeders, others];
+  for (let day = today; day < today + DAYS_PER_WEEK; day++) {
+    laying = nextDay(life, laying, day).state;
+    growing = nextDay(barren, growing, day).state;
+  }
+  const { firstAdult } = start.breeding;
+  const heads = growing.heads.map((n, j) => (j < firstAdult ? n + (laying.heads[j] as number) : n));
+  return {
+    breeders: { ...laying, heads: laying.heads.fill(0, 0, firstAdult), femaleShare },
+    others: { ...growing, heads },
+  };
+}
+
+/** Those grown up take the places of breeders that are free, females and males in their usual shares. */
+function placesFilled(start: Start, { breeders, others }: Colony): Colony {
+  const { firstAdult, femaleShare } = start.breeding;
+  const grown = totalHeads(others.heads, firstAdult);
+  if (grown <= 0) return { breeders, others };
+  const females = femalesOf(start, breeders);
+  const adults = totalHeads(breeders.heads);
+  const free = (wanted: number, there: number, come: number) => Math.min(come, Math.max(0, wanted - there));
+  const newFemales = free(start.breeders.females, females, grown * femaleShare);
+  const newMales = free(start.breeders.males, adults - females, grown * (1 - femaleShare));
+  const share = (newFemales + newMales) / grown;
+  const joined = breeders.heads.map((n, j) => (j < firstAdult ? n : n + (others.heads[j] as number) * share));
+  const left = others.heads.map((n, j) => (j < firstAdult ? n : n * (1 - share)));
+  const total = adults + newFemales + newMales;
+  return {
+    breeders: { ...breeders, heads: joined, femaleShare: total > 0 ? (females + newFemales) / total : null },
+    others: { ...others, heads: left },
+  };
+}
+
+const both = ({ breeders, others }: Colony): Float64Array =>
+  breeders.heads.map((n, j) => n + (others.heads[j] as number));
+
+const femalesOf = ({ breeding }: Start, { heads, femaleShare }: BinState): number =>
+  totalHeads(heads) * (femaleShare ?? breeding.femaleShare);
 
 function binsFilled({ breeding: { chain }, binSize }: Start, heads: Float64Array): number | null {
   const capacity = binSize && capacityOf(binSize, chain);
   return capacity && capacity.heads > 0 ? Math.ceil(loadOf(chain, heads, capacity) / capacity.heads) : null;
 }
 
-/** Takes what is wanted from the largest down, less the breeders and what must grow on; heads taken. */
-function takeLargest({ breeding, breeders }: Start, heads: Float64Array, size: Size): number {
-  const { firstAdult, chain } = breeding;
-  const growing = totalHeads(heads.slice(0, firstAdult), size.above);
-  const kept = size.above > firstAdult ? breeders.females + breeders.males : 0;
-  let spared = kept + Math.max(0, size.growing - growing);
+/** Takes what is wanted from the largest down, less what must grow on and fill vacant places; heads taken. */
+function takeLargest(
+  { breeding: { chain } }: Start,
+  heads: Float64Array,
+  { size, vacant }: { size: Size; vacant: number },
+): number {
+  let spared = Math.max(0, size.growing + vacant - totalHeads(heads, size.above));
   let taken = 0;
   for (let j = chain.size - 1; j >= 0; j--) {
     const there = (heads[j] as number) * (size.share[j] as number);
@@ -127,16 +180,4 @@ function takeLargest({ breeding, breeders }: Start, heads: Float64Array, size: S
     taken += takes;
   }
   return taken;
-}
-
-/** Adults beyond the breeders go, surplus males among them. */
-function withBreedersOnly(start: Start, state: BinState): BinState {
-  const { breeding, breeders } = start;
-  const adults = totalHeads(state.heads, breeding.firstAdult);
-  if (adults <= 0) return state;
-  const there = femalesIn(start, state);
-  const females = Math.min(there, breeders.females);
-  const stay = females + Math.min(adults - there, breeders.males);
-  const heads = state.heads.map((n, j) => (j < breeding.firstAdult ? n : (n * stay) / adults));
-  return { ...state, heads, femaleShare: females / stay };
 }

@@ -11,6 +11,8 @@ export interface Taking {
   readonly share: Float64Array;
   /** Heads taken at least. */
   readonly least: number;
+  /** Whether they count as yield; others only go. */
+  readonly counts: boolean;
 }
 
 /** A sum over all heads as they are just before the harvest. */
@@ -63,7 +65,7 @@ export function stationaryProgramme(asked: Stationary): LinearProgramme {
   const size = step.length + columns.length;
   const worth = new Float64Array(size);
   const most = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
-  if (aim === 'most taken') worth.fill(1, step.length);
+  if (aim === 'most taken') for (const { at, taking } of columns) worth[at] = Number(takings[taking]?.counts);
   else worth.set(perStanding(step, aim.least));
   if (standingMost) most.set(standingMost);
   return { sense: aim === 'most taken' ? 'most' : 'least', worth, most, rows };

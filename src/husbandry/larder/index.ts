@@ -1,4 +1,5 @@
 /** Front door: prey alive in bins, colonies and cups. */
+export { type Belief, beliefOf, type Learned, type Ranks } from './belief.ts';
 export type {
   Bin,
   BinEvent,
@@ -19,10 +20,11 @@ export { type Capacity, capacityOf, loadOf, NO_PRESSURE } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-times.ts';
 export { between, headsWithin, spreadLot, totalHeads } from './lot.ts';
+export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { colonyRates } from './rates.ts';
 export { binOn } from './replay.ts';
-export { climateRemarks } from './species-remarks.ts';
+export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export { adultSize, everySize, type LengthRange, lotsTaken, withoutAdults } from './taking.ts';

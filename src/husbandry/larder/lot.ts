@@ -1,5 +1,6 @@
 /** Prey by length: how a lot spreads over the substages of its species, and what lies between two lengths. */
-import type { Mm } from '../units.ts';
+import type { PreySpecies } from '../prey/index.ts';
+import { LENGTH_TO_MASS, type Mg, type Mm } from '../units.ts';
 import type { Chain } from './chain.ts';
 
 /** Share of a substage that lies between two lengths; a stage of one length lies in or out as a whole. */
@@ -39,6 +40,25 @@ export function spreadLot(chain: Chain, lot: { heads: number; fromMm: Mm; toMm: 
 export const firstYoung = (chain: Chain): number =>
   chain.stages.find(({ kind }) => kind !== 'egg')?.first ?? 0;
 
+/** First substage of the adults. */
+export const firstAdult = (chain: Chain): number =>
+  chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
+
+/** Live mass of one head of this length, mg. */
+export const massMg = (species: PreySpecies, lengthMm: Mm): Mg =>
+  species.massPerCubicMm.value * lengthMm ** LENGTH_TO_MASS;
+
+/** Live mass of one head half-way through a substage, mg. */
+export const massIn = (chain: Chain, substage: number): Mg =>
+  massMg(chain.species, ((chain.fromMm[substage] as number) + (chain.toMm[substage] as number)) / 2);
+
+/** Mass of all heads, eggs apart, mg. */
+export function massOf(chain: Chain, heads: Float64Array): Mg {
+  let mass = 0;
+  for (let j = chain.firstHead; j < heads.length; j++) mass += (heads[j] as number) * massIn(chain, j);
+  return mass;
+}
+
 /** The same distribution with this total; an empty one stays empty. */
 export function scaleTo(heads: Float64Array, total: number): Float64Array {
   const sum = totalHeads(heads);
@@ -69,10 +89,13 @@ export function takeBetween(
   heads: Float64Array,
   wanted: { heads: number; fromMm: Mm; toMm: Mm },
 ): { left: Float64Array; short: number } {
-  const within = between(chain, heads, wanted);
-  const there = totalHeads(within);
+  const left = heads.slice();
+  let there = 0;
+  for (let j = chain.firstHead; j < heads.length; j++)
+    there += (heads[j] as number) * overlapShare(chain, j, wanted);
   const fitting = Math.min(wanted.heads, there);
-  const left = there > 0 ? heads.map((n, j) => n - ((within[j] as number) * fitting) / there) : heads.slice();
+  for (let j = chain.firstHead; j < heads.length && there > 0; j++)
+    left[j] = (left[j] as number) * (1 - (overlapShare(chain, j, wanted) * fitting) / there);
   return takeAny(chain, left, wanted.heads - fitting);
 }
 
@@ -85,6 +108,7 @@ export function takeAny(
   const there = totalHeads(heads, chain.firstHead);
   const taken = Math.min(wanted, there);
   if (taken <= 0) return { left: heads, short: Math.max(0, wanted) };
-  const left = heads.map((n, j) => (j < chain.firstHead ? n : n * (1 - taken / there)));
+  const left = heads.slice();
+  for (let j = chain.firstHead; j < left.length; j++) left[j] = (left[j] as number) * (1 - taken / there);
   return { left, short: wanted - taken };
 }

@@ -31,7 +31,10 @@ export interface PathOptions {
   readonly life: Life;
   readonly today: DayNumber;
   readonly days: number;
+  /** Most slices a cohort is cut into. */
   readonly slices: number;
+  /** Heads that are here by the best guess, of which each slice has one at least; by default those of the state. */
+  readonly headsHere?: number;
 }
 
 /** Cohorts of a bin from its state today: what is there, and what hatches or emerges on each later day. */
@@ -41,7 +44,7 @@ export function pathsOf(state: BinState, options: PathOptions): CohortPath[] {
   const ahead = wholeBin(state, options);
   const here = preyIn(state, { life, today });
   const count = totalHeads(here);
-  const sliceCount = Math.max(1, Math.min(slices, Math.round(count)));
+  const sliceCount = Math.max(1, Math.min(slices, Math.round(options.headsHere ?? count)));
   const paths = [pathFrom(here, { ...options, ahead, slices: sliceCount, arrives: 0, heads: count })];
   if (life.bin.role === 'holding' || life.bin.role === 'frozen') return paths;
   const newborn = new Float64Array(chain.size);

@@ -15,14 +15,15 @@ interface Days {
 }
 
 /** Sentences on the spans of development and on laying at a constant temperature. */
-export const remarksAt = (species: PreySpecies, tempC: TempC): readonly string[] =>
-  climateRemarks(species, { temp: { minC: tempC, maxC: tempC }, weekMeanC: tempC });
+export function remarksAt(species: PreySpecies, tempC: TempC): readonly string[] {
+  const days: Days = { temp: { minC: tempC, maxC: tempC }, weekMeanC: tempC };
+  return [...growthRemarks(species, days), ...layingRemarks(species, days)];
+}
 
-/** The same for days that are warmer than their nights: a figure is reckoned beyond what was measured only to its stop. */
-export function climateRemarks(species: PreySpecies, days: Days): readonly string[] {
+/** Of growing on days that are warmer than their nights: a figure is reckoned beyond what was measured only to its stop. */
+export function growthRemarks(species: PreySpecies, days: Days): readonly string[] {
   const still = species.spans.flatMap((span) => standsStill(span, days) ?? []);
-  const outside = species.spans.flatMap((span) => outsideOf(span, days.temp) ?? []);
-  return [...still, ...outside, ...layingOutside(species, days.temp)];
+  return [...still, ...species.spans.flatMap((span) => outsideOf(span, days.temp) ?? [])];
 }
 
 function standsStill(span: DevelopmentSpan, { temp, weekMeanC }: Days): string | null {
@@ -53,7 +54,8 @@ function outsideOf(span: DevelopmentSpan, temp: DayTemp): string | null {
   return `${spoken(temp)} is outside what was measured for the ${span.code} span (${spoken(known)}): its days are reckoned, not measured.`;
 }
 
-function layingOutside({ laying }: PreySpecies, temp: DayTemp): string[] {
+/** Of laying on such days. */
+export function layingRemarks({ laying }: PreySpecies, { temp }: Days): readonly string[] {
   if (!laying) return ['Nothing is known here of its laying.'];
   const known = range(laying.perFemaleDay.value.map((point) => point.tempC));
   const mean = meanOfDay(temp);

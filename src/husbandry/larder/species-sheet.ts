@@ -1,13 +1,13 @@
 /** What a prey species does at one constant temperature: how long its stages take, who survives, how it grows and breeds. */
 
+import { barren } from '../../maths/chain-step.ts';
 import { type ChainRates, dayOfChain } from '../../maths/uniformise.ts';
 import type { PreySpecies, StageKind } from '../prey/index.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
 import { colonyGrowth } from './colony-growth.ts';
-import { firstYoung, totalHeads } from './lot.ts';
+import { firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
-import { massMg } from './replay.ts';
 import { remarksAt } from './species-remarks.ts';
 
 export interface StageSheet {
@@ -120,7 +120,7 @@ function sumOf(stages: readonly StageSheet[]): SpeciesSheet['hatchToAdult'] {
 
 function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
   const ages: AgeSheet[] = [];
-  const barren: ChainRates = { ...rates, birth: new Float64Array(chain.size) };
+  const still = barren(rates);
   const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   let heads = new Float64Array(chain.size);
   heads[firstYoung(chain)] = 1;
@@ -133,7 +133,7 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
       alive: totalHeads(heads),
     });
     if (2 * totalHeads(heads, firstAdult) >= totalHeads(heads)) break;
-    for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, barren).heads.slice();
+    for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, still).heads.slice();
   }
   return ages;
 }

@@ -19,14 +19,19 @@ export const everySize = (chain: Chain): LengthRange => ({
 });
 
 /** Adults are of one length. */
-export function adultSize(chain: Chain): LengthRange {
-  const adultMm = chain.toMm[chain.size - 1] as number;
-  return { fromMm: adultMm, toMm: adultMm };
-}
+const adultMm = (chain: Chain): Mm => chain.toMm[chain.size - 1] as number;
+/** A length is written down a little less exactly than it is reckoned: what is just below or above one is off by more. */
+const BELOW = 1 - Math.sqrt(Number.EPSILON);
+
+/** The length of adults, however it was rounded. */
+export const adultSize = (chain: Chain): LengthRange => ({
+  fromMm: adultMm(chain) * BELOW,
+  toMm: adultMm(chain) / BELOW,
+});
 
 /** The same range without the adults, who are kept to breed: its end lies just below their length. */
 export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): LengthRange {
-  const belowMm = adultSize(chain).toMm * (1 - Number.EPSILON);
+  const belowMm = adultSize(chain).fromMm;
   return { fromMm: Math.min(fromMm, belowMm), toMm: Math.min(toMm, belowMm) };
 }
 
@@ -44,14 +49,23 @@ export function lotsTaken(chain: Chain, heads: Float64Array, { taking, parts }: 
   if (there <= 0) return taking.heads > 0 ? [{ ...taking }] : [];
   const grown = Math.round((taking.heads * totalHeads(within, firstAdult(chain))) / there);
   const young = within.subarray(0, firstAdult(chain));
-  const adults = grown > 0 ? [{ heads: grown, ...adultSize(chain) }] : [];
-  return [...youngLots(chain, young, { heads: taking.heads - grown, parts }), ...adults];
+  const { toMm } = adultSize(chain);
+  const adults = grown > 0 ? [{ heads: grown, fromMm: toMm, toMm }] : [];
+  const growing = youngLots(chain, young, { heads: taking.heads - grown, parts });
+  return [...growing.map((lot) => heldTo(lot, taking)), ...adults];
 }
 
 interface Lots {
   readonly taking: Taking;
   readonly parts: number;
 }
+
+/** A substage reaches beyond the lengths asked for; what was taken of it does not. */
+const heldTo = ({ heads, fromMm, toMm }: Lot, range: LengthRange): Lot => ({
+  heads,
+  fromMm: Math.min(Math.max(fromMm, range.fromMm), range.toMm),
+  toMm: Math.max(Math.min(toMm, range.toMm), range.fromMm),
+});
 
 /** Equal parts by rank; no part is less than one head. */
 function youngLots(chain: Chain, young: Float64Array, wanted: { heads: number; parts: number }): Lot[] {

@@ -1,6 +1,7 @@
 /** The answer to the Sunday question, in full: what lasts, what runs short, when, how sure, and what helps. */
 import type { Urgency } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
+import type { Belief } from '../larder/index.ts';
 import type { Mm } from '../units.ts';
 
 /** lasts: nothing missed with a chance of at least 95 %; tight: 80-95 %; runs short: below; empty: nobody to feed. */
@@ -75,7 +76,11 @@ export interface BinAnswer {
   /** Alive at the end and too large for every animal here. */
   readonly outgrown: number;
   readonly lengthsNow: Spread;
+  readonly learned: BinLearned;
 }
+
+/** What the record of a bin has taught, beside the published growth speed and hazard, which are 1. */
+export type BinLearned = Pick<Belief, 'speed' | 'hazard' | 'evidence' | 'looks'>;
 
 export type ActKind =
   | 'bring delivery forward'

@@ -1,11 +1,12 @@
 /** What must be said of a bin as it stands: its climate, how long it keeps in the cold or the freezer, how long it stays apart. */
 import {
   type Bin,
-  climateRemarks,
   coldSince,
   coldUntil,
+  growthRemarks,
   isApart,
   isCold,
+  layingRemarks,
   oldestSince,
 } from '../larder/index.ts';
 import type { ColdStore, PreySpecies } from '../prey/index.ts';
@@ -33,7 +34,9 @@ function livingWords(setting: Setting, bin: Bin, species: PreySpecies): readonly
   if (species.coldStore && isCold(bin.ownC ?? null, species.coldStore))
     return coldWords(bin, species, { today, store: species.coldStore });
   const climate = binClimate(setting, bin);
-  return climateRemarks(species, { temp: climate.on(today), weekMeanC: climate.weekMeanOn(today) });
+  const days = { temp: climate.on(today), weekMeanC: climate.weekMeanOn(today) };
+  const laying = bin.role === 'colony' ? layingRemarks(species, days) : [];
+  return [...growthRemarks(species, days), ...laying];
 }
 
 /** How long the cold may last, and that it has lasted too long. */

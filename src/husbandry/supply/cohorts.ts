@@ -13,7 +13,7 @@ import {
 import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { keptOr, type Laid } from './laid.ts';
-import type { StockBin } from './stock-bin.ts';
+import { type StockBin, stateAhead } from './stock-bin.ts';
 
 /** Heads that came together, at each of a few growth speeds. */
 export interface Cohort {
@@ -38,25 +38,20 @@ export type Unplaced = Omit<Cohort, 'firstSlice'>;
 interface CohortLayout {
   readonly b: number;
   readonly days: number;
-  readonly speedLogs: Float64Array;
   readonly laid: Laid;
 }
 
-export function cohortsOf(
-  snapshot: Snapshot,
-  bin: StockBin,
-  { b, days, speedLogs, laid }: CohortLayout,
-): Unplaced[] {
+export function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, laid }: CohortLayout): Unplaced[] {
   const own = keptOr(laid.paths, bin.bin, () =>
-    atSpeeds(snapshot, bin, { state: bin.state, days, speedLogs }),
+    atSpeeds(snapshot, bin, { stateAt: (log) => stateAhead(bin, log), heads: bin.heads, days }),
   );
   const cohorts = (bin.bin.reserved ? [] : own).map(
     (nodes, c): Unplaced => ({
       bin: b,
       species: bin.species,
+      frozen: bin.bin.role === 'frozen',
       arrives: nodes[0]?.arrives as number,
       kind: c === 0 ? 'here' : 'hatched',
-      frozen: bin.bin.role === 'frozen',
       slices: nodes[0]?.slices as number,
       nodes,
       key: bin.key,
@@ -67,27 +62,24 @@ export function cohortsOf(
     .sort((x, y) => (x.code < y.code ? -1 : 1));
   return [
     ...cohorts,
-    ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, speedLogs, laid })),
+    ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, laid })),
   ];
 }
 
 interface SpeedLayout {
-  readonly state: BinState;
+  /** Today, by the log of growth speed ahead. */
+  readonly stateAt: (log: number) => BinState;
+  readonly heads: number;
   readonly days: number;
-  readonly speedLogs: Float64Array;
 }
 
 /** Paths of the bin's cohorts, each at every speed; the cohorts of all speeds are the same in number and day. */
-function atSpeeds(
-  snapshot: Snapshot,
-  bin: StockBin,
-  { state, days, speedLogs }: SpeedLayout,
-): CohortPath[][] {
+function atSpeeds(snapshot: Snapshot, bin: StockBin, { stateAt, heads, days }: SpeedLayout): CohortPath[][] {
   const climate = binClimate(snapshot, bin.bin);
   const slices = snapshot.facts.policy.slices.value;
-  const bySpeed = Array.from(speedLogs, (log) => {
+  const bySpeed = Array.from(bin.speedLogs, (log) => {
     const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log) };
-    return pathsOf(state, { life, today: snapshot.today, days, slices });
+    return pathsOf(stateAt(log), { life, today: snapshot.today, days, slices, headsHere: heads });
   });
   const first = bySpeed[0] as CohortPath[];
   const aligned = first.map((_, c) => bySpeed.map((paths) => paths[c] as CohortPath));
@@ -97,14 +89,15 @@ function atSpeeds(
 function deliveredCohort(
   snapshot: Snapshot,
   bin: StockBin,
-  { delivery, b, days, speedLogs, laid }: CohortLayout & { delivery: ExpectedDelivery },
+  { delivery, b, days, laid }: CohortLayout & { delivery: ExpectedDelivery },
 ): Unplaced[] {
   const arrives = Math.max(0, delivery.day - snapshot.today);
   if (arrives >= days) return [];
   const paths = keptOr(laid.paths, delivery, () => {
     const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
     const role = bin.bin.role === 'frozen' ? 'frozen' : 'holding';
-    return atSpeeds(snapshot, { ...bin, bin: { ...bin.bin, role } }, { state, days, speedLogs });
+    const apart: StockBin = { ...bin, bin: { ...bin.bin, role } };
+    return atSpeeds(snapshot, apart, { stateAt: () => state, heads: delivery.lot.heads, days });
   });
   const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
   const slices = nodes[0]?.slices as number;
@@ -112,9 +105,9 @@ function deliveredCohort(
     {
       bin: b,
       species: bin.species,
+      frozen: bin.bin.role === 'frozen',
       arrives,
       kind: 'delivered',
-      frozen: bin.bin.role === 'frozen',
       slices,
       nodes,
       key: keyOfCode(delivery.code),

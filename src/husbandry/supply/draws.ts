@@ -1,30 +1,49 @@
 /** What is not known about each bin and delivery, drawn anew for each replicate. */
 import { normalQuantile } from '../../maths/normal.ts';
-import { joinKeys, purposes, uniform } from '../../maths/random.ts';
+import { joinKeys, purposes, uniform, whole } from '../../maths/random.ts';
 import type { Cohort } from './cohorts.ts';
 import type { Larder } from './larder.ts';
+import type { StockBin } from './stock-bin.ts';
 
 const FOR = purposes('count', 'speed', 'hazard', 'late', 'loss', 'over', 'dieOff');
 
-/** Rank of a bin's count in a replicate, 0 to 1: how many heads it turns out to hold. */
-export const countRank = (replicateKey: number, binKey: number): number =>
-  uniform(joinKeys(replicateKey, binKey), FOR.count);
+/** What is drawn of a bin: its own growth speed, given it a hazard, given both its count. */
+interface Drawn {
+  /** Log of its own growth speed. */
+  readonly speedLog: number;
+  readonly hazard: number;
+  /** Heads as a multiple of the expected. */
+  readonly countFactor: number;
+}
+
+/** One bin in one replicate. */
+export function drawBin({ belief: { ranks }, key: binKey }: StockBin, replicateKey: number): Drawn {
+  const key = joinKeys(replicateKey, binKey);
+  const n = ranks.speedLogs.length;
+  const speedLog = ranks.speedLogs[whole(key, FOR.speed, n)] as number;
+  const at = Math.round(placeOf(ranks.atLogs, speedLog)) * n + whole(key, FOR.hazard, n);
+  const sd = ranks.countLogSds[at] as number;
+  const z = normalQuantile(uniform(key, FOR.count));
+  return {
+    speedLog,
+    hazard: ranks.hazards[at] as number,
+    countFactor: (ranks.countRatios[at] as number) * Math.exp(sd * z - (sd * sd) / 2),
+  };
+}
 
 /** Draws what is not known about each bin and delivery; `warmth` is the rooms' deviation, degrees C. */
 export function startLarder(larder: Larder, replicateKey: number, warmth: number): void {
   const { stock, policy } = larder;
   larder.heads.fill(0);
   stock.bins.forEach((bin, b) => {
-    const key = joinKeys(replicateKey, bin.key);
-    const log =
-      policy.speedLogSd.value * normalQuantile(uniform(key, FOR.speed)) + warmth * bin.speedPerDegree;
-    larder.speedPlace[b] = placeOf(stock.speedLogs, log);
-    const rank = Math.floor(uniform(key, FOR.hazard) * larder.hazards.length);
-    larder.hazard[b] = larder.hazards[rank] as number;
+    const drawn = drawBin(bin, replicateKey);
+    larder.speedPlace[b] = placeOf(bin.speedLogs, drawn.speedLog + warmth * bin.speedPerDegree);
+    larder.hazard[b] = drawn.hazard;
+    larder.countFactor[b] = drawn.countFactor;
     larder.diesOffOn[b] =
       bin.bin.role === 'frozen'
         ? Number.POSITIVE_INFINITY
-        : waitFor(policy.dieOffPerDay.value, uniform(key, FOR.dieOff));
+        : waitFor(policy.dieOffPerDay.value, uniform(joinKeys(replicateKey, bin.key), FOR.dieOff));
   });
   stock.cohorts.forEach((cohort, c) => {
     larder.arrivesOn[c] =
@@ -54,15 +73,12 @@ function deliveryDay(larder: Larder, cohort: Cohort, replicateKey: number): numb
   return cohort.arrives + Math.floor(Math.log(u) / Math.log(chance));
 }
 
-/** Log-normal doubt of a count, mean 1; for a delivery the seller's over-count less what is dead on arrival. */
+/** The bin's own; for a delivery the seller's over-count, log-normal, less what is dead on arrival. */
 function countFactor(larder: Larder, cohort: Cohort, replicateKey: number): number {
-  const { policy, stock } = larder;
+  if (cohort.kind !== 'delivered') return larder.countFactor[cohort.bin] as number;
+  const { policy } = larder;
   const key = joinKeys(replicateKey, cohort.key);
-  const z = normalQuantile(uniform(key, cohort.kind === 'delivered' ? FOR.over : FOR.count));
-  if (cohort.kind !== 'delivered') {
-    const sd = stock.bins[cohort.bin]?.countLogSd as number;
-    return Math.exp(sd * z - (sd * sd) / 2);
-  }
+  const z = normalQuantile(uniform(key, FOR.over));
   const sd = Math.sqrt(Math.log1p(policy.overCountCv.value ** 2));
   const dead = Math.min(1, -Math.log(uniform(key, FOR.loss)) * policy.deadOnArrivalShare.value);
   return (1 + policy.overCountShare.value) * Math.exp(sd * z - (sd * sd) / 2) * (1 - dead);

@@ -2,7 +2,6 @@
 
 import type { DayNumber } from '../calendar.ts';
 import type { Bin, BinEvent } from '../larder/index.ts';
-import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Spread } from './answer.ts';
 import { headsKnown, type StockBin, stockBin } from './stock-bin.ts';
@@ -47,14 +46,16 @@ function usedBin(snapshot: Snapshot, bin: Bin, { day, fed }: { day: DayNumber; f
   );
   const now = of(snapshot.today, bin.events);
   const short = bin.role !== 'cup' && Math.round(taken - before) >= 1;
-  const ask = short || asksFor(now, snapshot.facts.policy, taken / before);
+  const ask = short || asksFor(now, snapshot, taken / before);
   return { bin: bin.code, species: bin.species, fed, before, now: headsKnown(now), short, ask };
 }
 
 const isLook = ({ kind }: BinEvent): boolean => kind === 'counted' || kind === 'looked' || kind === 'weighed';
 
-/** A cup is known by its look; any other bin is counted when its doubt is large or the evening took much of it. */
-function asksFor({ bin, countCv }: StockBin, policy: Policy, share: number): boolean {
+/** A cup is known by its look; any other bin is counted when its count is old or in doubt, or the evening took much of it. */
+function asksFor({ bin, belief, state }: StockBin, { today, facts }: Snapshot, share: number): boolean {
+  const { askCountCv, askCountDays, askCountShare } = facts.policy;
   if (bin.role === 'cup' || !(share > 0)) return false;
-  return countCv >= policy.askCountCv.value || share >= policy.askCountShare.value;
+  const old = today - (state.lookedOn ?? today) >= askCountDays.value;
+  return old || belief.heads.cv >= askCountCv.value || share >= askCountShare.value;
 }

@@ -3,6 +3,7 @@ export { type Alive, type Fitting, type LarderNow, larderNow } from './alive-now
 export type {
   Act,
   BinAnswer,
+  BinLearned,
   Chance,
   CoverAnswer,
   GroupAnswer,

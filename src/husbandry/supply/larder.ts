@@ -1,6 +1,5 @@
 /** The larder of one replicate, day by day: what arrives, dies and grows; what it holds, slice by slice. */
 
-import { gammaTable } from '../../maths/gamma.ts';
 import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Cohort } from './cohorts.ts';
@@ -29,10 +28,11 @@ export interface Larder {
   /** Day on which each cohort is there in this replicate, with its delay; and heads as a multiple of the expected. */
   readonly arrivesOn: Int32Array;
   readonly factor: Float64Array;
-  /** Place of each bin's growth speed among the nodes, and its hazard multiplier. */
+  /** Place of each bin's growth speed among its nodes, and its hazard multiplier. */
   readonly speedPlace: Float64Array;
   readonly hazard: Float64Array;
-  readonly hazards: Float64Array;
+  /** Heads of each bin as a multiple of the expected. */
+  readonly countFactor: Float64Array;
   /** Day on which each bin dies off in this replicate; beyond the horizon: it does not. */
   readonly diesOffOn: Float64Array;
   readonly totals: BinTotals;
@@ -52,7 +52,7 @@ export function larderFor(stock: Stock, policy: Policy): Larder {
     factor: new Float64Array(stock.cohorts.length),
     speedPlace: perBin(),
     hazard: perBin(),
-    hazards: gammaTable(policy.hazardCv.value),
+    countFactor: perBin(),
     diesOffOn: perBin(),
     totals: {
       start: perBin(),

@@ -1,9 +1,16 @@
-/** One bin laid out for the run: its prey today, the doubt of its count, and what warmth does to its growth. */
+/** One bin laid out for the run: its prey today, what is believed of it, and what warmth does to its growth. */
 
-import { normalQuantile } from '../../maths/normal.ts';
-import { BAND } from '../../maths/quantile.ts';
 import { keyOfCode } from '../../maths/random.ts';
-import { type Bin, type BinState, binOn, type Chain, chainOf, preyIn, totalHeads } from '../larder/index.ts';
+import {
+  type Belief,
+  type Bin,
+  type BinState,
+  beliefOf,
+  type Chain,
+  chainOf,
+  preyIn,
+  totalHeads,
+} from '../larder/index.ts';
 import { type DayTemp, developmentOnDay, meanOfDay, type PreySpecies } from '../prey/index.ts';
 import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -13,11 +20,14 @@ export interface StockBin {
   readonly bin: Bin;
   readonly species: number;
   readonly key: number;
-  /** Doubt of the count on the first day of the horizon: its CV, and its log-sd. */
-  readonly countCv: number;
-  readonly countLogSd: number;
+  readonly belief: Belief;
   /** Log of growth speed per degree of warmth, about the bin's temperature. */
   readonly speedPerDegree: number;
+  /** Standard deviation of the log of growth speed from today on: the bin's own, and the room's warmth. */
+  readonly speedSd: number;
+  /** Logs of the growth speeds it is followed ahead at, equally spaced. */
+  readonly speedLogs: Float64Array;
+  /** Today, at its likeliest growth speed. */
   readonly state: BinState;
   readonly chain: Chain;
   /** Prey in it today, as best known. */
@@ -47,26 +57,49 @@ export function stockBin(snapshot: Setting, bin: Bin, species: readonly PreySpec
   const { policy } = snapshot.facts;
   const chain = chainFor(speciesOf(snapshot, bin.species));
   const climate = binClimate(snapshot, bin);
-  const state = binOn(bin, snapshot.today, { chain, policy, climate });
-  const since = state.lookedOn === null || bin.role === 'frozen' ? 0 : snapshot.today - state.lookedOn;
-  const cv = Math.hypot(state.doubtCv, policy.doubtGrowthPerDay.value * since);
+  const belief = beliefOf(bin, snapshot.today, { chain, policy, climate });
+  const speed = Math.exp(belief.speedLog.mean);
+  const state = belief.stateAt(speed);
+  const perDegree = speedPerDegree(chain.species, climate.on(snapshot.today));
+  const speedSd = Math.hypot(belief.speedLog.sd, policy.roomTempSdC.value * perDegree);
   return {
     bin,
     chain,
+    belief,
     state,
-    heads: totalHeads(preyIn(state, { life: { chain, bin, climate, speed: 1 }, today: snapshot.today })),
+    heads: totalHeads(preyIn(state, { life: { chain, bin, climate, speed }, today: snapshot.today })),
     species: species.findIndex(({ code }) => code === bin.species),
     key: keyOfCode(bin.code),
-    countCv: cv,
-    countLogSd: Math.sqrt(Math.log1p(cv * cv)),
-    speedPerDegree: speedPerDegree(chain.species, climate.on(snapshot.today)),
+    speedPerDegree: perDegree,
+    speedSd,
+    speedLogs: nodesAbout(belief.speedLog.mean, speedSd, policy.speedNodes.value),
   };
 }
 
-/** Heads by the log-normal doubt of the count, whose mean is what the replay says. */
-export function headsKnown({ heads, countLogSd: sd }: StockBin): Spread {
-  const at = (share: number) => heads * Math.exp(sd * normalQuantile(share) - (sd * sd) / 2);
-  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
+/** Standard deviations of the log of growth speed that its nodes reach to either side. */
+const REACH = 2;
+
+/** Equally spaced; one alone is the middle. */
+const nodesAbout = (mean: number, sd: number, n: number): Float64Array =>
+  Float64Array.from({ length: n }, (_, i) =>
+    n > 1 ? mean + sd * ((2 * REACH * i) / (n - 1) - REACH) : mean,
+  );
+
+/**
+ * The bin today, where it grows at this speed from today on. Part of that is warmth to come, so until today it grew at
+ * what is to be expected given the whole: mean + (log - mean) x own variance / whole variance.
+ */
+export function stateAhead({ belief, speedSd }: StockBin, log: number): BinState {
+  const { mean, sd } = belief.speedLog;
+  const own = speedSd > 0 ? (log - mean) * (sd / speedSd) ** 2 : 0;
+  return belief.stateAt(Math.exp(mean + own));
+}
+
+/** Prey in the bin, as far as it is known. */
+export function headsKnown({ heads, belief }: StockBin): Spread {
+  const { mean, low, mid, high } = belief.heads;
+  const each = mean > 0 ? heads / mean : 0;
+  return { low: each * low, mid: each * mid, high: each * high };
 }
 
 /** d ln r / dT of the longest span, over one degree; 0 where nothing grows. */

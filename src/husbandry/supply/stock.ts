@@ -11,32 +11,19 @@ export interface Stock {
   readonly cohorts: readonly Cohort[];
   readonly totalSlices: number;
   readonly days: number;
-  /** Logs of the growth speeds of the nodes, equally spaced. */
-  readonly speedLogs: Float64Array;
 }
 
 /** Lays out the larder for a horizon of `days` days from the snapshot's day. */
 export function stockOf(snapshot: Snapshot, days: number, laid: Laid = nothingLaid()): Stock {
   const species = [...snapshot.facts.species.values()].sort((a, b) => (a.code < b.code ? -1 : 1));
-  const speedLogs = nodesOf(snapshot);
   const sorted = [...snapshot.bins].sort((a, b) => (a.code < b.code ? -1 : 1));
   const bins = sorted.map((bin) => keptOr(laid.bins, bin, () => stockBin(snapshot, bin, species)));
-  const parts = bins.flatMap((bin, b) => cohortsOf(snapshot, bin, { b, days, speedLogs, laid }));
+  const parts = bins.flatMap((bin, b) => cohortsOf(snapshot, bin, { b, days, laid }));
   let firstSlice = 0;
   const cohorts = parts.map((part) => {
     const cohort = { ...part, firstSlice };
     firstSlice += part.slices;
     return cohort;
   });
-  return { species, bins, cohorts, totalSlices: firstSlice, days, speedLogs };
-}
-
-/** Standard deviations of the log of growth speed that its nodes reach to either side. */
-const REACH = 2;
-
-/** Logs of the growth speeds that are followed, equally spaced; one alone is the expected speed. */
-function nodesOf({ facts }: Snapshot): Float64Array {
-  const n = facts.policy.speedNodes.value;
-  const sd = facts.policy.speedLogSd.value;
-  return Float64Array.from({ length: n }, (_, i) => (n > 1 ? sd * ((2 * REACH * i) / (n - 1) - REACH) : 0));
+  return { species, bins, cohorts, totalSlices: firstSlice, days };
 }

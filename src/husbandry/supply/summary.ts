@@ -5,10 +5,19 @@ import type { DemandGroup } from '../appetite/index.ts';
 import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
-import type { BinAnswer, Chance, CoverAnswer, GroupAnswer, Shortfall, Spread, Verdict } from './answer.ts';
+import type {
+  BinAnswer,
+  BinLearned,
+  Chance,
+  CoverAnswer,
+  GroupAnswer,
+  Shortfall,
+  Spread,
+  Verdict,
+} from './answer.ts';
 import type { Judged } from './cover.ts';
 import { groupSaid, groupsShown } from './group-said.ts';
-import { headsKnown } from './stock-bin.ts';
+import { headsKnown, type StockBin } from './stock-bin.ts';
 import type { Tally } from './tally.ts';
 
 /** A share of replicates and its standard error sqrt(p(1 - p)/n), with p drawn in from 0 and 1 by one replicate. */
@@ -141,9 +150,17 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
       left: mean(left),
       outgrown: mean(outgrown),
       lengthsNow: lengthsNow(judged, b),
+      learned: learnedOf(bin),
     };
   });
 }
+
+const learnedOf = ({ belief: { speed, hazard, evidence, looks } }: StockBin): BinLearned => ({
+  speed,
+  hazard,
+  evidence,
+  looks,
+});
 
 function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');

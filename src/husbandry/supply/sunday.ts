@@ -5,7 +5,7 @@ import type { Snapshot } from '../snapshot.ts';
 import { bestAct } from './acts.ts';
 import type { CoverAnswer, Verdict } from './answer.ts';
 import { type CoverOptions, horizonOf, type Judged, judge } from './cover.ts';
-import { countRank } from './draws.ts';
+import { drawBin } from './draws.ts';
 import { spectrumOf } from './spectrum.ts';
 import {
   binAnswers,
@@ -72,18 +72,18 @@ function roomVerdict(judged: Judged, { facts }: Snapshot): Verdict {
 
 /**
  * The bin whose count is most tied to how many meals are late or missed: the greatest correlation over replicates
- * between the rank of its count and those meals; null when no tie is clearly more than chance (1/sqrt(n) for n replicates).
+ * between its count and those meals; null when no tie is clearly more than chance (1/sqrt(n) for n replicates).
  */
 function binToLookAt(judged: Judged, snapshot: Snapshot): CoverAnswer['look'] {
   const { stock, tally } = judged;
   const wanted = speciesInVain(judged);
   const troubles = tally.lateOf.map((late, r) => late + (tally.missedOf[r] as number));
   const ties = stock.bins
-    .filter(({ countLogSd, heads, chain }) => countLogSd > 0 && heads >= 1 && wanted.has(chain.species.code))
+    .filter(({ belief, heads, chain }) => belief.heads.cv > 0 && heads >= 1 && wanted.has(chain.species.code))
     .map((bin) => ({
       bin,
       tie: -correlation(
-        troubles.map((_, r) => countRank(joinKeys(mix32(snapshot.seed), r), bin.key)),
+        troubles.map((_, r) => drawBin(bin, joinKeys(mix32(snapshot.seed), r)).countFactor),
         troubles,
       ),
     }))

@@ -27,7 +27,7 @@ export const TEMPERATURE_WORDS: readonly ColumnWords<TemperatureColumn>[] = [
     column: 'temperature',
     own: ['temperature', 'temp'],
     words: words(
-      'temperatur|temperatura|temperatuur|t|celsius|fahrenheit|degc|degf|value|reading|wert|messwert|valeur|valor',
+      'temperatur|temperatura|temperatuur|t|celsius|fahrenheit|degc|degf|value|reading|wert|messwert|valeur|valor|deg c|deg f|c|f',
     ),
   },
 ];

@@ -105,7 +105,11 @@ function binWords(before: BinRow, after: BinRow, { names }: ChangeTelling): read
     ...(before.name === after.name ? [] : [`name “${before.name}” to “${after.name}”`]),
     ...(before.room === after.room ? [] : [`moved from ${room(before.room)} to ${room(after.room)}`]),
     ...(before.capacity === after.capacity ? [] : [`room for ${after.capacity ?? 'not said how many'}`]),
+    ...(before.quarantineUntil === after.quarantineUntil ? [] : [apartWords(after)]),
     ...(before.notes === after.notes ? [] : [`notes: “${after.notes}”`]),
     ...(before.closed === after.closed ? [] : [after.closed ? 'no longer in use' : 'in use again']),
   ];
 }
+
+const apartWords = ({ quarantineUntil: until }: BinRow): string =>
+  until === null ? 'no longer kept apart' : `kept apart until ${recordDay(until)}`;

@@ -6,8 +6,8 @@ import { sizeField } from '../../../views/pages/colony-fields.ts';
 import type { FormEntry } from '../../../views/partials/form.tsx';
 import { civilDay, figureOrNone, headsOrNone } from '../../actions/fields.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
-import { breedingAsked, type ColonyQuestion, type Starters } from '../../husbandry/colony/index.ts';
-import { climateRemarks } from '../../husbandry/larder/index.ts';
+import { type ColonyQuestion, colonyAmiss, type Starters } from '../../husbandry/colony/index.ts';
+import { growthRemarks, layingRemarks } from '../../husbandry/larder/index.ts';
 import { type DayTemp, meanOfDay, type PreySpecies } from '../../husbandry/prey/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import { roomTemp } from '../../husbandry/rooms.ts';
@@ -127,8 +127,8 @@ function settled(asked: ColonyAsked, given: Fields, { snapshot }: Visit): Colony
     binSize: binIn(given, species),
     prices: head === null ? null : { perHead: head, starters: startersCost ?? 0, perWeek: week ?? 0 },
   };
-  const found = breedingAsked(facts, question);
-  if (!found.ok) return withProblems(asked, besideIt(found.problem, question, species));
+  const amiss = colonyAmiss(facts, question);
+  if (amiss) return withProblems(asked, besideIt(amiss, question, species));
   return { ...asked, question, readyOn: ready, currency: given.currency };
 }
 
@@ -162,7 +162,8 @@ export const tempAsked = ({ dayC, nightC }: ColonyQuestion): DayTemp => ({
 /** Where a temperature is beyond what was measured, and where it is reckoned only to its stop. */
 export function remarksOn(species: PreySpecies, question: ColonyQuestion): readonly string[] {
   const temp = tempAsked(question);
-  return climateRemarks(species, { temp, weekMeanC: meanOfDay(temp) });
+  const days = { temp, weekMeanC: meanOfDay(temp) };
+  return [...growthRemarks(species, days), ...layingRemarks(species, days)];
 }
 
 /** A problem of the question beside the field of the form it speaks of. */

@@ -47,11 +47,29 @@ const dayShown = ({ lines, day, change }: ActAbout): DayNumber =>
 function sentenceOf(act: ActAbout, telling: Telling): string {
   const shown = dayShown(act);
   const dated = (line: EntryLine) => (line.day === shown ? '' : ` on ${recordDay(line.day)}`);
-  const lines = act.lines.map((line) => `${clauseOf(line, telling)}${dated(line)}`);
+  const lines = together(act.lines).flatMap((line) => {
+    const clause = clauseOf(line, telling);
+    return clause === '' ? [] : [`${clause}${dated(line)}`];
+  });
   const changes = changesIn(act, telling);
   const clauses = act.change?.before === null ? [...changes, ...lines] : [...lines, ...changes];
   if (clauses.length === 0) return `${inNames(act.summary, telling.names)}.`;
   return `${sentenceCase(clauses.join(', '))}.`;
+}
+
+/** Lots of one act that came in together, as one. */
+function together(lines: readonly EntryLine[]): readonly EntryLine[] {
+  const [first, ...rest] = lines.filter(({ kind }) => kind === 'moved in');
+  if (first === undefined || rest.length === 0) return lines;
+  const lots = [first, ...rest];
+  const known = (mm: readonly (number | null)[]) => mm.filter((each) => each !== null);
+  const whole: EntryLine = {
+    ...first,
+    heads: lots.reduce((sum, { heads }) => sum + (heads ?? 0), 0),
+    fromMm: Math.min(...known(lots.map(({ fromMm }) => fromMm))),
+    toMm: Math.max(...known(lots.map(({ toMm }) => toMm))),
+  };
+  return lines.flatMap((line) => (line === first ? whole : rest.includes(line) ? [] : line));
 }
 
 function changesIn({ change, lines, day }: ActAbout, { names, unit, kinds }: Telling): readonly string[] {
@@ -117,12 +135,22 @@ function clauseOf(line: EntryLine, telling: Telling): string {
     case 'sexed':
       return `sexed: ${details.females ?? 0} females, ${details.males ?? 0} males`;
     case 'placed':
-      return 'put elsewhere, or warmed or cooled';
+      return warmthOf(details);
     case 'cleaned out':
       return 'cleaned out';
     case 'cup looked':
       return `the cup: ${details.look ?? 'not said'}`;
   }
+}
+
+/** Temperatures of its own that a bin was given or lost; '' where only its room changed, which its row tells. */
+function warmthOf({ before, after }: EntryLine['details']): string {
+  const [was, is] = [before?.ownC ?? null, after?.ownC ?? null];
+  if (was?.dayC === is?.dayC && was?.nightC === is?.nightC) return '';
+  if (is === null) return 'as warm as the room again';
+  return is.dayC === is.nightC
+    ? `kept at ${is.dayC} °C`
+    : `kept at ${is.dayC} °C by day, ${is.nightC} °C by night`;
 }
 
 const sized = (gaugeMm: number | undefined, { unit }: Telling): string =>

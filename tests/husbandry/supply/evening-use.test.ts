@@ -21,7 +21,7 @@ describe('a bin fed from', () => {
     const used = use(bin(counted(200), fed(20)), 20);
     expect(used).toMatchObject({ fed: 20, short: false, ask: false });
     expect(used?.before).toBeCloseTo(200, 6);
-    expect(used?.now.mid).toBeCloseTo(180, 0);
+    expect(Math.abs((used?.now.mid ?? 0) - 180)).toBeLessThan(2);
   });
 
   it('is to be counted when the evening took much of it, or when nobody has looked for long', () => {

@@ -75,9 +75,9 @@ export const larderActs = {
     from: bin(),
     to: bin(),
     heads: dice.whole(1, 40),
-    fromMm: 4,
-    toMm: 7,
+    ...(dice.often(0.5) ? { fromMm: 4, toMm: 7 } : {}),
     day: past(),
+    sure: dice.often(0.5),
   }),
   takeIn: ({ dice, bin, past }: Present): Given<'takeIn'> => ({ ...lotOf(dice), bin: bin(), day: past() }),
   expectDelivery: ({ dice, bin, ahead }: Present): Given<'expectDelivery'> => ({

@@ -39,6 +39,7 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   recordMorning: 3,
   bringBack: 6,
   coldStore: 3,
+  move: 3,
   editAnimal: 3,
   addAnimal: 2,
   addBin: 2,

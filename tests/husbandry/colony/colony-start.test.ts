@@ -1,0 +1,109 @@
+/** Colony start as a keeper asks it: the way from the starters, what is bought meanwhile, when it pays, what is refused. */
+import { describe, expect, it } from 'vitest';
+import { breakEvenWeek, costsOf } from '../../../src/husbandry/colony/costs.ts';
+import { type ColonyQuestion, type ColonyStart, colonyStart } from '../../../src/husbandry/colony/index.ts';
+import { dubiaQuestion } from '../../support/dubia-colony.ts';
+import { facts, policyWith, snapshotWith } from '../../support/room.ts';
+import { good } from '../../support/store-at.ts';
+
+/** Few replicates: the chances themselves are looked at elsewhere. */
+const snapshot = snapshotWith({ facts: { ...facts, policy: policyWith({ colonyReplicates: 20 }) } });
+const startOf = async (over: Partial<ColonyQuestion> = {}): Promise<ColonyStart> =>
+  good((await colonyStart(snapshot, { ...dubiaQuestion, ...over })).outcome);
+const problemOf = async (over: Partial<ColonyQuestion>) => {
+  const { outcome } = await colonyStart(snapshot, { ...dubiaQuestion, ...over });
+  return outcome.ok ? null : outcome.problem;
+};
+
+describe('a start with ten females and four males', async () => {
+  const start = await startOf();
+
+  it('takes nothing before the breeders are there, and then what is wanted', () => {
+    const { path, firstHarvest, fullHarvest, sustaining } = start;
+    expect(firstHarvest).toBeGreaterThan(15);
+    expect(fullHarvest).toBeGreaterThanOrEqual(firstHarvest!);
+    for (const { week, taken, females } of path) {
+      if (week < firstHarvest!) expect(taken).toEqual([0]);
+      else expect(females).toBeGreaterThan(0.8 * sustaining!.females);
+    }
+  });
+
+  it('buys each week what it does not take', () => {
+    for (const { taken, bought } of start.path) expect(taken[0]! + bought).toBeCloseTo(60, 9);
+    expect(start.bridge).toBeCloseTo(60 * (start.fullHarvest! - 1), 0);
+  });
+
+  it('fills more bins as it grows, and pays in the end', () => {
+    const { path, costs, breakEven } = start;
+    expect(path[0]!.bins).toBe(1);
+    expect(Math.max(...path.map(({ bins }) => bins!))).toBeGreaterThan(1);
+    expect(costs![breakEven! - 1]!.own).toBeLessThanOrEqual(costs![breakEven! - 1]!.bought);
+    expect(costs![breakEven! - 2]!.own).toBeGreaterThan(costs![breakEven! - 2]!.bought);
+  });
+
+  it('is the same whenever it is asked', async () => {
+    expect(await startOf()).toEqual(start);
+  });
+});
+
+it('begins to give sooner with more starters, and sooner with adults than with young', async () => {
+  const more = await startOf({ starters: { kind: 'adults', females: 30, males: 8 } });
+  const some = await startOf();
+  const young = await startOf({ starters: { kind: 'young', heads: 20, fromMm: 12, toMm: 19 } });
+  expect(more.firstHarvest!).toBeLessThan(some.firstHarvest!);
+  expect(some.firstHarvest!).toBeLessThan(young.firstHarvest!);
+});
+
+it('names no bins where nobody says how large they are, and no costs without prices', async () => {
+  const start = await startOf({ binSize: null, prices: null });
+  expect(start.path.every(({ bins }) => bins === null)).toBe(true);
+  expect(start).toMatchObject({ costs: null, breakEven: null });
+});
+
+it('refuses what no colony can do, in words', async () => {
+  expect(await problemOf({ species: 'unicorn' })).toMatchObject({ code: 'unknown-species' });
+  expect(await problemOf({ species: 'drosophila-hydei' })).toMatchObject({ code: 'kept-in-cups' });
+  expect(await problemOf({ dayC: 14, nightC: 12 })).toMatchObject({
+    code: 'does-not-grow',
+    sentence: 'A dubia roach colony does not grow at 14 °C by day and 12 °C by night.',
+  });
+  expect(await problemOf({ wanted: [] })).toMatchObject({ code: 'nothing-wanted' });
+  expect(await problemOf({ wanted: [{ heads: 10, fromMm: 70, toMm: 80 }] })).toMatchObject({
+    code: 'no-such-size',
+    sentence: 'No dubia roach is 70 to 80 mm long.',
+  });
+  expect(await problemOf({ starters: { kind: 'adults', females: 9, males: 0 } })).toMatchObject({
+    code: 'no-pair',
+    sentence: '9 females and 0 males cannot breed: begin with 1 of each or more.',
+  });
+  expect(await problemOf({ starters: { kind: 'young', heads: 0, fromMm: 4, toMm: 8 } })).toMatchObject({
+    code: 'no-starters',
+  });
+});
+
+describe('costs', () => {
+  const week = (n: number, bought: number) => ({
+    week: n,
+    females: 1,
+    heads: 1,
+    bins: null,
+    taken: [10 - bought],
+    bought,
+  });
+  const path = [week(1, 10), week(2, 5), week(3, 0), week(4, 0)];
+
+  it('are summed by hand: starters 12, 1 a week, heads at 1', () => {
+    const costs = costsOf(path, { perHead: 1, starters: 12, perWeek: 1 });
+    expect(costs).toEqual([
+      { own: 23, bought: 10 },
+      { own: 29, bought: 20 },
+      { own: 30, bought: 30 },
+      { own: 31, bought: 40 },
+    ]);
+    expect(breakEvenWeek(costs)).toBe(3);
+  });
+
+  it('never break even where buying stays cheaper', () => {
+    expect(breakEvenWeek(costsOf(path, { perHead: 1, starters: 100, perWeek: 1 }))).toBeNull();
+  });
+});

@@ -1,0 +1,76 @@
+/** What must go from a bin in the coming weeks: for want of room, and surplus males. */
+import { describe, expect, it } from 'vitest';
+import { cullsAhead } from '../../../src/husbandry/colony/index.ts';
+import type { Bin, BinEvent } from '../../../src/husbandry/larder/bin.ts';
+import { binOn, chainOf, nextDay, steadyClimate, totalHeads } from '../../../src/husbandry/larder/index.ts';
+import type { PreySpecies } from '../../../src/husbandry/prey/species.ts';
+import { constant } from '../../support/rearing.ts';
+import { binWith, facts, TODAY } from '../../support/room.ts';
+
+const species = facts.species.get('blaptica-dubia') as PreySpecies;
+const chain = chainOf(species);
+const climate = steadyClimate(constant(28));
+const DAYS = 56;
+
+const colony = (capacity: number | null, events: readonly BinEvent[]): Bin =>
+  binWith({ code: 'C1', species: species.code, role: 'colony', keepAdults: true, capacity, events });
+const counted: BinEvent = { kind: 'counted', day: TODAY, heads: 500, fromMm: null, toMm: null };
+
+function cullsOf(bin: Bin) {
+  const state = binOn(bin, TODAY, { chain, policy: facts.policy, climate });
+  return cullsAhead({ life: { chain, bin, climate, speed: 1 }, state, today: TODAY, days: DAYS });
+}
+
+describe('a growing colony of 500', () => {
+  it('has nothing to cull with room for twice as many, nor where nobody said what it holds', () => {
+    expect(cullsOf(colony(1200, [counted]))).toEqual([]);
+    expect(cullsOf(colony(null, [counted]))).toEqual([]);
+  });
+
+  it('culls enough, before it is full, that it does not fill up within the weeks looked at', () => {
+    const bin = colony(600, [counted]);
+    const culls = cullsOf(bin);
+    const [day] = new Set(culls.map((cull) => cull.day));
+    expect(day).toBeGreaterThan(TODAY);
+    expect(day).toBeLessThan(TODAY + DAYS);
+    const after = culls.map(
+      ({ heads, size }): BinEvent => ({
+        kind: 'culled',
+        day: day!,
+        heads,
+        fromMm: size!.fromMm,
+        toMm: size!.toMm,
+      }),
+    );
+    const events = [counted, ...after];
+    let state = binOn(colony(600, events), day!, { chain, policy: facts.policy, climate });
+    const life = { chain, bin, climate, speed: 1 };
+    for (let at = day!; at < TODAY + DAYS; at++) {
+      state = nextDay(life, state, at).state;
+      expect(totalHeads(state.heads, chain.firstHead)).toBeLessThan(601);
+    }
+  });
+
+  it('spares the adults, who breed', () => {
+    const sizes = cullsOf(colony(520, [counted])).map(({ size }) => size!.name);
+    expect(sizes.length).toBeGreaterThan(0);
+    expect(sizes).not.toContain('adult');
+  });
+});
+
+describe('adults told apart', () => {
+  const adults: BinEvent = { kind: 'counted', day: TODAY, heads: 40, fromMm: 42, toMm: 42 };
+
+  it('leave a male to every four females, and the rest are spare', () => {
+    const culls = cullsOf(colony(null, [adults, { kind: 'sexed', day: TODAY, females: 20, males: 20 }]));
+    expect(culls).toEqual([{ why: 'males', day: TODAY, heads: 15, size: null }]);
+  });
+
+  it('are all needed where males are few', () => {
+    expect(cullsOf(colony(null, [adults, { kind: 'sexed', day: TODAY, females: 32, males: 8 }]))).toEqual([]);
+  });
+
+  it('say nothing of males where nobody told them apart', () => {
+    expect(cullsOf(colony(null, [adults]))).toEqual([]);
+  });
+});
