@@ -2,7 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import { area, curveStepBefore, line } from 'd3-shape';
 import type { StartWeek } from '../../src/husbandry/colony/index.ts';
-import { counted, parts, recordDay } from '../format.ts';
+import { parts, recordDay, sentenceCase } from '../format.ts';
 import type { ColonyTold } from '../pages/colony-answer.tsx';
 import { about, dayOfWeek, sizeName } from '../pages/colony-words.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
@@ -32,17 +32,18 @@ const WEEKS_AFTER = 26;
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
 /** The weeks until the colony has found its stride. */
-function weeksShown({ start: { path, fullHarvest, breakEven } }: ColonyTold): readonly StartWeek[] {
-  if (fullHarvest === null) return path;
-  return path.slice(0, Math.max(fullHarvest, breakEven ?? 0) + WEEKS_AFTER);
+function weeksShown({ start: { path, lastsFrom, breakEven } }: ColonyTold): readonly StartWeek[] {
+  if (lastsFrom === null) return path;
+  return path.slice(0, Math.max(lastsFrom, breakEven ?? 0) + WEEKS_AFTER);
 }
 
-const findingOf = ({ start: { firstHarvest, fullHarvest, bridge } }: ColonyTold): string => {
-  if (fullHarvest === null) return 'What is wanted is never wholly there';
+const findingOf = ({ start: { firstHarvest, lastsFrom, bridge } }: ColonyTold): string => {
+  if (lastsFrom === null) return 'What is wanted is not there for good';
   const bought = bridge < 1 ? 'with nothing bought' : `after about ${about(bridge)} bought`;
-  return firstHarvest === fullHarvest || firstHarvest === null
-    ? `All that is wanted from week ${fullHarvest}, ${bought}`
-    : `A first harvest in week ${firstHarvest}, all of it from week ${fullHarvest}, ${bought}`;
+  const all = `all that is wanted from week ${lastsFrom}, ${bought}`;
+  return firstHarvest === lastsFrom || firstHarvest === null
+    ? sentenceCase(all)
+    : `A first harvest in week ${firstHarvest}, ${all}`;
 };
 
 function tableOf(told: ColonyTold): NumbersTable {
@@ -112,7 +113,7 @@ interface PanelProps {
 }
 
 const heightOf = ({ top, base }: { top: number; base: number }, most: number) =>
-  scaleLinear().domain([0, most]).nice(2).range([base, top]);
+  scaleLinear().domain([0, most]).nice().range([base, top]);
 
 /** A step for each week from its first day to its last. */
 const stepped = (weeks: readonly StartWeek[], of: (week: StartWeek) => number): [number, number][] => {
@@ -248,10 +249,10 @@ const Months = ({ told, weeks, x }: PanelProps) => {
 const LABEL_TURNS = 0.55;
 
 const Marks = ({ told, weeks, x }: PanelProps) => {
-  const { firstHarvest, fullHarvest, breakEven } = told.start;
+  const { firstHarvest, lastsFrom, breakEven } = told.start;
   const marks = [
     { week: firstHarvest, name: 'first harvest' },
-    { week: fullHarvest === firstHarvest ? null : fullHarvest, name: 'all of it' },
+    { week: lastsFrom === firstHarvest ? null : lastsFrom, name: 'all of it for good' },
     { week: breakEven, name: 'cheaper than buying' },
   ].flatMap(({ week, name }) => (week === null || week > weeks.length ? [] : [{ week, name }]));
   return (
@@ -264,7 +265,7 @@ const Marks = ({ told, weeks, x }: PanelProps) => {
           <>
             <line x1={at} x2={at} y1={y - 8} y2={PANELS.week.base} class="visit-line" />
             <text x={anchor === 'end' ? at - 4 : at + 4} y={y} text-anchor={anchor} font-size="12">
-              {name}: {counted(week, 'week')}
+              {name}: week {week}
             </text>
           </>
         );

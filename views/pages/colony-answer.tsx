@@ -96,16 +96,14 @@ const Told = (told: ColonyTold) => (
   <section class="colony-answer">
     <header class="page-head">
       <h1>{colonyHeadline(told)}</h1>
-      <p class="lede">
-        {bridgeWords(told)} <ShortAgain {...told} />
-      </p>
+      <p class="lede">{bridgeWords(told)}</p>
       <EnoughLink {...told} />
     </header>
     <div class="facts">
       <ColonyPath id="colony-path" told={told} />
-      <SetUp {...told} />
+      <ColonyNeeds {...told} />
     </div>
-    <ColonyNeeds {...told} />
+    <SetUp {...told} />
     {told.start.costs === null ? null : (
       <ColonyCosts id="colony-costs" told={told} costs={told.start.costs} />
     )}
@@ -124,14 +122,6 @@ const Told = (told: ColonyTold) => (
     </section>
   </section>
 );
-
-const ShortAgain = ({ start: { shortAgain } }: ColonyTold) =>
-  shortAgain === 0 ? null : (
-    <>
-      Later {shortAgain === 1 ? '1 week falls' : `${shortAgain} weeks fall`} short again: breeders of one age
-      grow old together.
-    </>
-  );
 
 const EnoughLink = ({ enoughAt, start: { sustaining } }: ColonyTold) =>
   enoughAt === null || sustaining === null ? null : (

@@ -102,7 +102,7 @@ const Beginning = ({ asked, sizes }: ColonyStartProps) => (
 );
 
 const MEASURES: Readonly<Record<Crowding['by'], string>> = {
-  area: 'dm² of surface, egg cartons with it',
+  area: 'dm² of surface',
   volume: 'litres',
   medium: 'grams of medium',
 };

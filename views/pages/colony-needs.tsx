@@ -49,34 +49,28 @@ function leastWords({ start: { smallest } }: ColonyTold): string {
 }
 
 function harvestLines(told: ColonyTold): readonly Line[] {
-  const { firstHarvest, fullHarvest, breakEven, costs } = told.start;
-  const when = (week: number) => `week ${week}, about ${writtenDay(dayOfWeek(told, week))}`;
+  const { firstHarvest, lastsFrom, breakEven, costs } = told.start;
+  const when = (week: number | null, from: string): string =>
+    week === null
+      ? 'not within these years'
+      : `${from}week ${week}, about ${writtenDay(dayOfWeek(told, week))}`;
   return [
-    ['First harvest', firstHarvest === null ? 'none' : when(firstHarvest)],
-    ...(fullHarvest === null || fullHarvest === firstHarvest
-      ? []
-      : [['All that is wanted', when(fullHarvest)] as const]),
-    ...(costs === null
-      ? []
-      : [
-          [
-            'Cheaper than buying',
-            breakEven === null ? 'not within these years' : `from ${when(breakEven)}`,
-          ] as const,
-        ]),
+    ['First harvest', when(firstHarvest, '')],
+    ['All that is wanted', when(lastsFrom, 'from ')],
+    ...(costs === null ? [] : [['Cheaper than buying', when(breakEven, 'from ')] as const]),
   ];
 }
 
-function binLines({ start: { path, fullHarvest }, question }: ColonyTold): readonly Line[] {
+function binLines({ start: { path, lastsFrom }, question }: ColonyTold): readonly Line[] {
   const most = Math.max(...path.map(({ heads }) => heads));
   const bins = path.map((week) => week.bins ?? 0);
-  const heads = `about ${about(most)} alive at most`;
+  const alive = `About ${about(most)} alive at most`;
   if (question.binSize === null)
-    return [['Room', `${heads}. Say above how large a bin is to know how many.`]];
-  const first = fullHarvest === null ? 0 : (bins[fullHarvest - 1] ?? 0);
-  return [
-    ['Bins', `${counted(Math.max(...bins), 'bin')} at most, ${first} at the first whole harvest; ${heads}.`],
-  ];
+    return [['Room', `${alive}. Say below how large a bin is to know how many.`]];
+  const first = lastsFrom === null ? null : bins[lastsFrom - 1];
+  const mostBins = counted(Math.max(...bins), 'bin');
+  const words = first == null || first === Math.max(...bins) ? mostBins : `${first}, later ${mostBins}`;
+  return [['Bins', `${words}. ${alive}.`]];
 }
 
 /** How much warmer than its room it is kept. */
@@ -90,8 +84,10 @@ function heatWords({ question, room }: ColonyTold): string {
   if (byDay === 0 && byNight === 0) return `${kept}, as ${room.name} is.`;
   if (byDay < 0 || byNight < 0) return `${kept}: cooler than ${room.name}.`;
   const warmer =
-    byDay === byNight ? inTenths(byDay) : `${inTenths(byDay)} by day and ${inTenths(byNight)} by night`;
-  return `${kept}. ${room.name} is colder: warm the bins by ${warmer} degrees.`;
+    byDay === byNight
+      ? `${inTenths(byDay)} degrees`
+      : `${inTenths(byDay)} degrees by day and ${inTenths(byNight)} by night`;
+  return `${kept}. ${room.name} is colder: warm the bins by ${warmer}.`;
 }
 
 function growthWords({ start: { growth } }: ColonyTold): string {

@@ -34,8 +34,8 @@ export const breedersWords = ({ females, males }: { females: number; males: numb
 
 /** Day on which it is started: as late as the wanted day allows, but not before today. */
 export function startDay({ start, readyOn, today }: Dated): DayNumber {
-  if (readyOn === null || start.fullHarvest === null) return today;
-  return Math.max(today, readyOn - start.fullHarvest * DAYS_PER_WEEK);
+  if (readyOn === null || start.lastsFrom === null) return today;
+  return Math.max(today, readyOn - start.lastsFrom * DAYS_PER_WEEK);
 }
 type Dated = Pick<ColonyTold, 'start' | 'readyOn' | 'today'>;
 
@@ -46,23 +46,35 @@ export function colonyHeadline(told: ColonyTold): string {
   const { start, question, species, readyOn, today } = told;
   const begun = startersWords(species, question.starters);
   const wanted = `${wantedWords(species, question)} a week`;
-  if (start.fullHarvest === null)
-    return `Begun with ${begun}, a colony does not give ${wanted} within ${told.lasts.years} years`;
-  const from = writtenDay(dayOfWeek(told, start.fullHarvest));
-  if (readyOn !== null && dayOfWeek(told, start.fullHarvest) > readyOn)
+  if (start.lastsFrom === null)
+    return `Begun with ${begun}, a colony does not come to give ${wanted} within ${told.lasts.years} years`;
+  const from = writtenDay(dayOfWeek(told, start.lastsFrom));
+  if (readyOn !== null && dayOfWeek(told, start.lastsFrom) > readyOn)
     return `Too late for ${writtenDay(readyOn)}: ${begun} started today give ${wanted} from about ${from}`;
   const begin = startDay(told);
   const when = begin === today ? 'today' : `by ${writtenDay(begin)}`;
   return `Start ${begun} ${when} to take ${wanted} from about ${from}`;
 }
 
-/** 'Until then buy about 1,260.' */
+/** 'Until then buy about 1,900. There are 60 for the first time after 26 weeks, but then fewer again.' */
 export function bridgeWords({ start, question, lasts }: ColonyTold): string {
-  const { firstHarvest, fullHarvest, bridge } = start;
+  const { fullHarvest, firstHarvest, lastsFrom, bridge } = start;
   if (bridge < 1) return 'Nothing has to be bought meanwhile.';
-  const until = fullHarvest === null ? `In those ${lasts.years} years` : 'Until then';
-  const rising = firstHarvest !== null && (fullHarvest === null || firstHarvest < fullHarvest);
-  const first = rising ? ` A first few can be taken after ${counted(firstHarvest, 'week')}.` : '';
+  const until = lastsFrom === null ? `In those ${lasts.years} years` : 'Until then';
   const size = question.wanted.length === 1 ? '' : ' of all sizes together';
-  return `${until} buy about ${about(bridge)}${size}.${first}`;
+  return `${until} buy about ${about(bridge)}${size}. ${earlyWords({ fullHarvest, firstHarvest, lastsFrom })}`;
+}
+
+/** What comes before the harvest lasts: breeders of one age lay, age and die together. */
+function earlyWords({
+  firstHarvest,
+  fullHarvest,
+  lastsFrom,
+}: Pick<ColonyTold['start'], 'firstHarvest' | 'fullHarvest' | 'lastsFrom'>): string {
+  if (firstHarvest === null || firstHarvest === lastsFrom) return '';
+  const first = `The first can be taken after ${counted(firstHarvest, 'week')}`;
+  if (fullHarvest === null || fullHarvest === lastsFrom) return `${first}.`;
+  const all =
+    fullHarvest === firstHarvest ? 'all of them' : `all of them after ${counted(fullHarvest, 'week')}`;
+  return `${first}, ${all}, but then fewer again for a time: breeders of one age grow old together.`;
 }
