@@ -14,6 +14,7 @@ import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { BookPage } from '../../views/pages/book.tsx';
 import { CameBackPage } from '../../views/pages/came-back.tsx';
+import { ColonyStartPage } from '../../views/pages/colony-start.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { GonePage } from '../../views/pages/gone.tsx';
@@ -40,6 +41,7 @@ import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps, preyProps } from './view-book.ts';
+import { colonyAskingProps, colonyStartProps, colonyWorkingProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
@@ -131,6 +133,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
+    'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
+    'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
+    'colony-working': markup(<ColonyStartPage {...colonyWorkingProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),

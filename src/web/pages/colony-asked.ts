@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { preyName } from '../../../views/names.ts';
 import { sizeField } from '../../../views/pages/colony-fields.ts';
 import type { FormEntry } from '../../../views/partials/form.tsx';
-import { civilDay, figureOrNone, headsOrNone } from '../../actions/fields.ts';
+import { civilDay, figureOrNone, headsOrNone, oneOf } from '../../actions/fields.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { type ColonyQuestion, colonyAmiss, type Starters } from '../../husbandry/colony/index.ts';
 import { growthRemarks, layingRemarks } from '../../husbandry/larder/index.ts';
@@ -51,7 +51,7 @@ const shapeFor = ({ unit }: Visit) => ({
   room: needed,
   day: maybeTemperature(unit),
   night: maybeTemperature(unit),
-  begin: z.enum(['adults', 'young'], { error: 'Choose adults or young.' }),
+  begin: oneOf(['adults', 'young']),
   females: maybe(headsOrNone),
   males: maybe(headsOrNone),
   young: maybe(headsOrNone),
