@@ -96,11 +96,3 @@ export const colonyAskingProps: ColonyStartProps = {
   },
   answer: null,
 };
-export const colonyWorkingProps: ColonyStartProps = {
-  ...colonyStartProps,
-  answer: {
-    state: 'working',
-    answerAt: '/larder/colony-start/answer?species=dubia',
-    waitAt: '/larder/colony-start?species=dubia&wait=1',
-  },
-};

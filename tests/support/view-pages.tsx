@@ -41,7 +41,7 @@ import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps, preyProps } from './view-book.ts';
-import { colonyAskingProps, colonyStartProps, colonyWorkingProps } from './view-colony.ts';
+import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
@@ -135,7 +135,6 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
     'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
-    'colony-working': markup(<ColonyStartPage {...colonyWorkingProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),

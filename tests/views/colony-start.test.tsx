@@ -40,7 +40,7 @@ describe('the headline', () => {
 
 it('tells what is bought meanwhile, and that an early harvest falls off again', () => {
   expect(bridgeWords(begun({ firstHarvest: 26, fullHarvest: 26 }))).toBe(
-    'Until then buy about 2,000. The first can be taken after 26 weeks, all of them, but then fewer again for a time: breeders of one age grow old together.',
+    'Until then buy about 2,000. All of them are there in week 26 for the first time, but then fewer again for a while: breeders of one age grow old together.',
   );
   expect(bridgeWords(begun({ bridge: 0 }))).toBe('Nothing has to be bought meanwhile.');
 });
@@ -55,13 +55,22 @@ it('gives breeders, bins, heat and chance as a keeper would say them', () => {
   expect(page).toContain('Take no prey from the wild');
 });
 
+it('is fetched while it is worked out, and can be waited for without script', () => {
+  const working = { state: 'working', answerAt: '/answer?a=1', waitAt: '/page?a=1&wait=1' } as const;
+  const part = markup(<ColonyAnswerPart shown={working} />);
+  expect(part).toContain('data-hx-get="/answer?a=1"');
+  expect(part).toContain('href="/page?a=1&amp;wait=1"');
+  const busy = { state: 'none', sentence: 'Ask again in a moment.', again: '/page?a=1' } as const;
+  expect(markup(<ColonyAnswerPart shown={busy} />)).toContain('Ask again in a moment.');
+});
+
 it('draws the way to half a year beyond its last mark, and tables the same weeks', () => {
   const picture = markup(<ColonyPath id="path" told={told} />);
   expect(picture).toContain(
     '<title id="path-title">A first harvest in week 26, all that is wanted from week 44, after about 2,000 bought</title>',
   );
   expect(picture.match(/<tr>/g)).toHaveLength(1 + 47 + 26);
-  expect(picture).toContain('cheaper than buying: week 47');
+  expect(picture).toContain('week 47: paid for');
 });
 
 it('says of costs when the colony is cheaper, or that buying stays cheaper', () => {

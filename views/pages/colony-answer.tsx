@@ -97,7 +97,7 @@ const Told = (told: ColonyTold) => (
     <header class="page-head">
       <h1>{colonyHeadline(told)}</h1>
       <p class="lede">{bridgeWords(told)}</p>
-      <EnoughLink {...told} />
+      <Otherwise {...told} />
     </header>
     <div class="facts">
       <ColonyPath id="colony-path" told={told} />
@@ -123,27 +123,33 @@ const Told = (told: ColonyTold) => (
   </section>
 );
 
-const EnoughLink = ({ enoughAt, start: { sustaining } }: ColonyTold) =>
-  enoughAt === null || sustaining === null ? null : (
-    <p>
-      It takes {breedersWords(sustaining)} in the end. <a href={enoughAt}>Begin with all of them?</a>
-    </p>
-  );
+const Otherwise = ({ enoughAt, start: { sustaining } }: ColonyTold) => (
+  <p>
+    {enoughAt === null || sustaining === null ? null : (
+      <>
+        It takes {breedersWords(sustaining)} in the end. <a href={enoughAt}>Begin with all of them</a> or{' '}
+      </>
+    )}
+    <a href="#colony-question">{enoughAt === null ? 'Ask it otherwise' : 'ask it otherwise'}</a>.
+  </p>
+);
 
 const SetUp = ({ setUp, species }: ColonyTold) => (
   <section class="act colony-set-up" aria-labelledby="set-up">
     <h2 id="set-up">Are they here?</h2>
-    <p class="caution">{STOCK_CAUTION}</p>
-    {preyCautions(species).map((text) => (
-      <p class="caution">{text}</p>
-    ))}
-    <p class="caution">{BIN_CAUTION}</p>
-    {species.form === 'cricket' ? <p class="caution">{QUARANTINE_CAUTION}</p> : null}
+    <div class="cautions">
+      <p class="caution">{STOCK_CAUTION}</p>
+      {preyCautions(species).map((text) => (
+        <p class="caution">{text}</p>
+      ))}
+      <p class="caution">{BIN_CAUTION}</p>
+      {species.form === 'cricket' ? <p class="caution">{QUARANTINE_CAUTION}</p> : null}
+    </div>
     <PostForm {...setUp}>
       <button type="submit" class="act-here">
         Set up this colony
       </button>
+      <small class="hint">Adds it to the larder with its starters, counted today.</small>
     </PostForm>
-    <p class="note">Adds it to the larder with its starters, counted today.</p>
   </section>
 );

@@ -20,11 +20,11 @@ export const sizeName = (
 ): string => sizeClasses.value.find((size) => size.fromMm === fromMm && size.toMm === toMm)?.name ?? '';
 
 /** '60 medium and 20 small dubia roaches'. */
-export const wantedWords = (species: PreySpecies, { wanted }: ColonyQuestion): string =>
+const wantedWords = (species: PreySpecies, { wanted }: ColonyQuestion): string =>
   `${listed(wanted.map((size) => `${size.heads} ${sizeName(species, size)}`))} ${plural(species.commonName)}`;
 
 /** '10 females and 4 males', '60 small young'. */
-export function startersWords(species: PreySpecies, starters: Starters): string {
+function startersWords(species: PreySpecies, starters: Starters): string {
   if (starters.kind === 'adults') return breedersWords(starters);
   return `${starters.heads} ${sizeName(species, starters)} young`;
 }
@@ -33,7 +33,7 @@ export const breedersWords = ({ females, males }: { females: number; males: numb
   males === 0 ? counted(females, 'female') : `${counted(females, 'female')} and ${counted(males, 'male')}`;
 
 /** Day on which it is started: as late as the wanted day allows, but not before today. */
-export function startDay({ start, readyOn, today }: Dated): DayNumber {
+function startDay({ start, readyOn, today }: Dated): DayNumber {
   if (readyOn === null || start.lastsFrom === null) return today;
   return Math.max(today, readyOn - start.lastsFrom * DAYS_PER_WEEK);
 }
@@ -56,7 +56,7 @@ export function colonyHeadline(told: ColonyTold): string {
   return `Start ${begun} ${when} to take ${wanted} from about ${from}`;
 }
 
-/** 'Until then buy about 1,900. There are 60 for the first time after 26 weeks, but then fewer again.' */
+/** 'Until then buy about 1,900.', and what may be taken before. */
 export function bridgeWords({ start, question, lasts }: ColonyTold): string {
   const { fullHarvest, firstHarvest, lastsFrom, bridge } = start;
   if (bridge < 1) return 'Nothing has to be bought meanwhile.';
@@ -72,9 +72,7 @@ function earlyWords({
   lastsFrom,
 }: Pick<ColonyTold['start'], 'firstHarvest' | 'fullHarvest' | 'lastsFrom'>): string {
   if (firstHarvest === null || firstHarvest === lastsFrom) return '';
-  const first = `The first can be taken after ${counted(firstHarvest, 'week')}`;
-  if (fullHarvest === null || fullHarvest === lastsFrom) return `${first}.`;
-  const all =
-    fullHarvest === firstHarvest ? 'all of them' : `all of them after ${counted(fullHarvest, 'week')}`;
-  return `${first}, ${all}, but then fewer again for a time: breeders of one age grow old together.`;
+  if (fullHarvest === null || fullHarvest === lastsFrom)
+    return `The first can be taken in week ${firstHarvest}.`;
+  return `All of them are there in week ${fullHarvest} for the first time, but then fewer again for a while: breeders of one age grow old together.`;
 }

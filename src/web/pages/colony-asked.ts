@@ -154,7 +154,7 @@ function binIn({ bin, by }: Fields, { crowding }: PreySpecies): ColonyQuestion['
     : { capacity: Math.max(1, Math.round(bin)) };
 }
 
-export const tempAsked = ({ dayC, nightC }: ColonyQuestion): DayTemp => ({
+const tempAsked = ({ dayC, nightC }: ColonyQuestion): DayTemp => ({
   minC: Math.min(dayC, nightC),
   maxC: Math.max(dayC, nightC),
 });

@@ -1,22 +1,19 @@
 /** Colony start: when to start, with how many, to feed from an own colony by when; the question is in the address. */
 import type { Context, Hono } from 'hono';
-import { sentenceCase } from '../../../views/format.ts';
-import { ColonyAnswerPart, type ColonyShown, type ColonyTold } from '../../../views/pages/colony-answer.tsx';
+import { ColonyAnswerPart, type ColonyShown } from '../../../views/pages/colony-answer.tsx';
 import { ColonyStartPage } from '../../../views/pages/colony-start.tsx';
-import { entryOf, type Refused } from '../../../views/partials/form.tsx';
+import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { addBin, askColony, askCover, type Done, keptColony } from '../../actions/index.ts';
-import type { ColonyAnswer, ColonyQuestion, ColonyStart, Starters } from '../../husbandry/colony/index.ts';
-import type { Lot } from '../../husbandry/larder/index.ts';
+import { askColony, askCover, keptColony } from '../../actions/index.ts';
+import type { ColonyQuestion } from '../../husbandry/colony/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
-import { type Problem, problem } from '../../husbandry/problems.ts';
-import { err, type Result } from '../../husbandry/result.ts';
 import { roomTemp } from '../../husbandry/rooms.ts';
 import type { DoorEnv } from '../door.ts';
 import { roomOptions, sizeOptions } from './choices.ts';
-import { type ColonyAsked, colonyAsked, isBred, notBred, remarksOn } from './colony-asked.ts';
+import { type ColonyAsked, colonyAsked, isBred, notBred } from './colony-asked.ts';
 import { type Guess, guessFor, speciesGuessed } from './colony-guess.ts';
-import { colonySources, lostWithinYear } from './colony-sources.ts';
+import { setUp } from './colony-set-up.ts';
+import { noAnswer, queryOf, shownAs } from './colony-told.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -29,7 +26,7 @@ export function colonyStartRoutes(app: Hono<DoorEnv>, house: House): void {
     posted(house, {
       form: () => 'colony-set-up',
       shape: () => ({}),
-      act: (_, { c, formId }) => setUp(house, c, formId),
+      act: async (_, { c, formId }) => setUp(house, await askedIn(house, c, await visit(house, c)), formId),
       next: (_, { bin }: { bin: string }) => paths.bin(bin),
       again: (c, refused) => showColonyStart(house, c, refused),
     }),
@@ -76,8 +73,6 @@ async function guessed(
   return guessFor(snapshot, species, cover.ok ? cover.value.answer : { bins: [], horizonDays: 1 });
 }
 
-const queryOf = (c: Context): string => new URL(c.req.url).search;
-
 /** The answer where it is kept or waited for, else where the page finds it. */
 async function shownOf(house: House, c: Context, here: Visit, asked: ColonyAsked): Promise<ColonyShown> {
   const question = asked.question as ColonyQuestion;
@@ -108,85 +103,4 @@ async function answerTo(house: House, c: Context, here: Visit, asked: ColonyAske
   const question = asked.question as ColonyQuestion;
   const answer = await askColony(context, question, { snapshot: here.snapshot, answering });
   return answer.ok ? shownAs(answer.value, c, here, asked) : noAnswer(c, answer.problem);
-}
-
-const noAnswer = (c: Context, { sentence }: Problem): ColonyShown => ({
-  state: 'none',
-  sentence,
-  again: `${paths.colonyStart}${queryOf(c)}`,
-});
-
-function shownAs({ outcome }: ColonyAnswer, c: Context, here: Visit, asked: ColonyAsked): ColonyShown {
-  if (!outcome.ok) return noAnswer(c, outcome.problem);
-  return { state: 'told', told: toldOf(outcome.value, c, here, asked) };
-}
-
-function toldOf(start: ColonyStart, c: Context, here: Visit, asked: ColonyAsked): ColonyTold {
-  const { snapshot, unit, forms, names } = here;
-  const { species, readyOn, currency, room } = asked;
-  const question = asked.question as ColonyQuestion;
-  const { policy } = snapshot.facts;
-  return {
-    start,
-    question,
-    species,
-    names,
-    unit,
-    currency,
-    readyOn,
-    today: snapshot.today,
-    room: { name: names.rooms.get(room) ?? room, temp: roomTemp(snapshot.rooms, room) },
-    remarks: remarksOn(species, question),
-    lost: lostWithinYear(policy),
-    lasts: { weeksMet: policy.colonyWeeksMet.value, years: policy.colonyYears.value },
-    sources: colonySources(species, policy, unit),
-    setUp: { entry: entryOf(forms, 'colony-set-up'), action: `${paths.colonyStart}${queryOf(c)}` },
-    enoughAt: enoughAt(start, c, question),
-  };
-}
-
-/** The same question begun with as many breeders as it takes; null where it is, or where nobody knows. */
-function enoughAt({ sustaining }: ColonyStart, c: Context, { starters }: ColonyQuestion): string | null {
-  if (sustaining === null) return null;
-  const { females, males } = sustaining;
-  if (starters.kind === 'adults' && starters.females === females && starters.males === males) return null;
-  const query = new URLSearchParams(queryOf(c));
-  query.set('begin', 'adults');
-  query.set('females', `${females}`);
-  query.set('males', `${males}`);
-  query.delete('wait');
-  return `${paths.colonyStart}?${query}`;
-}
-
-/** The colony as a bin, its starters counted today. */
-async function setUp(
-  house: House,
-  c: Context,
-  formId: string | undefined,
-): Promise<Result<Done<{ bin: string }>>> {
-  const here = await visit(house, c);
-  const { species, question, room } = await askedIn(house, c, here);
-  if (question === null) return err(problem('nothing-asked', 'Put right what is marked first.'));
-  return addBin(house.context, {
-    name: `${sentenceCase(species.commonName)} colony`,
-    species: species.code,
-    role: 'colony',
-    room,
-    keepAdults: true,
-    capacity: question.binSize?.capacity ?? null,
-    space: question.binSize?.space ?? null,
-    lot: lotOf(question.starters, species),
-    formId,
-  });
-}
-
-function lotOf(starters: Starters, { sizeClasses, adultLengthMm }: PreySpecies): Lot {
-  if (starters.kind === 'young') {
-    const { heads, fromMm, toMm } = starters;
-    return { heads, fromMm, toMm };
-  }
-  const grown = adultLengthMm.value;
-  const size = sizeClasses.value.find(({ fromMm, toMm }) => fromMm <= grown && grown <= toMm);
-  const heads = starters.females + starters.males;
-  return { heads, fromMm: size?.fromMm ?? grown, toMm: size?.toMm ?? grown };
 }
