@@ -88,7 +88,7 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
            on e.bin = start.bin and e.voided = 0 and e.civil_day between start.day and :day
          where (e.civil_day > start.day or e.id >= start.id) and e.kind <> 'placed'
          union all
-         select e.* from start cross join entry e on e.bin = start.bin
+         select e.* from start cross join entry e indexed by entry_placed on e.bin = start.bin
          where e.voided = 0 and e.kind = 'placed' and e.civil_day <= :day)
        select e.bin, e.civil_day, e.kind, e.details, min(e.id) as id, sum(e.heads) as heads,
          min(e.from_mm) as from_mm, max(e.to_mm) as to_mm

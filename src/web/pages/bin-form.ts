@@ -18,7 +18,7 @@ import { allSizeOptions, everyLength, lengthsChosen, roomOptions, speciesOptions
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { codeOf, route } from './route.ts';
-import { anyText, maybe, needed, revision, ticked, typed } from './typed.ts';
+import { anyText, maybe, needed, revision, space, ticked, typed } from './typed.ts';
 import { page, statusOf, visit } from './visit.ts';
 
 const shape = () => ({
@@ -28,6 +28,8 @@ const shape = () => ({
   room: needed,
   capacity: maybe(heads),
   keepAdults: ticked,
+  space,
+  origin: anyText,
   asOf: revision,
 });
 const newShape = () => ({ ...shape(), heads: maybe(headsOrNone), size: anyText, day: typed(civilDay) });

@@ -50,7 +50,7 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   lend: 1.5,
   cameBack: 2,
   addKind: 2,
-  removeKind: 2,
+  removeKind: 4,
   editRule: 1.5,
   resetRule: 2,
   importAnimals: 0.4,
