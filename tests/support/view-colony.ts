@@ -8,6 +8,7 @@ import { forms, names, shell, TODAY } from './view-fixtures.ts';
 const species = { ...speciesByCode.get('blaptica-dubia')!, code: 'dubia' };
 const unit = 'mm' as const;
 const WANTED = 60;
+const WANTED_SIZES = [{ heads: WANTED, fromMm: 12, toMm: 19 }];
 const HARVESTED_FROM = 26;
 const LASTS_FROM = 44;
 
@@ -35,6 +36,7 @@ export const start: ColonyStart = {
     { females: 34, males: 9, chance: 0.93 },
   ],
   path,
+  wanted: WANTED_SIZES,
   firstHarvest: HARVESTED_FROM,
   fullHarvest: LASTS_FROM,
   bridge: 2040,
@@ -50,7 +52,7 @@ export const told: ColonyTold = {
     species: 'dubia',
     dayC: 28,
     nightC: 28,
-    wanted: [{ heads: WANTED, fromMm: 12, toMm: 19 }],
+    wanted: WANTED_SIZES,
     starters: { kind: 'adults', females: 10, males: 4 },
     binSize: { capacity: 500 },
     prices: { perHead: 0.25, starters: 60, perWeek: 3 },

@@ -119,7 +119,7 @@ export const Breeders = ({ told, weeks, x }: PanelProps) => {
 /** Taken, and bought on top of it, up to what is wanted. */
 export const Weekly = ({ id, told, weeks, x }: PanelProps & { id: string }) => {
   const panel = PANELS.week;
-  const wanted = sum(told.question.wanted.map(({ heads }) => heads));
+  const wanted = sum(told.start.wanted.map(({ heads }) => heads));
   const y = heightOf(panel, wanted);
   const taken = stepped(weeks, (week) => sum(week.taken));
   const shape = (from: (i: number) => number, to: (i: number) => number) =>

@@ -24,7 +24,7 @@ export const pathFinding = ({ start: { firstHarvest, lastsFrom, bridge } }: Colo
 };
 
 export function pathTable(told: ColonyTold): NumbersTable {
-  const { question, species, start } = told;
+  const { species, start } = told;
   return {
     caption: 'The colony week by week, by means',
     head: [
@@ -32,7 +32,7 @@ export function pathTable(told: ColonyTold): NumbersTable {
       'Alive',
       'Breeding females',
       'Bins',
-      ...question.wanted.map((size) => `Taken, ${sizeName(species, size)}`),
+      ...start.wanted.map((size) => `Taken, ${sizeName(species, size)}`),
       'Bought',
       ...(start.costs === null ? [] : ['Cost so far', 'All bought']),
     ],

@@ -10,7 +10,7 @@ import type { ColonyStartProps } from './colony-start.tsx';
 
 /**
  * Sends `species`, `want-SIZE` heads, `room`, `day` and `night` (temperatures or ''), `begin` ('adults' or 'young'),
- * `females`, `males`, `young`, `size`, `bin` with `by` ('heads' or the species' own measure), `head`, `starters`,
+ * `females`, `males`, `young`, `size`, `space` ('60 dm2' or ''), `capacity` (heads or ''), `head`, `starters`,
  * `week` (prices), `currency` and `ready` (a date or '').
  */
 export const ColonyForm = (props: ColonyStartProps) => (
@@ -101,32 +101,30 @@ const Beginning = ({ asked, sizes }: ColonyStartProps) => (
   </fieldset>
 );
 
-const MEASURES: Readonly<Record<Crowding['by'], string>> = {
-  area: 'dm² of surface',
-  volume: 'litres',
-  medium: 'grams of medium',
+const SUCH_AS: Readonly<Record<Crowding['by'], string>> = {
+  area: 'Its surface with egg cartons, such as 60 dm2.',
+  volume: 'Such as 40 l.',
+  medium: 'Its medium, such as 500 g.',
 };
 
-const Bins = ({ asked, prey: { species } }: ColonyStartProps) => {
-  const { crowding } = species;
-  return (
-    <fieldset>
-      <legend>How large one bin is</legend>
-      <div class="small-fields">
-        <Field entry={asked} name="bin" label="Size" placeholder="not known" />
-        <Select
-          entry={asked}
-          name="by"
-          label="Measured in"
-          options={[
-            ...(crowding ? [{ value: crowding.by, label: MEASURES[crowding.by] }] : []),
-            { value: 'heads', label: 'heads when full' },
-          ]}
-        />
-      </div>
-    </fieldset>
-  );
-};
+const Bins = ({ asked, prey: { species } }: ColonyStartProps) => (
+  <fieldset>
+    <legend>How large one bin is</legend>
+    <div class="small-fields">
+      {species.crowding === undefined ? null : (
+        <Field entry={asked} name="space" label="Size" hint={SUCH_AS[species.crowding.by]} />
+      )}
+      <Field
+        entry={asked}
+        name="capacity"
+        label="Heads when full"
+        type="number"
+        min="1"
+        hint="If you know no size."
+      />
+    </div>
+  </fieldset>
+);
 
 const Prices = ({ asked }: ColonyStartProps) => (
   <fieldset>

@@ -52,7 +52,8 @@ const Asking = ({ asked }: ColonyStartProps) => (
       </p>
     ) : (
       <p class="problem" role="alert">
-        Nothing is worked out yet. Put right what is marked below; what you typed is kept.
+        {asked.problems[''] ??
+          'Nothing is worked out yet. Put right what is marked below; what you typed is kept.'}
       </p>
     )}
   </header>

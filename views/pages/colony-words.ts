@@ -1,6 +1,6 @@
 /** A colony start in words: what is begun, what it gives, and when. */
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { ColonyQuestion, Starters } from '../../src/husbandry/colony/index.ts';
+import type { ColonyStart, Starters } from '../../src/husbandry/colony/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { DAYS_PER_WEEK, PERCENT } from '../../src/husbandry/units.ts';
 import { plural } from '../../src/husbandry/words.ts';
@@ -20,7 +20,7 @@ export const sizeName = (
 ): string => sizeClasses.value.find((size) => size.fromMm === fromMm && size.toMm === toMm)?.name ?? '';
 
 /** '60 medium and 20 small dubia roaches'. */
-const wantedWords = (species: PreySpecies, { wanted }: ColonyQuestion): string =>
+const wantedWords = (species: PreySpecies, { wanted }: ColonyStart): string =>
   `${listed(wanted.map((size) => `${size.heads} ${sizeName(species, size)}`))} ${plural(species.commonName)}`;
 
 /** '10 females and 4 males', '60 small young'. */
@@ -45,7 +45,7 @@ export const dayOfWeek = (told: Dated, week: number): DayNumber => startDay(told
 export function colonyHeadline(told: ColonyTold): string {
   const { start, question, species, readyOn, today } = told;
   const begun = startersWords(species, question.starters);
-  const wanted = `${wantedWords(species, question)} a week`;
+  const wanted = `${wantedWords(species, start)} a week`;
   if (start.lastsFrom === null)
     return `Begun with ${begun}, a colony does not come to give ${wanted} within ${told.lasts.years} years`;
   const from = writtenDay(dayOfWeek(told, start.lastsFrom));
@@ -57,11 +57,11 @@ export function colonyHeadline(told: ColonyTold): string {
 }
 
 /** 'Until then buy about 1,900.', and what may be taken before. */
-export function bridgeWords({ start, question, lasts }: ColonyTold): string {
+export function bridgeWords({ start, lasts }: ColonyTold): string {
   const { fullHarvest, firstHarvest, lastsFrom, bridge } = start;
   if (bridge < 1) return 'Nothing has to be bought meanwhile.';
   const until = lastsFrom === null ? `In those ${lasts.years} years` : 'Until then';
-  const size = question.wanted.length === 1 ? '' : ' of all sizes together';
+  const size = start.wanted.length === 1 ? '' : ' of all sizes together';
   return `${until} buy about ${about(bridge)}${size}. ${earlyWords({ fullHarvest, firstHarvest, lastsFrom })}`;
 }
 

@@ -1,6 +1,7 @@
 /** A colony start as it is asked in an address: what was typed, and the question if it can be answered. */
 import type { Context } from 'hono';
 import { preyName } from '../../../views/names.ts';
+import { spaceText } from '../../../views/pages/bin-form.tsx';
 import type { FormEntry } from '../../../views/partials/form.tsx';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import { type ColonyQuestion, colonyAmiss } from '../../husbandry/colony/index.ts';
@@ -9,6 +10,7 @@ import { type DayTemp, meanOfDay, type PreySpecies } from '../../husbandry/prey/
 import type { Problem } from '../../husbandry/problems.ts';
 import { roomTemp } from '../../husbandry/rooms.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
+import { plural } from '../../husbandry/words.ts';
 import type { Guess } from './colony-guess.ts';
 import {
   binIn,
@@ -69,7 +71,7 @@ const withProblems = (asked: ColonyAsked, problems: FormEntry['problems']): Colo
 function settled(asked: ColonyAsked, given: ColonyFields, { snapshot }: Visit): ColonyAsked {
   const { species } = asked;
   const { facts, rooms, today } = snapshot;
-  const wrong = wrongIn(given, { rooms, today });
+  const wrong = wrongIn(given, { rooms, today }) ?? spaceAmiss(given, species);
   if (wrong !== null) return withProblems(asked, wrong);
   const starters = startersIn(given, species);
   if (!starters.ok) return withProblems(asked, { size: starters.problem.sentence });
@@ -80,7 +82,7 @@ function settled(asked: ColonyAsked, given: ColonyFields, { snapshot }: Visit): 
     nightC: given.night ?? set.minC,
     wanted: wantedIn(given, species),
     starters: starters.value,
-    binSize: binIn(given, species),
+    binSize: binIn(given),
     prices: pricesIn(given),
   };
   const amiss = colonyAmiss(facts, question);
@@ -102,6 +104,18 @@ function wrongIn(
     return { head: 'Say what one bought head costs too: costs are compared with that.' };
   return null;
 }
+
+/** A size in another measure tells nothing of how many it holds. */
+function spaceAmiss(
+  { space, capacity }: ColonyFields,
+  { commonName, crowding }: PreySpecies,
+): FormEntry['problems'] | null {
+  if (space === null || capacity !== undefined || space.by === crowding?.by) return null;
+  const said = spaceText(space);
+  const better = crowding ? `give ${SPACE_WORDS[crowding.by]}, or heads when full` : 'give heads when full';
+  return { space: `"${said}" does not tell how many ${plural(commonName)} a bin holds; ${better}.` };
+}
+const SPACE_WORDS = { area: 'its surface in dm2', volume: 'litres', medium: 'grams of medium' } as const;
 
 const tempAsked = ({ dayC, nightC }: ColonyQuestion): DayTemp => ({
   minC: Math.min(dayC, nightC),

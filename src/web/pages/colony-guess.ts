@@ -1,4 +1,5 @@
 /** What the form of a colony start begins with: this room, its colony, and what it eats. */
+import { spaceText } from '../../../views/pages/bin-form.tsx';
 import { sizeField } from '../../../views/pages/colony-fields.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
@@ -28,20 +29,17 @@ interface Eaten {
 
 export function guessFor(snapshot: Snapshot, species: PreySpecies, eaten: Eaten): Guess {
   const here = snapshot.bins.find((bin) => bin.role === 'colony' && bin.species === species.code);
-  const { crowding, laying } = species;
   const females = STARTING_FEMALES;
-  const perMale = laying?.femalesPerMale?.value ?? 1;
+  const perMale = species.laying?.femalesPerMale?.value ?? 1;
   const room = here?.room ?? snapshot.rooms[0]?.code ?? '';
-  const space = here?.space?.by === crowding?.by ? (here?.space ?? null) : null;
   return {
     room,
     begin: 'adults',
     females: `${females}`,
     males: `${Math.ceil(females / perMale)}`,
     size: sizeOptions(species)[0]?.value ?? '',
-    by: crowding?.by ?? 'heads',
-    ...(space ? { bin: `${space.units}` } : {}),
-    ...(here?.capacity && !space ? { bin: `${here.capacity}`, by: 'heads' } : {}),
+    ...(here?.space ? { space: spaceText(here.space) } : {}),
+    ...(here?.capacity ? { capacity: `${here.capacity}` } : {}),
     ...wantedOf(species, eaten),
   };
 }

@@ -2,13 +2,13 @@
 import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
 import { sizeField } from '../../../views/pages/colony-fields.ts';
-import { civilDay, figureOrNone, headsOrNone, oneOf } from '../../actions/fields.ts';
+import { civilDay, figureOrNone, heads, headsOrNone, oneOf } from '../../actions/fields.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { ColonyQuestion, Starters } from '../../husbandry/colony/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { ok, type Result } from '../../husbandry/result.ts';
 import { lengthsChosen } from './choices.ts';
-import { anyText, maybe, maybeTemperature, needed } from './typed.ts';
+import { anyText, maybe, maybeTemperature, needed, space } from './typed.ts';
 
 const DEAREST = 1_000_000;
 const price = figureOrNone({
@@ -16,12 +16,6 @@ const price = figureOrNone({
   least: 0,
   most: DEAREST,
   wanted: 'a price, such as 0.25',
-});
-const binUnits = figureOrNone({
-  code: 'bin-out-of-range',
-  least: 0.1,
-  most: DEAREST,
-  wanted: 'a size more than 0, such as 40',
 });
 const LONGEST_CURRENCY = 8;
 
@@ -35,8 +29,8 @@ const shapeFor = (unit: LengthUnit) => ({
   males: maybe(headsOrNone),
   young: maybe(headsOrNone),
   size: anyText,
-  bin: binUnits,
-  by: anyText,
+  space,
+  capacity: maybe(heads),
   head: price,
   starters: price,
   week: price,
@@ -60,12 +54,10 @@ export const colonyShape = (unit: LengthUnit, species: PreySpecies) => ({
   ...sizesShape(species),
 });
 
-/** Sizes wanted, from the largest down, as the answer gives them. */
 export const wantedIn = (given: ColonyFields, { sizeClasses }: PreySpecies): ColonyQuestion['wanted'] =>
   sizeClasses.value
     .map(({ name, fromMm, toMm }) => ({ heads: Number(given[sizeField(name)] ?? 0), fromMm, toMm }))
-    .filter(({ heads }) => heads > 0)
-    .sort((a, b) => b.toMm - a.toMm);
+    .filter(({ heads }) => heads > 0);
 
 export function startersIn(given: ColonyFields, species: PreySpecies): Result<Starters> {
   if (given.begin === 'adults')
@@ -74,11 +66,9 @@ export function startersIn(given: ColonyFields, species: PreySpecies): Result<St
   return lengths.ok ? ok({ kind: 'young', heads: Number(given.young ?? 0), ...lengths.value }) : lengths;
 }
 
-export function binIn({ bin, by }: ColonyFields, { crowding }: PreySpecies): ColonyQuestion['binSize'] {
-  if (bin === null) return null;
-  return crowding !== undefined && by === crowding.by
-    ? { capacity: null, space: { by: crowding.by, units: bin } }
-    : { capacity: Math.max(1, Math.round(bin)) };
+export function binIn({ space: size, capacity }: ColonyFields): ColonyQuestion['binSize'] {
+  const many = capacity === undefined ? null : Number(capacity);
+  return size === null && many === null ? null : { capacity: many, space: size };
 }
 
 /** Null without the price of a head: there is nothing to compare with. */
