@@ -1,5 +1,5 @@
 /** The demo room's larder: bins, colonies and cups, and what came into them and was seen of them, by day before today. */
-import type { BinRole, CupLook, Level } from '../src/husbandry/larder/index.ts';
+import type { BinRole, CupLook, Level, Space } from '../src/husbandry/larder/index.ts';
 import type { RoomName } from './places.ts';
 
 export interface DemoBin {
@@ -9,6 +9,9 @@ export interface DemoBin {
   readonly room: RoomName;
   readonly capacity?: number;
   readonly keepAdults?: boolean;
+  readonly space?: Space;
+  /** Where its stock came from. */
+  readonly origin?: string;
 }
 
 export const BINS = [
@@ -46,6 +49,8 @@ export const BINS = [
     room: 'Warm room',
     capacity: 1500,
     keepAdults: true,
+    space: { by: 'area', units: 60 },
+    origin: 'a keeper nearby',
   },
   {
     name: 'Runner colony',
@@ -54,6 +59,7 @@ export const BINS = [
     room: 'Warm room',
     capacity: 2000,
     keepAdults: true,
+    origin: 'a keeper nearby',
   },
 ] as const satisfies readonly DemoBin[];
 
@@ -83,7 +89,15 @@ export type Seen = { readonly daysAgo: number } & (
     }
   | { readonly what: 'looked'; readonly bin: BinName; readonly level: Level }
   | { readonly what: 'weighed'; readonly bin: BinName; readonly massMg: number }
-  | { readonly what: 'discarded'; readonly bin: BinName; readonly heads: number }
+  | { readonly what: 'discarded' | 'dead'; readonly bin: BinName; readonly heads: number }
+  | {
+      readonly what: 'frozen';
+      readonly bin: BinName;
+      readonly lot: readonly [heads: number, fromMm: number, toMm: number];
+    }
+  | { readonly what: 'sexed'; readonly bin: BinName; readonly females: number; readonly males: number }
+  | { readonly what: 'size seen'; readonly bin: BinName; readonly fromMm: number; readonly toMm: number }
+  | { readonly what: 'apart'; readonly bin: BinName; readonly days: number }
   | { readonly what: 'cup looked'; readonly bin: CupName; readonly look: CupLook }
 );
 
@@ -109,9 +123,13 @@ export const SEEN: readonly Seen[] = [
   { daysAgo: 14, what: 'came', bin: 'Small cricket box', lot: [250, 4.5, 7.5], dead: 5 },
   { daysAgo: 14, what: 'came', bin: 'Medium cricket box', lot: [200, 10.5, 15], dead: 2 },
   { daysAgo: 14, what: 'came', bin: 'Mealworm tray', lot: [200, 16, 21] },
+  { daysAgo: 13, what: 'dead', bin: 'Small cricket box', heads: 31 },
+  { daysAgo: 13, what: 'dead', bin: 'Banded box', heads: 14 },
   { daysAgo: 12, what: 'discarded', bin: 'Medium cricket box', heads: 14 },
   { daysAgo: 11, what: 'looked', bin: 'Runner colony', level: 'half' },
   { daysAgo: 9, what: 'weighed', bin: 'Dubia tub, small', massMg: 26_000 },
+  { daysAgo: 8, what: 'sexed', bin: 'Dubia colony', females: 96, males: 61 },
+  { daysAgo: 8, what: 'frozen', bin: 'Dubia colony', lot: [20, 40, 42] },
   { daysAgo: 8, what: 'looked', bin: 'Dubia colony', level: 'half' },
   { daysAgo: 7, what: 'counted', bin: 'Pinhead tub', lot: [24, 3.5, 5] },
   { daysAgo: 7, what: 'moved', bin: 'Pinhead tub', to: 'Small cricket box', lot: [24, 3.5, 5] },
@@ -120,8 +138,12 @@ export const SEEN: readonly Seen[] = [
   { daysAgo: 7, what: 'came', bin: 'Banded box', lot: [120, 9, 15], dead: 1 },
   { daysAgo: 7, what: 'came', bin: 'Black cricket box', lot: [60, 15, 20] },
   { daysAgo: 7, what: 'came', bin: 'Waxworm pot', lot: [50, 15, 20] },
+  { daysAgo: 6, what: 'apart', bin: 'Banded box', days: 14 },
+  { daysAgo: 6, what: 'dead', bin: 'Banded box', heads: 8 },
+  { daysAgo: 6, what: 'dead', bin: 'Medium cricket box', heads: 27 },
   { daysAgo: 5, what: 'counted', bin: 'Dubia tub, large', lot: [74, 22, 38] },
   { daysAgo: 4, what: 'looked', bin: 'Mealworm tray', level: 'half' },
+  { daysAgo: 3, what: 'size seen', bin: 'Medium cricket box', fromMm: 13, toMm: 17 },
   { daysAgo: 3, what: 'cup looked', bin: 'Small fly cup 1', look: 'finished' },
   { daysAgo: 1, what: 'cup looked', bin: 'Small fly cup 2', look: 'larvae' },
   { daysAgo: 2, what: 'cup looked', bin: 'Large fly cup 1', look: 'larvae' },

@@ -2,10 +2,15 @@
 import {
   type Context,
   countBin,
+  cull,
   discard,
+  foundDead,
   lookBin,
   move,
+  quarantine,
   seeCup,
+  seeSize,
+  sexAdults,
   takeIn,
   weighBin,
 } from '../src/actions/index.ts';
@@ -36,6 +41,16 @@ function recordOne(then: Context, codes: Codes, seen: Seen): Promise<Result<unkn
       return weighBin(then, { bin, massMg: seen.massMg });
     case 'discarded':
       return discard(then, { bin, heads: seen.heads });
+    case 'dead':
+      return foundDead(then, { bin, heads: seen.heads });
+    case 'frozen':
+      return cull(then, { bin, ...lengths(seen.lot), how: 'frozen', sure: true });
+    case 'sexed':
+      return sexAdults(then, { bin, females: seen.females, males: seen.males });
+    case 'size seen':
+      return seeSize(then, { bin, fromMm: seen.fromMm, toMm: seen.toMm });
+    case 'apart':
+      return quarantine(then, { bin, days: seen.days });
     case 'cup looked':
       return seeCup(then, { bin, look: seen.look });
   }

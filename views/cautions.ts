@@ -40,6 +40,9 @@ export const CULL_CAUTION =
 /** Prey kept apart; crickets most of all. */
 export const QUARANTINE_CAUTION =
   'Crickets carry viruses that empty a room: feed new ones last, with tools of their own.';
+/** Where a bin has crashed. */
+export const LOSS_CAUTION =
+  'It may be a virus: move nothing out of it, wash hands and tools, and look after it last. Freeze the dying for two days; feed none of them.';
 /** Prey that goes from one bin into another. */
 export const TRANSFER_CAUTION = 'Close lids at once: none should escape.';
 

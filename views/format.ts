@@ -2,10 +2,12 @@
 export { fewOf, listed, oneOf, sentenceCase } from '../src/husbandry/words.ts';
 export {
   aboutHeads,
+  casesIn,
   counted,
   expected,
   giveOrTake,
   isGuess,
+  oneIn,
   percent,
   roundly,
   span,

@@ -1,5 +1,7 @@
 /** What may be asked of a room, and how each question is answered, here or in a thread: values in, values out. */
 import {
+  type BinOutlook,
+  binOutlook,
   type ColonyAnswer,
   type ColonyQuestion,
   colonyStart,
@@ -10,8 +12,10 @@ import {
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
+  afterCrash,
   type CoverAnswer,
   type CoverOptions,
+  type CrashAnswer,
   sundayCheck,
   type WeeksAnswer,
   weeksAhead,
@@ -23,6 +27,19 @@ export interface Options {
   readonly weeks: CoverOptions;
   readonly 'colony start': ColonyQuestion;
   readonly 'largest harvests': HarvestQuestion;
+  readonly bin: OneBin;
+  readonly crash: OneBin;
+}
+
+/** The code of a bin. */
+interface OneBin {
+  readonly bin: string;
+}
+
+/** What was found of one bin; null where there is nothing to tell. */
+export interface Found<T> {
+  readonly revision: number;
+  readonly found: T | null;
 }
 
 /** Questions by subject, with what each is answered. */
@@ -31,6 +48,8 @@ export interface Answers {
   readonly weeks: WeeksAnswer;
   readonly 'colony start': ColonyAnswer;
   readonly 'largest harvests': HarvestAnswer;
+  readonly bin: Found<BinOutlook>;
+  readonly crash: Found<CrashAnswer>;
 }
 export type Subject = keyof Answers;
 
@@ -59,11 +78,22 @@ const coverName = ({ days, replicates, cut, stretchRobust = false, seeksAct = tr
   seeksAct,
 ];
 
+const binName = ({ bin }: OneBin) => [bin];
+
+const answerOf =
+  <T>(about: (snapshot: Snapshot, bin: string) => T | null | Promise<T | null>) =>
+  async (snapshot: Snapshot, { bin }: OneBin): Promise<Found<T>> => ({
+    revision: snapshot.revision,
+    found: await about(snapshot, bin),
+  });
+
 const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   sunday: { name: coverName, answer: sundayCheck },
   weeks: { name: coverName, answer: weeksAhead },
   'colony start': { name: (question) => [question], answer: colonyStart },
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
+  bin: { name: binName, answer: answerOf(binOutlook) },
+  crash: { name: binName, answer: answerOf(afterCrash) },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>

@@ -48,10 +48,12 @@ test('some 130 animals of twenty kinds live on seven shelves in two rooms', asyn
   expect(rooms.map(({ name }) => name)).toEqual(ROOMS.map(({ name }) => name));
 });
 
-test('nine bins, two colonies and three cups stand in the larder, and one delivery is on its way', async () => {
+test('nine bins, two colonies, three cups and a frozen stock stand in the larder, and one delivery is on its way', async () => {
   const { bins, changes, calendar, ...snapshot } = await loadSnapshot(await demoOn(AUTUMN));
   const roles = (role: string) => bins.filter((bin) => bin.role === role);
-  expect([roles('holding'), roles('colony'), roles('cup')].map(({ length }) => length)).toEqual([9, 2, 3]);
+  expect(
+    [roles('holding'), roles('colony'), roles('cup'), roles('frozen')].map(({ length }) => length),
+  ).toEqual([9, 2, 3, 1]);
   expect(bins.every(({ species }) => facts.species.has(species))).toBe(true);
   const [delivery, ...others] = snapshot.deliveries;
   expect(others).toEqual([]);
@@ -101,7 +103,7 @@ test('it is not put up twice, but again once it has been taken away', async () =
   expect(await seedDemo(context)).toMatchObject({ ok: false, problem: { code: 'demo-here' } });
   good(await emptyDemo(context, {}));
   good(await seedDemo(context));
-  expect((await loadSnapshot(context)).bins).toHaveLength(14);
+  expect((await loadSnapshot(context)).bins).toHaveLength(15);
 });
 
 test('an animal and a bin of the keeper, on a shelf of the same name, are left alone', async () => {

@@ -56,10 +56,10 @@ export const names: Names = {
 };
 
 const BANDS = 36;
-const edgesMm = Array.from({ length: BANDS + 1 }, (_, i) => 60 ** (i / BANDS));
+export const edgesMm = Array.from({ length: BANDS + 1 }, (_, i) => 60 ** (i / BANDS));
 
 /** Heads spread about a length, bell-shaped on the log scale. */
-const hump = (heads: number, mm: number, width: number): number[] => {
+export const hump = (heads: number, mm: number, width: number): number[] => {
   const at = (i: number) =>
     Math.exp(-0.5 * (Math.log(Math.sqrt(edgesMm[i]! * edgesMm[i + 1]!) / mm) / width) ** 2);
   const weights = Array.from({ length: BANDS }, (_, i) => at(i));
@@ -80,7 +80,7 @@ export const spectrum: Spectrum = {
   missing: hump(46, 5, 0.16).map((n) => (n < 0.3 ? 0 : n)),
 };
 
-const spread = (mid: number, half: number) => ({ low: mid - half, mid, high: mid + half });
+export const spread = (mid: number, half: number) => ({ low: mid - half, mid, high: mid + half });
 
 export const shortGroup: GroupAnswer = {
   key: 'small',

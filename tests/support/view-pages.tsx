@@ -28,6 +28,7 @@ import { LabelsPage } from '../../views/pages/labels.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
+import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
@@ -40,7 +41,17 @@ import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
-import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps, preyProps } from './view-book.ts';
+import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from './view-bins.ts';
+import {
+  bookProps,
+  kindProps,
+  kindRuleProps,
+  kindWholeProps,
+  methodProps,
+  newKindProps,
+  preyChangeProps,
+  preyProps,
+} from './view-book.ts';
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
@@ -53,14 +64,12 @@ import {
   awayProps,
   awaySheetProps,
   binFormProps,
-  binProps,
   blankSheetProps,
   cameBackProps,
   earlierRoundProps,
   eveningSheetProps,
   importProps,
   keyInProps,
-  larderProps,
   morningProps,
   sacsProps,
   settingsProps,
@@ -132,12 +141,18 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'animal-form': markup(<AnimalFormPage {...animalFormProps} shell={own} />),
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
+    'bin-soon': markup(<BinPage {...binSoonProps} shell={own} />),
+    'bin-colony': markup(<BinPage {...colonyProps} shell={own} />),
+    'bin-crashed': markup(<BinPage {...crashedProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
     'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),
+    'prey-change': markup(<PreyPage {...preyChangeProps} shell={own} />),
+    method: markup(<MethodPage {...methodProps} shell={own} />),
+    'method-change': markup(<MethodPage {...methodProps} form={preyChangeProps.form} shell={own} />),
     kind: markup(<KindPage {...kindProps} shell={own} />),
     'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
     'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),

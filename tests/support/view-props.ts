@@ -1,7 +1,5 @@
 /** The props of every page, from the invented room. */
 
-import { speciesByCode } from '../../src/facts/prey/index.ts';
-import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
 import type { PlannedChange } from '../../src/husbandry/snapshot.ts';
 import type { AwayAnimal, Standing } from '../../src/husbandry/supply/index.ts';
 import type { AnimalPageProps } from '../../views/pages/animal.tsx';
@@ -12,14 +10,12 @@ import type { AnimalsCheckProps } from '../../views/pages/animals-check.tsx';
 import type { AwayProps } from '../../views/pages/away.tsx';
 import type { AwayAnswer } from '../../views/pages/away-answer.ts';
 import type { AwaySheetProps } from '../../views/pages/away-sheet.tsx';
-import type { BinPageProps } from '../../views/pages/bin.tsx';
 import type { BinFormProps } from '../../views/pages/bin-form.tsx';
 import type { BlankSheetProps } from '../../views/pages/blank-sheet.tsx';
 import type { CameBackProps } from '../../views/pages/came-back.tsx';
 import type { EveningSheetProps } from '../../views/pages/evening-sheet.tsx';
 import type { ImportProps } from '../../views/pages/import.tsx';
 import type { KeyInProps } from '../../views/pages/key-in.tsx';
-import type { LarderProps } from '../../views/pages/larder.tsx';
 import type { MorningProps } from '../../views/pages/morning.tsx';
 import type { SacsProps } from '../../views/pages/sacs.tsx';
 import type { SettingsProps } from '../../views/pages/settings.tsx';
@@ -30,12 +26,10 @@ import type { TonightProps } from '../../views/pages/tonight.tsx';
 import type { WalkProps } from '../../views/pages/walk.tsx';
 import type { WalkShelfProps } from '../../views/pages/walk-shelf.tsx';
 import type { SourceLine } from '../../views/partials/sources.tsx';
+import { sizes } from './view-bins.ts';
 import {
   animal,
   answer,
-  binAnswer,
-  bins,
-  deliveries,
   evening,
   forms,
   names,
@@ -592,13 +586,6 @@ const kinds = [
   { value: 'mantid', label: 'Any mantid', group: 'Mantids' },
 ];
 const rooms = [{ value: 'R1', label: 'Spare room' }];
-const sizes = [
-  { value: 'pinhead', label: 'Pinhead, 2–4 mm' },
-  { value: 'small', label: 'Small, 4–7 mm' },
-  { value: 'medium', label: 'Medium, 8–13 mm' },
-  { value: 'large', label: 'Large, 14–18 mm' },
-];
-
 export const animalFormProps: AnimalFormProps = {
   shell,
   unit,
@@ -615,35 +602,6 @@ export const animalFormProps: AnimalFormProps = {
   kinds,
   rooms,
   shelves: ['Shelf A', 'Shelf B'],
-};
-
-export const larderProps: LarderProps = {
-  shell,
-  unit,
-  forms,
-  names,
-  bins,
-  answers: answer.bins,
-  horizonDays: 7,
-  deliveries,
-  sizeClasses: new Map([['gryllodes', sizes]]),
-};
-
-export const binProps: BinPageProps = {
-  shell,
-  unit,
-  forms,
-  names,
-  bin: bins[0]!,
-  answer: binAnswer,
-  horizonDays: 7,
-  sizes,
-  species: speciesByCode.get('acheta-domesticus') as PreySpecies,
-  remarks: [],
-  rooms: [{ value: 'R1', label: 'Spider room' }],
-  quarantineDays: 7,
-  otherBins: [{ value: 'B9', label: 'Cricket box 2' }],
-  history: [{ id: '12', day: TODAY - 9, sentence: 'Counted 130 heads.', undone: false, canUndo: true }],
 };
 
 export const binFormProps: BinFormProps = {

@@ -4,9 +4,10 @@ import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { attributes, insides, tags, words } from '../support/markup-words.ts';
+import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from '../support/view-bins.ts';
 import { bins, deliveries, forms, TODAY } from '../support/view-fixtures.ts';
 import { markup } from '../support/view-pages.tsx';
-import { binFormProps, binProps, larderProps } from '../support/view-props.ts';
+import { binFormProps } from '../support/view-props.ts';
 
 describe('the larder', () => {
   const html = markup(<LarderPage {...larderProps} />);
@@ -20,7 +21,7 @@ describe('the larder', () => {
   it('says of each bin how many, how big, where they go, when somebody looked', () => {
     expect(said).toContain('Banded crickets, Spare room about 95 9–18 mm');
     expect(said).toContain(
-      'about 60 eaten, about 14 die, about 6 outgrow everyone, about 25 left 9 days ago',
+      'about 60 eaten, about 14 die, about 6 outgrow everyone, about 25 left Too large for small juveniles from about Thu 3 Dec 9 days ago',
     );
   });
   it('knows a cup by its looks, not its heads', () => {
@@ -59,7 +60,9 @@ describe('one bin', () => {
   const html = markup(<BinPage {...binProps} />);
 
   it('tells its heads with their doubt', () => {
-    expect(words(html)).toContain('Cricket box 1: about 95 alive');
+    expect(words(insides(html, 'h1')[0] ?? '')).toBe(
+      'Cricket box 1: about 95 alive; too large for small juveniles from about Thu 3 Dec',
+    );
     expect(words(html)).toContain('in 9 cases of 10 between 62 and 140');
   });
   it('takes a look or a size with one tap', () => {
@@ -83,11 +86,95 @@ describe('one bin', () => {
     expect(again).toContain('aria-describedby="count-heads-problem"');
     expect(tags(again, 'details').filter((tag) => tag.includes(' open'))).toHaveLength(1);
   });
+  it('shows its weeks as pictures that say what they show, with their numbers', () => {
+    expect(insides(html, 'figcaption').map(words)).toEqual([
+      expect.stringContaining('Falls from about 95 to about 35 by Sun 14 Feb'),
+      expect.stringContaining('The middle one is 10 mm long now and 18 mm by Sun 14 Feb'),
+    ]);
+    expect(words(html)).toContain('Week from Alive From To Small Medium Large');
+    expect(words(html)).toContain('Week from Shortest Middle Longest Sun 22 Nov');
+  });
+  it('says until when each group can eat from it', () => {
+    expect(words(html)).toContain(
+      'Small juveniles that take 4–12 mm: until about Thu 3 Dec (Mon 30 Nov to Mon 7 Dec)',
+    );
+    expect(words(html)).toContain('Through the weeks ahead: 1 group');
+  });
+  it('says what was expected once it was counted, and what was learned on how much evidence', () => {
+    expect(words(html)).toContain('130 counted on Fri 13 Nov; about 150 were expected');
+    expect(words(html)).toContain('Grow about 1.2 times (0.9 to 1.4) as fast as published');
+    expect(words(html)).toContain('Deaths as published: too little to learn from');
+    expect(words(html)).toContain('Seen so far: 3 counts, 1 weighing, 2 glances at the size and 41 dead');
+  });
+  it('answers at once and asks for what takes a while, with script and without', () => {
+    const soon = markup(<BinPage {...binSoonProps} />);
+    expect(words(insides(soon, 'h1')[0] ?? '')).toContain('too large for small juveniles');
+    expect(soon).toContain('data-hx-get="/larder/B1?wait=1"');
+    expect(soon).toContain('href="/larder/B1?wait=1"');
+    expect(html).not.toContain('wait=1');
+  });
+  it('takes a crash with one tap, none left first', () => {
+    const taps = tags(html, 'button').filter((tag) => tag.includes('name="left"'));
+    expect(taps.map((tag) => attributes(tag, 'value')[0])).toEqual(['0', '5', '24']);
+  });
   it('asks a cup only what can be seen', () => {
-    const cup = markup(<BinPage {...binProps} bin={bins[3]!} answer={null} />);
+    const cup = markup(<BinPage {...binProps} bin={bins[3]!} goes={null} outlook={null} answer={null} />);
     const looks = tags(cup, 'button').filter((tag) => tag.includes('name="look"'));
     expect(looks).toHaveLength(7);
     expect(words(cup)).not.toContain('Heads alive');
+  });
+});
+
+describe('a colony', () => {
+  const said = words(markup(<BinPage {...colonyProps} />));
+
+  it('opens with how fast it grows and what may be taken each week', () => {
+    expect(said).toContain(
+      'Roach tub: about 480 alive; doubles in about 7 weeks; take up to 60 medium a week',
+    );
+    expect(said).toContain('Once it is full, up to 90 small, or 60 medium, or 35 adult.');
+    expect(said).toContain('While it grows, no more than 9 in 100 of each size.');
+  });
+  it('says what must go for want of room, and how many males are spare', () => {
+    expect(said).toContain('Too full: take out about 90 small by about Sat 12 Dec.');
+    expect(said).toContain('14 males more than the females need');
+    expect(said).toContain('Learned Growth as published: too little to learn from');
+  });
+});
+
+describe('after a crash', () => {
+  const said = words(markup(<BinPage {...crashedProps} />));
+
+  it('says who goes short from when, with the chance as cases', () => {
+    expect(said).toContain('Cricket box 1 crashed: about 5 left alive');
+    expect(said).toContain('Small juveniles go short from about Thu 26 Nov');
+    expect(said).toContain('in about 4 cases in 5. Before the loss that was about 1 case in 10.');
+  });
+  it('says what they can take tonight, what to start, and which bins to look at', () => {
+    expect(said).toContain('Tonight They can take about 20 from Roach tub.');
+    expect(said).toContain('A cup of large fruit flies: first flies about Tue 8 Dec');
+    expect(said).toContain('Order banded crickets, small, by Mon 23 Nov: here on Thu 26 Nov.');
+    expect(said).toContain('Look at these today Mealworm tray: came from the same place');
+    expect(said).toContain('It may be a virus: move nothing out of it');
+  });
+});
+
+describe('what is bred', () => {
+  const said = words(markup(<LarderPage {...larderProps} />));
+
+  it('says how likely a line is lost, and what another would make of that', () => {
+    expect(said).toContain(
+      'One line only: about 1 in 60 to lose it within 12 weeks. One more in another room, of another origin, makes that about 1 in 3,700.',
+    );
+    expect(said).toContain('2 lines that share nothing: about 1 in 3,300 to lose all within 12 weeks.');
+  });
+  it('says which cups to start when', () => {
+    expect(said).toContain('About 120 a week are wanted: start 2 on Sun 22 Nov and 1 on Tue 1 Dec.');
+  });
+  it('says what each bin comes to, and how it is kept', () => {
+    expect(said).toContain('Too large for small juveniles from about Thu 3 Dec');
+    expect(said).toContain('Apart until Fri 27 Nov; keeps to Thu 21 Jan');
+    expect(said).toContain('Doubles in about 7 weeks; too full from about Sat 12 Dec');
   });
 });
 

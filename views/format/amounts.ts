@@ -62,13 +62,20 @@ const NEARLY_NEVER = 0.03;
 const NEARLY_EVERY = 0.97;
 
 /** A chance as a frequency: 'about 4 weeks in 5'; never none and never all. */
-export function weeksIn(chance: number): string {
-  if (chance > NEARLY_EVERY) return 'more than 19 weeks in 20';
-  if (chance < NEARLY_NEVER) return 'fewer than 1 week in 20';
+export const weeksIn = (chance: number): string => frequency(chance, 'week');
+/** 'about 4 cases in 5'. */
+export const casesIn = (chance: number): string => frequency(chance, 'case');
+
+function frequency(chance: number, unit: string): string {
+  if (chance > NEARLY_EVERY) return `more than 19 ${unit}s in 20`;
+  if (chance < NEARLY_NEVER) return `fewer than 1 ${unit} in 20`;
   const distance = ([n, of]: readonly [number, number]) => Math.abs(n / of - chance);
   const [n, of] = FREQUENCIES.reduce((best, next) => (distance(next) < distance(best) ? next : best));
-  return `about ${counted(n, 'week')} in ${of}`;
+  return `about ${counted(n, unit)} in ${of}`;
 }
+
+/** A small chance: 'about 1 in 60'. */
+export const oneIn = (chance: number): string => `about 1 in ${roundly(1 / chance).toLocaleString('en-GB')}`;
 
 /** '83 %', 'under 1 %', 'over 99 %'. */
 export function percent(chance: number): string {

@@ -20,6 +20,8 @@ export interface BinActsProps {
   readonly rooms: readonly Option[];
   /** Days new stock is kept apart, as the policy has it. */
   readonly quarantineDays: number;
+  /** After a crash: how many may be left, as numbers of heads and in words. */
+  readonly leftAlive: readonly Option[];
 }
 
 export const OnDay = ({ forms, shell, act }: Pick<BinActsProps, 'forms' | 'shell'> & { act: BinAct }) => (

@@ -6,10 +6,10 @@ import { ActForm } from '../partials/act.tsx';
 import { SubmitButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, PostForm, Select } from '../partials/form.tsx';
 import { type BinAct, paths } from '../paths.ts';
-import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
-import { Losses } from './bin-losses.tsx';
+import { type BinActsProps, OnDay, Sure } from './bin-act-parts.tsx';
+import { Dead } from './bin-losses.tsx';
 import { Keeping } from './bin-place.tsx';
-import { Discard, TakeOut } from './bin-take.tsx';
+import { Discard, Parting, TakeOut } from './bin-take.tsx';
 
 /**
  * Forms, each posting to `paths.binAct(code, …)` with `day`: look (`level`), size (`sizeClass`), cup-look (`look`), count
@@ -44,21 +44,56 @@ export const BinActs = (props: BinActsProps) => {
         {role === 'frozen' ? null : <Glances {...props} />}
         <Count {...props} />
         <Weigh {...props} />
-        {role === 'frozen' ? null : <Losses {...props} />}
+        {role === 'frozen' ? null : <Dead {...props} />}
       </section>
       <TakeOut {...props} />
       {role === 'frozen' ? null : <Keeping {...props} />}
-      <Close {...props} />
+      {role === 'frozen' ? null : <Crashed {...props} />}
+      <More {...props} />
     </>
   );
 };
 
 const CupActs = (props: BinActsProps) => (
-  <section class="bin-acts" aria-labelledby="see">
-    <h2 id="see">What do you see?</h2>
-    <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
-    <Discard {...props} title="Throw flies out" />
+  <>
+    <section class="bin-acts" aria-labelledby="see">
+      <h2 id="see">What do you see?</h2>
+      <OneTap {...props} act="cup-look" name="look" legend="The cup looks" options={CUP_LOOKS} />
+      <Discard {...props} title="Throw flies out" />
+    </section>
     <Keeping {...props} />
+    <More {...props} />
+  </>
+);
+
+/** One tap, and the page says what it means. */
+const Crashed = (props: BinActsProps) => {
+  const { forms, bin, shell, leftAlive } = props;
+  const entry = entryOf(forms, 'die-off');
+  return (
+    <section class="bin-acts" aria-labelledby="crash">
+      <h2 id="crash">It crashed</h2>
+      <PostForm
+        entry={entry}
+        action={paths.binAct(bin.code, 'die-off')}
+        class="one-tap"
+        keep={`${bin.name}: it crashed`}
+      >
+        <fieldset class="choices">
+          <legend>How many are left?</legend>
+          <input type="hidden" name="day" value={civilDate(shell.today)} />
+          <SubmitButtons name="left" options={leftAlive} />
+        </fieldset>
+      </PostForm>
+    </section>
+  );
+};
+
+/** What is done seldom. */
+const More = (props: BinActsProps) => (
+  <section class="bin-acts" aria-labelledby="more-acts">
+    <h2 id="more-acts">More</h2>
+    {props.bin.role === 'cup' ? null : <Parting {...props} />}
     <Close {...props} />
   </section>
 );
@@ -107,6 +142,7 @@ const Count = (props: BinActsProps) => {
       <Field entry={entry} name="heads" label="Heads alive" type="number" min="0" required />
       <Select entry={entry} name="size" label="Size" none="Not looked at" options={props.sizes} />
       <OnDay {...props} act="count" />
+      <Sure entry={entry} />
     </ActForm>
   );
 };

@@ -1,4 +1,4 @@
-/** What is seen of the living in a bin besides their number: the dead, the first adults, sexes, a die-off. */
+/** What is seen of the living in a bin besides their number: the dead, the first adults, sexes. */
 
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { ActForm } from '../partials/act.tsx';
@@ -6,16 +6,7 @@ import { entryOf, Field, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
 
-export const Losses = (props: BinActsProps) => (
-  <>
-    <Dead {...props} />
-    <DieOff {...props} />
-    <FirstAdults {...props} />
-    {props.species.laying === null ? null : <Sexed {...props} />}
-  </>
-);
-
-const Dead = (props: BinActsProps) => {
+export const Dead = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'dead');
   return (
     <ActForm
@@ -31,31 +22,7 @@ const Dead = (props: BinActsProps) => {
   );
 };
 
-const DieOff = (props: BinActsProps) => {
-  const entry = entryOf(props.forms, 'die-off');
-  return (
-    <ActForm
-      entry={entry}
-      action={paths.binAct(props.bin.code, 'die-off')}
-      title="A die-off"
-      button="Write it down"
-      caution="Take the dead out and feed none of them."
-    >
-      <Field
-        entry={entry}
-        name="left"
-        label="About how many are left"
-        type="number"
-        min="0"
-        start="0"
-        required
-      />
-      <OnDay {...props} act="die-off" />
-    </ActForm>
-  );
-};
-
-const FirstAdults = ({ forms, bin, shell }: BinActsProps) => (
+export const FirstAdults = ({ forms, bin, shell }: BinActsProps) => (
   <PostForm
     entry={entryOf(forms, 'adults')}
     action={paths.binAct(bin.code, 'adults')}
@@ -69,7 +36,7 @@ const FirstAdults = ({ forms, bin, shell }: BinActsProps) => (
   </PostForm>
 );
 
-const Sexed = (props: BinActsProps) => {
+export const Sexed = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'sexed');
   return (
     <ActForm

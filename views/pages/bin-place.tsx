@@ -5,6 +5,7 @@ import { ActForm } from '../partials/act.tsx';
 import { entryOf, Field, Select } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
+import { FirstAdults, Sexed } from './bin-losses.tsx';
 
 /**
  * Forms to `paths.binAct(code, …)`: place (`room`, `dayTemp` and `nightTemp` or '' for the room's, `day`), cold (`temp`
@@ -12,12 +13,20 @@ import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
  */
 export const Keeping = (props: BinActsProps) => (
   <section class="bin-acts" aria-labelledby="keep">
-    <h2 id="keep">Where it stands</h2>
+    <h2 id="keep">Look after</h2>
+    <CleanOut {...props} />
     <Place {...props} />
     {props.species.coldStore === undefined || props.bin.role === 'cup' ? null : <Cold {...props} />}
     <Quarantine {...props} />
-    <CleanOut {...props} />
+    {props.bin.role === 'cup' ? null : <Grown {...props} />}
   </section>
+);
+
+const Grown = (props: BinActsProps) => (
+  <>
+    {props.species.laying === null ? null : <Sexed {...props} />}
+    <FirstAdults {...props} />
+  </>
 );
 
 const Place = (props: BinActsProps) => {

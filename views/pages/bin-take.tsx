@@ -17,17 +17,23 @@ export const TakeOut = (props: BinActsProps) => {
   const living = bin.role !== 'frozen';
   return (
     <section class="bin-acts" aria-labelledby="take">
-      <h2 id="take">Take prey out</h2>
+      <h2 id="take">Take out</h2>
       {living ? <Harvest {...props} /> : null}
       {otherBins.length === 0 ? null : <Move {...props} />}
       {living ? <Cull {...props} /> : null}
       <Discard {...props} title="Thrown out" />
       {bin.role === 'colony' ? <Retire {...props} /> : null}
-      <Split {...props} />
-      {otherBins.length === 0 ? null : <Merge {...props} />}
     </section>
   );
 };
+
+/** A bin made into two, or two into one. */
+export const Parting = (props: BinActsProps) => (
+  <>
+    <Split {...props} />
+    {props.otherBins.length === 0 ? null : <Merge {...props} />}
+  </>
+);
 
 const Heads = ({ entry }: { entry: FormEntry }) => (
   <Field entry={entry} name="heads" label="Heads" type="number" min="1" required />

@@ -1,16 +1,16 @@
 /** The larder: what prey is alive here, how big it is, where it is going, and what is on its way. */
 
-import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Bin, BinRole, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
-import type { BinAnswer } from '../../src/husbandry/supply/index.ts';
+import type { BinAnswer, BinGoes, CupCalendar, Lines } from '../../src/husbandry/supply/index.ts';
 import { BIN_CAUTION } from '../cautions.ts';
 import { PreyStrip, RulerHead } from '../charts/window-bracket.tsx';
 import { ago, counted, type LengthUnit, lengthRange, listed, roundly, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, nameOf, preyName } from '../names.ts';
-import { aliveWords, goes } from '../partials/bin-words.ts';
+import { aliveWords, comesTo, cupLooks, goes, type Kept, keptWords } from '../partials/bin-words.ts';
 import type { Option, PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
+import { CupsToStart, Insurance } from './larder-breeding.tsx';
 import { Deliveries } from './larder-deliveries.tsx';
 
 export interface LarderProps {
@@ -22,6 +22,13 @@ export interface LarderProps {
   /** The Sunday answer's bins; one without an answer shows what is on record only. */
   readonly answers: readonly BinAnswer[];
   readonly horizonDays: number;
+  /** Where the bins are likeliest to go, by code; of the living that are no cups. */
+  readonly goes: ReadonlyMap<string, BinGoes>;
+  /** How long they are kept apart, and keep. */
+  readonly kept: ReadonlyMap<string, Kept>;
+  /** Species that are bred here, with their lines. */
+  readonly lines: readonly Lines[];
+  readonly cups: readonly CupCalendar[];
   readonly deliveries: readonly ExpectedDelivery[];
   /** Trade sizes of each prey species, for deliveries: code to names. */
   readonly sizeClasses: ReadonlyMap<string, readonly Option[]>;
@@ -54,6 +61,8 @@ export const LarderPage = (props: LarderProps) => (
     {ROLES.map(({ role, title }) => (
       <BinsOfRole {...props} role={role} title={title} />
     ))}
+    <CupsToStart {...props} />
+    <Insurance {...props} />
     <Deliveries {...props} />
   </Layout>
 );
@@ -108,6 +117,7 @@ const BinsOfRole = (props: LarderProps & { role: BinRole; title: string }) => {
               <RulerHead unit={props.unit} />
             </th>
             <th scope="col">Next {counted(props.horizonDays, 'day')}</th>
+            <th scope="col">Then</th>
             <th scope="col">Last looked</th>
           </tr>
         </thead>
@@ -141,10 +151,18 @@ const BinRow = (props: BinRowProps) => {
       <td data-label={`Next ${counted(props.horizonDays, 'day')}`}>
         {answer === undefined ? '–' : goes(answer, bin.role)}
       </td>
+      <td data-label="Then">{thenWords(props)}</td>
       <td data-label="Last looked">{answer?.lookedDaysAgo == null ? 'never' : ago(answer.lookedDaysAgo)}</td>
     </tr>
   );
 };
+
+/** What it comes to after these days, and how it is kept. */
+function thenWords({ bin, goes: ahead, kept, shell: { today } }: BinRowProps): string {
+  const [going, keeping] = [ahead.get(bin.code), kept.get(bin.code)];
+  const coming = going === undefined ? [] : comesTo({ bin, goes: going, today });
+  return sentenceCase([...(keeping === undefined ? [] : keptWords(keeping, today)), ...coming].join('; '));
+}
 
 const SizeNow = ({ bin, answer, names, unit }: BinRowProps & { answer: BinAnswer }) => {
   if (answer.headsNow.high < 1) return null;
@@ -164,9 +182,3 @@ const SizeNow = ({ bin, answer, names, unit }: BinRowProps & { answer: BinAnswer
     </>
   );
 };
-
-/** What was last seen of a cup. */
-function cupLooks({ events }: Bin, today: DayNumber): string {
-  const seen = events.findLast((event) => event.kind === 'cup looked');
-  return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
-}

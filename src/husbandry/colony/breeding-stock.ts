@@ -1,6 +1,6 @@
 /** The smallest breeding stock that bears a wanted harvest for ever, and the largest harvest a given room bears. */
 import type { Solve } from '../../maths/linear-programme.ts';
-import { totalHeads } from '../larder/index.ts';
+import { type Capacity, type Chain, totalHeads } from '../larder/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { adultAgeWeeks, type Breeding, sizedShare, type Wanted } from './breeding.ts';
 import { type Stationary, type Stock, stationaryProgramme, stockOf } from './stationary.ts';
@@ -33,22 +33,22 @@ export function fewestBreeders(
   return solved.status === 'optimal' ? stockSaid(breeding, wanted, stockOf(asked, solved)) : null;
 }
 
-/**
- * Most heads of one size that can be taken each week for ever from a room that holds so many heads of adult size;
- * nothing where the colony cannot keep itself up.
- */
+/** Most heads of one size that can be taken each week for ever; nothing where the colony cannot keep itself up. */
 export function mostTaken(
   solve: Solve,
   breeding: Breeding,
-  { size, room }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; room: number },
+  { size, capacity }: { size: Pick<Wanted, 'fromMm' | 'toMm'>; capacity: Capacity },
 ): number {
   const asked = harvested(breeding, [{ ...size, heads: 0 }], {
     aim: 'most taken',
-    limits: [{ perHead: breeding.chain.footprint, most: room }],
+    limits: [{ perHead: roomPerHead(breeding.chain, capacity), most: capacity.heads }],
   });
   const solved = solve(stationaryProgramme(asked));
   return solved.status === 'optimal' ? solved.value * DAYS_PER_WEEK : 0;
 }
+
+const roomPerHead = ({ footprint, firstHead }: Chain, { bySize }: Capacity): Float64Array =>
+  bySize ? footprint : new Float64Array(footprint.length).fill(1, firstHead);
 
 /** Stationary under a wanted harvest: whom the wanted sizes leave may go too, and nobody past breeding stays. */
 export function harvested(

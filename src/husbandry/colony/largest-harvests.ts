@@ -30,7 +30,7 @@ export async function largestHarvests(snapshot: Snapshot, question: HarvestQuest
   const { breeding } = asked.value;
   const sizes = breeding.chain.species.sizeClasses.value.map((size) => ({
     size,
-    perWeek: mostTaken(solve, breeding, { size, room: question.room }),
+    perWeek: mostTaken(solve, breeding, { size, capacity: { heads: question.room, bySize: true } }),
   }));
   return { revision, outcome: ok(sizes) };
 }

@@ -9,6 +9,7 @@ import { colonyGrowth } from './colony-growth.ts';
 import { firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
 import { remarksAt } from './species-remarks.ts';
+import { medianLength } from './taking.ts';
 
 export interface StageSheet {
   readonly name: string;
@@ -41,7 +42,7 @@ export interface SpeciesSheet {
   readonly hatchToAdult: Omit<StageSheet, 'name' | 'kind'>;
   /** Mean days of adult life. */
   readonly adultDays: number;
-  /** From hatching, week by week, until half of those alive are adult. */
+  /** From hatching, week by week, until half of those alive are adult or nobody is left. */
   readonly byAge: readonly AgeSheet[];
   /** Of a colony with room; null where nobody becomes adult or nothing is known of its laying. */
   readonly growth: { readonly perWeek: number; readonly doublingDays: number | null } | null;
@@ -124,7 +125,7 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
   const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   let heads = new Float64Array(chain.size);
   heads[firstYoung(chain)] = 1;
-  for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS; week++) {
+  for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS && totalHeads(heads) > Number.EPSILON; week++) {
     const lengthMm = medianLength(chain, heads);
     ages.push({
       ageDays: week * DAYS_PER_WEEK,
@@ -136,17 +137,6 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
     for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, still).heads.slice();
   }
   return ages;
-}
-
-/** Length of the middle one of those alive. */
-function medianLength(chain: Chain, heads: Float64Array): Mm {
-  const middle = totalHeads(heads) / 2;
-  let below = 0;
-  let j = 0;
-  while (j < heads.length - 1 && below + (heads[j] as number) < middle) below += heads[j++] as number;
-  const within = (middle - below) / (heads[j] as number);
-  const [from, to] = [chain.fromMm[j] as number, chain.toMm[j] as number];
-  return from + (to - from) * Math.min(1, Math.max(0, within));
 }
 
 /** Growth of a colony with room. */

@@ -1,4 +1,5 @@
 /** What must be said of a bin as it stands: its climate, how long it keeps in the cold or the freezer, how long it stays apart. */
+import type { DayNumber } from '../calendar.ts';
 import {
   type Bin,
   coldSince,
@@ -27,6 +28,17 @@ export function binRemarks(setting: Setting, bin: Bin): readonly string[] {
     : [];
   const kept = bin.role === 'frozen' ? frozenWords(setting, bin) : livingWords(setting, bin, species);
   return [...apart, ...kept];
+}
+
+/** The last day to which what stands in the cold or the freezer keeps; null for other bins, and where nobody wrote since when. */
+export function keepsTo(setting: Setting, bin: Bin): DayNumber | null {
+  if (bin.role === 'frozen') {
+    const oldest = oldestSince(bin, binNow(setting, bin).heads);
+    return oldest === null ? null : oldest + frozenDays(setting.facts);
+  }
+  const store = setting.facts.species.get(bin.species)?.coldStore;
+  const since = store === undefined ? null : coldSince(bin, store);
+  return store === undefined || since === null ? null : coldUntil(since, store);
 }
 
 function livingWords(setting: Setting, bin: Bin, species: PreySpecies): readonly string[] {

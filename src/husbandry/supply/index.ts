@@ -15,10 +15,12 @@ export type {
 export { type AwayAnimal, type AwayPlan, awayPlan, type Standing } from './away.ts';
 export { type AwayRounds, awayRounds } from './away-rounds.ts';
 export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.ts';
-export { binRemarks } from './bin-remarks.ts';
+export { type BinGoes, binsGo } from './bin-goes.ts';
+export { binRemarks, keepsTo } from './bin-remarks.ts';
+export { type BinToday, binToday } from './bin-today.ts';
 export { type CoverOptions, horizonOf } from './cover.ts';
 export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
-export type { AtRisk } from './crash-neighbours.ts';
+export { type AtRisk, atRisk } from './crash-neighbours.ts';
 export type { StartNow } from './crash-starts.ts';
 export { type CupCalendar, cupCalendars } from './cup-calendar.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';

@@ -15,6 +15,8 @@ export interface Lines {
   /** Chance that all are lost within these days. */
   readonly days: number;
   readonly allLost: number;
+  /** The same with one more line that shares nothing with the others. */
+  readonly withOneMore: number;
 }
 
 /** Each species that is bred in the larder, in the order of its bins. */
@@ -26,12 +28,14 @@ export function linesOf({ bins, facts, today }: Snapshot): Lines[] {
   return [...grouped(bred, ({ species }) => species)].map(([species, lines]) => {
     const sets = setsOf(lines);
     const chances = sets.map((set) => allLostWithin(facts.policy, { lines: set.length, days }));
+    const allLost = chances.reduce((product, chance) => product * chance, 1);
     return {
       species,
       bins: lines.map(({ code }) => code),
       apart: sets.length,
       days,
-      allLost: chances.reduce((product, chance) => product * chance, 1),
+      allLost,
+      withOneMore: allLost * allLostWithin(facts.policy, { lines: 1, days }),
     };
   });
 }

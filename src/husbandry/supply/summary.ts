@@ -155,7 +155,8 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
   });
 }
 
-const learnedOf = ({ belief: { speed, hazard, evidence, looks } }: StockBin): BinLearned => ({
+/** What its record has taught. */
+export const learnedOf = ({ belief: { speed, hazard, evidence, looks } }: StockBin): BinLearned => ({
   speed,
   hazard,
   evidence,

@@ -7,9 +7,9 @@ import { civilDay } from '../../actions/fields.ts';
 import { loadSnapshot } from '../../actions/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
+import { showBin } from './bin.ts';
 import { type Lengths, lengthsChosen } from './choices.ts';
 import type { House } from './house.ts';
-import { showBin } from './larder.ts';
 import { codeOf, route } from './route.ts';
 import { typed } from './typed.ts';
 

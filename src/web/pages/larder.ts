@@ -1,34 +1,21 @@
-/** The larder: what prey is alive, and one bin with what was seen of it. */
+/** The larder: what prey is alive, where each bin goes, what is bred, and what is on its way. */
 
 import type { Context, Hono } from 'hono';
-import { BinPage } from '../../../views/pages/bin.tsx';
-import { LarderPage } from '../../../views/pages/larder.tsx';
+import { LarderPage, type LarderProps } from '../../../views/pages/larder.tsx';
+import type { Kept } from '../../../views/partials/bin-words.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askCover } from '../../actions/index.ts';
-import type { Bin } from '../../husbandry/larder/index.ts';
-import { binRemarks, type CoverAnswer, horizonOf } from '../../husbandry/supply/index.ts';
-import { actsAbout } from '../../store/index.ts';
+import { type Bin, isApart } from '../../husbandry/larder/index.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
+import { binsGo, cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { binOptions, roomOptions, sizeOptions } from './choices.ts';
-import { historyLines } from './history.ts';
+import { sizeOptions } from './choices.ts';
 import type { House } from './house.ts';
-import { showClosedBin } from './left.ts';
-import { route } from './route.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function larderRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.larder, (c) => showLarder(house, c));
-  app.get(route(paths.bin(':code')), (c) => showBin(house, c));
-}
-
-/** The week's answer; where it cannot be had just now, the larder shows what is on record. */
-async function answerFor(
-  { context, answering }: House,
-  { snapshot }: Visit,
-): Promise<Pick<CoverAnswer, 'bins' | 'horizonDays'>> {
-  const cover = await askCover(context, { snapshot, answering });
-  return cover.ok ? cover.value.answer : { bins: [], horizonDays: horizonOf(snapshot).days };
 }
 
 export async function showLarder(
@@ -37,46 +24,34 @@ export async function showLarder(
   refused: Refused | null = null,
 ): Promise<Response> {
   const here = await visit(house, c, { refused });
-  const { bins, deliveries, facts } = here.snapshot;
-  const { bins: answers, horizonDays } = await answerFor(house, here);
-  const sizeClasses = new Map([...facts.species].map(([code, species]) => [code, sizeOptions(species)]));
-  const expected = deliveries.toSorted((a, b) => a.day - b.day);
-  const props = { ...here, bins, answers, horizonDays, deliveries: expected, sizeClasses };
+  const { snapshot } = here;
+  const { bins, deliveries, facts } = snapshot;
+  const props = {
+    ...here,
+    ...(await weekOf(house, here)),
+    bins,
+    goes: new Map(binsGo(snapshot).map((each) => [each.bin, each])),
+    kept: new Map(bins.map((bin) => [bin.code, keptOf(snapshot, bin)])),
+    lines: linesOf(snapshot),
+    deliveries: deliveries.toSorted((a, b) => a.day - b.day),
+    sizeClasses: new Map([...facts.species].map(([code, species]) => [code, sizeOptions(species)])),
+  };
   return page(c, LarderPage(props), statusOf(refused !== null));
 }
 
-export async function showBin(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
-  const here = await visit(house, c, { refused });
-  const { bins, facts } = here.snapshot;
-  const bin = bins.find(({ code }) => code === c.req.param('code'));
-  const species = facts.species.get(bin?.species ?? '');
-  if (bin === undefined || species === undefined) return showClosedBin({ house, c, here, refused });
-  const { bins: answers, horizonDays } = await answerFor(house, here);
-  const props = {
-    ...here,
-    bin,
-    answer: answers.find(({ code }) => code === bin.code) ?? null,
-    horizonDays,
-    sizes: sizeOptions(species),
-    species,
-    remarks: binRemarks(here.snapshot, bin),
-    otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
-    rooms: roomOptions(here.snapshot.rooms),
-    quarantineDays: facts.policy.quarantineDays.value,
-    history: await historyOf(house, here, bin.code),
-  };
-  return page(c, BinPage(props), statusOf(refused !== null));
+/** The week's answer; where it cannot be had just now, the larder shows what is on record. */
+async function weekOf(
+  { context, answering }: House,
+  { snapshot }: Visit,
+): Promise<Pick<LarderProps, 'answers' | 'horizonDays' | 'cups'>> {
+  const cover = await askCover(context, { snapshot, answering });
+  if (!cover.ok) return { answers: [], horizonDays: horizonOf(snapshot).days, cups: [] };
+  const { answer } = cover.value;
+  return { answers: answer.bins, horizonDays: answer.horizonDays, cups: cupCalendars(snapshot, answer) };
 }
 
-/** Another bin of the species, both alive or both frozen; a cup takes nobody in. */
-const takesFrom = (each: Bin, bin: Bin): boolean =>
-  each !== bin &&
-  each.species === bin.species &&
-  each.role !== 'cup' &&
-  (each.role === 'frozen') === (bin.role === 'frozen');
-
-async function historyOf({ context }: House, { names, unit, snapshot }: Visit, code: string) {
-  const acts = await context.store.ask(actsAbout('bin', code));
-  const speciesOf = new Map(snapshot.bins.map((bin) => [bin.code, bin.species]));
-  return historyLines(acts, { about: 'bin', names, unit, speciesOf });
-}
+/** How long a bin is kept apart, and keeps. */
+export const keptOf = (snapshot: Snapshot, bin: Bin): Kept => ({
+  apartUntil: isApart(bin, snapshot.today) ? (bin.quarantineUntil ?? null) : null,
+  keepsTo: keepsTo(snapshot, bin),
+});

@@ -59,10 +59,12 @@ describe.each([
   const breeding = breedingAt(code, tempC);
   const size = sizeOf(code, name);
   const room = 500;
-  const most = mostTaken(solve, breeding, { size, room });
+  const most = mostTaken(solve, breeding, { size, capacity: { heads: room, bySize: true } });
 
   it('goes with the room', () => {
-    expect(mostTaken(solve, breeding, { size, room: 2 * room }) / most).toBeCloseTo(2, 6);
+    expect(
+      mostTaken(solve, breeding, { size, capacity: { heads: 2 * room, bySize: true } }) / most,
+    ).toBeCloseTo(2, 6);
   });
 
   it('is not less than taking the same share of every size can give', () => {

@@ -1,6 +1,6 @@
 /** What must go from a bin in the coming weeks: for want of room, and surplus males. */
 import { describe, expect, it } from 'vitest';
-import { cullsAhead } from '../../../src/husbandry/colony/index.ts';
+import { cullsAhead } from '../../../src/husbandry/colony/culls.ts';
 import type { Bin, BinEvent } from '../../../src/husbandry/larder/bin.ts';
 import { binOn, chainOf, nextDay, steadyClimate, totalHeads } from '../../../src/husbandry/larder/index.ts';
 import type { PreySpecies } from '../../../src/husbandry/prey/species.ts';
