@@ -2,20 +2,27 @@
 import type { LengthUnit } from '../../../views/format.ts';
 import type { LostLines } from '../../../views/pages/colony-answer.tsx';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
+import { preyNumbers } from '../../facts/own/prey-numbers.ts';
 import type { Policy } from '../../husbandry/policy.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { allLostWithin } from '../../husbandry/supply/index.ts';
 import { DAYS_PER_YEAR, inPercent } from '../../husbandry/units.ts';
-import { preyLines } from './prey-numbers.ts';
+import { numberWords } from './number-words.ts';
 import { lineOf } from './source-line.ts';
 
-const ABOUT: readonly string[] = ['Growth', 'Survival', 'Adults and their young'];
+/** What speaks of how it is kept and sold has no part in how a colony grows. */
+const APART: readonly string[] = ['Size', 'Keeping'];
 
 export function colonySources(species: PreySpecies, policy: Policy, unit: LengthUnit): readonly SourceLine[] {
   const { colonyWeeksMet, colonyYears, colonyChance } = policy;
-  const groups = preyLines(species, unit).filter(({ about }) => ABOUT.includes(about));
   return [
-    ...groups.flatMap(({ lines }) => lines),
+    ...preyNumbers(species)
+      .filter(({ about }) => !APART.includes(about))
+      .flatMap((number) =>
+        number.sourced === null
+          ? []
+          : [lineOf(`${number.about}: ${number.what}`, number.sourced, numberWords(number, unit))],
+      ),
     lineOf('A harvest lasts when met in', colonyWeeksMet, `${inPercent(colonyWeeksMet.value)} % of weeks`),
     lineOf('Followed for', colonyYears, `${colonyYears.value} years`),
     lineOf('With a chance of at least', colonyChance, `${inPercent(colonyChance.value)} %`),
