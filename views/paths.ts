@@ -26,6 +26,8 @@ export type BinAct =
   | 'quarantine'
   | 'close'
   | 'edit';
+/** What may be done with the numbers of a prey species or of the method. */
+export type NumberAct = 'numbers' | 'reset';
 /** What may be done with a kind of the Book. */
 export type KindAct = 'rule' | 'rule-effect' | 'edit' | 'edit-effect' | 'rename' | 'reset' | 'remove';
 export type SacAct = 'pulled' | 'hatched' | 'settled' | 'ended' | 'edit' | 'cancel';
@@ -118,6 +120,15 @@ export const paths = {
   more: '/more',
   book: '/book',
   prey: (code: string): string => at('/book/prey', code),
+  /** The prey with the form of a group of its numbers open. */
+  changePrey: (code: string, group: string): string =>
+    `${at('/book/prey', code)}?change=${encodeURIComponent(group)}#change`,
+  preyAct: (code: string, act: NumberAct): string => at('/book/prey', code, act),
+  /** How everything is worked out; a topic has its own place. */
+  method: '/book/method',
+  methodOn: (topic: string): string => `/book/method#${topic}`,
+  changeMethod: (group: string): string => `/book/method?change=${encodeURIComponent(group)}#change`,
+  methodAct: (act: NumberAct): string => `/book/method/${act}`,
   newKind: '/book/kinds/new',
   /** The form that makes a kind, beginning with the numbers of this one. */
   newKindFrom: (code: string): string => `/book/kinds/new?from=${encodeURIComponent(code)}`,

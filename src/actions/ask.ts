@@ -6,7 +6,7 @@ import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
-import { changedKinds } from './facts-now.ts';
+import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
 import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
@@ -54,8 +54,8 @@ type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
 
 /** What tells one room from another: enough to find a kept answer, without reading the room. */
 async function presentOf({ store, facts, clock }: Context): Promise<Present> {
-  const found = await store.askAll({ revision, changedKinds });
-  return { facts: factsWith(facts, found.changedKinds), today: clock().today, revision: found.revision };
+  const found = await store.askAll({ revision, ...bookChanges });
+  return { facts: factsWith(facts, found), today: clock().today, revision: found.revision };
 }
 
 /** One answer is kept a question: of the latest day, made by this engine from these facts. */

@@ -1,8 +1,11 @@
 /** The fields of a bin as they are entered, and the line of the journal an observation of one becomes. */
 
 import { z } from 'zod';
-import type { BinRole } from '../husbandry/larder/index.ts';
-import { ok, type Result } from '../husbandry/result.ts';
+import type { BinRole, Space } from '../husbandry/larder/index.ts';
+import type { PreySpecies } from '../husbandry/prey/index.ts';
+import { problem } from '../husbandry/problems.ts';
+import { err, ok, type Result } from '../husbandry/result.ts';
+import { plural, sentenceCase } from '../husbandry/words.ts';
 import { type BinRow, type EntryInput, nextCodes } from '../store/index.ts';
 import { flag, heads, longText, oneOf, someText, text } from './fields.ts';
 import { findBin, findRoom, findSpecies } from './find.ts';
@@ -22,6 +25,23 @@ export const space = z.union([
   z.strictObject({ by: oneOf(['area', 'volume', 'medium']), units: z.number().positive() }),
 ]);
 
+const MEASURES: Readonly<Record<Space['by'], string>> = {
+  area: 'their surface, egg cartons included: say it in dm2',
+  volume: 'the volume of the bin: say it in litres',
+  medium: 'their medium: say it in grams',
+};
+
+/** A size in the measure the prey is crowded by, or none; else a Problem that says which would be right. */
+export function fittingSpace(species: PreySpecies, said: Space | null): Result<Space | null> {
+  const { crowding, commonName } = species;
+  if (said === null || crowding?.by === said.by) return ok(said);
+  const prey = sentenceCase(plural(commonName));
+  const sentence = crowding
+    ? `${prey} are crowded by ${MEASURES[crowding.by]}.`
+    : `It is not known how much room ${plural(commonName)} need: say how many heads fill the bin instead.`;
+  return err(problem('other-space', sentence, 'space'));
+}
+
 export const newBin = z.strictObject({
   name: text.default(''),
   species: someText,
@@ -39,6 +59,8 @@ export const newBin = z.strictObject({
 export async function newBinRow(scene: Scene, given: z.output<typeof newBin>): Promise<Result<BinRow>> {
   const species = findSpecies(scene.facts, given.species);
   if (!species.ok) return species;
+  const fits = fittingSpace(species.value, given.space);
+  if (!fits.ok) return fits;
   const room = await findRoom(scene.tx, given.room);
   if (!room.ok) return room;
   const [code] = await nextCodes(scene.tx, 'B', 1);

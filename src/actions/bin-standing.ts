@@ -14,8 +14,8 @@ export async function settingOn({ tx, facts }: Scene, day: DayNumber): Promise<S
 }
 
 /** The bin with its record up to a day. */
-export async function recordOf({ tx }: Scene, row: BinRow, day: DayNumber): Promise<Bin> {
-  const events = await tx.ask(binEvents(day));
+export async function recordOf({ tx, facts }: Scene, row: BinRow, day: DayNumber): Promise<Bin> {
+  const events = await tx.ask(binEvents(day, facts.policy.learnDays.value));
   return binOf(
     row,
     events.filter(({ bin }) => bin === row.code),

@@ -1,11 +1,16 @@
 /** Records a count by hand; with lengths it says all there is in the bin. */
 import { z } from 'zod';
+import type { DayNumber } from '../husbandry/calendar.ts';
+import { headsSince } from '../husbandry/larder/index.ts';
 import { problem } from '../husbandry/problems.ts';
-import { err } from '../husbandry/result.ts';
+import { err, ok, type Result } from '../husbandry/result.ts';
+import { spokenDay } from '../husbandry/supply/index.ts';
 import { observe } from './bin-fields.ts';
-import { civilDay, formId, headsOrNone, preyMm, someText } from './fields.ts';
+import { recordOf } from './bin-standing.ts';
+import { civilDay, flag, formId, headsOrNone, preyMm, someText } from './fields.ts';
+import { findBin } from './find.ts';
 import { swapped } from './parse.ts';
-import { action } from './perform.ts';
+import { action, type Scene } from './perform.ts';
 
 export const countBin = action({
   verb: 'count-bin',
@@ -15,16 +20,43 @@ export const countBin = action({
     fromMm: preyMm.optional(),
     toMm: preyMm.optional(),
     day: civilDay.optional(),
+    /** The keeper insists, though more was taken out since than was counted. */
+    sure: flag.default(false),
     formId,
   }),
   pastDays: ['day'],
-  body: async (scene, { bin, heads, fromMm, toMm, day }) => {
+  body: async (scene, { bin, heads, fromMm, toMm, day = scene.now.today, sure }) => {
     if ((fromMm === undefined) !== (toMm === undefined))
       return err(problem('half-a-size', 'Give both lengths, least and greatest, or none.', 'fromMm'));
     const backwards = swapped(fromMm ?? null, toMm ?? null, 'fromMm');
     if (backwards !== null) return err(backwards);
+    const enough = sure ? ok(null) : await enoughFor(scene, { bin, heads, day });
+    if (!enough.ok) return enough;
     const lengths = { fromMm: fromMm ?? null, toMm: toMm ?? null };
-    const entry = { day: day ?? scene.now.today, kind: 'counted', bin, heads, ...lengths } as const;
+    const entry = { day, kind: 'counted', bin, heads, ...lengths } as const;
     return observe(scene, entry, `Counted ${heads} in ${bin}`);
   },
 });
+
+interface Counted {
+  readonly bin: string;
+  readonly heads: number;
+  readonly day: DayNumber;
+}
+
+/** Whether a count leaves enough for what was taken out after it. */
+async function enoughFor(scene: Scene, { bin: code, heads, day }: Counted): Promise<Result<null>> {
+  if (day >= scene.now.today) return ok(null);
+  const row = await findBin(scene.tx, code);
+  if (!row.ok) return row;
+  const { events } = await recordOf(scene, row.value, scene.now.today);
+  const { fed, out, came } = headsSince(events, day);
+  if (fed + out <= heads + came) return ok(null);
+  const gone = [said(fed, 'fed'), said(out, 'taken out')].filter((words) => words !== '').join(' and ');
+  const added = came > 0 ? `, and ${came} came in` : '';
+  const sentence = `You wrote ${heads}, but ${gone} since ${spokenDay(day)}${added}. Is the number right, and the day? Write them again, or tick that you are sure.`;
+  return err(problem('less-than-taken', sentence, 'heads'));
+}
+
+const said = (heads: number, how: string): string =>
+  heads === 0 ? '' : `${heads} ${heads === 1 ? 'was' : 'were'} ${how}`;

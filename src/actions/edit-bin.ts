@@ -2,9 +2,9 @@
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
 import { binRemarks } from '../husbandry/supply/index.ts';
-import { capacity, role } from './bin-fields.ts';
+import { capacity, fittingSpace, role, space } from './bin-fields.ts';
 import { recordOf, settingOn } from './bin-standing.ts';
-import { asOf, flag, formId, longText, someText } from './fields.ts';
+import { asOf, flag, formId, longText, someText, text } from './fields.ts';
 import { findRoom, findRow } from './find.ts';
 import { nothingExpected } from './in-use.ts';
 import { action } from './perform.ts';
@@ -21,6 +21,8 @@ export const editBin = action({
     room: someText.optional(),
     capacity: capacity.optional(),
     keepAdults: flag.optional(),
+    space: space.optional(),
+    origin: text.optional(),
     notes: longText.optional(),
     closed: flag.optional(),
     asOf,
@@ -32,6 +34,9 @@ export const editBin = action({
     if (!bin.ok) return bin;
     const free = await unlessChanged(tx, { noun: 'bin', code, asOf: seen });
     if (!free.ok) return free;
+    const species = facts.species.get(bin.value.species);
+    const fits = species ? fittingSpace(species, fields.space ?? null) : ok(null);
+    if (!fits.ok) return fits;
     const room = await findRoom(tx, word ?? bin.value.room);
     if (!room.ok) return room;
     const expected = fields.closed === true ? await nothingExpected(tx, facts, bin.value) : ok(null);

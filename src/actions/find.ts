@@ -18,6 +18,7 @@ import {
 
 const NOUN_WORDS: Readonly<Record<Noun, string>> = {
   kind: 'kind',
+  numbers: 'set of numbers',
   room: 'room',
   animal: 'animal',
   bin: 'bin',

@@ -28,7 +28,9 @@ export interface Into {
 export async function placeFor(scene: Scene, { from, to, role, name }: Going): Promise<Result<Into>> {
   if (to === '') {
     const made = await newBinRow(scene, { ...ofSame(from), role, name });
-    return made.ok ? ok({ bin: made.value, made: [made.value] }) : made;
+    if (!made.ok) return made;
+    const bin = { ...made.value, ...keptLike(from, role) };
+    return ok({ bin, made: [bin] });
   }
   const bin = await findBin(scene.tx, to, 'to');
   if (!bin.ok) return bin;
@@ -47,12 +49,17 @@ const ofSame = ({ species, room, name, demo }: BinRow) => ({
   notes: '',
 });
 
+/** Quarantine goes with the prey; a second bin of the same use is kept as the first. */
+const keptLike = ({ quarantineUntil, keepAdults, ownC, ...from }: BinRow, role: BinRole) =>
+  role === from.role ? { quarantineUntil, keepAdults, ownC } : { quarantineUntil };
+
 /** Another bin of the same species, both alive or both frozen; a cup takes nobody in. */
 export function holdsSame({ facts }: Scene, from: BinRow, to: BinRow): Result<null> {
   const wrong = (code: string, sentence: string) => err(problem(code, sentence, 'to'));
   if (from.code === to.code) return wrong('same-bin', `"${to.code}" is the bin it comes from.`);
   const prey = plural(facts.species.get(to.species)?.commonName ?? 'other prey');
   if (from.species !== to.species) return wrong('other-species', `"${to.name}" holds ${prey}.`);
+  if (to.role === 'cup') return wrong('is-a-cup', `"${to.name}" is a cup: start a new one instead.`);
   if (to.role === 'frozen' && from.role !== 'frozen')
     return wrong('is-frozen', `"${to.name}" holds frozen ${prey}; cull into it instead.`);
   if (from.role === 'frozen' && to.role !== 'frozen')

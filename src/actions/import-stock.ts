@@ -11,12 +11,13 @@ import {
 } from '../intake/index.ts';
 import { type BinRow, type LotBrought, lotsBrought, rowsOf } from '../store/index.ts';
 import type { Context } from './context.ts';
+import { factsNow } from './facts-now.ts';
 import { type Imported, type ListGiven, writeReading } from './import-list.ts';
 import { inRooms, withoutChangesOf } from './import-places.ts';
 import type { importRows } from './import-rows.ts';
 
 export async function importStock(context: Context, given: ListGiven): Promise<Result<Imported<StockEntry>>> {
-  const { facts } = context;
+  const facts = await factsNow(context);
   const rooms = await context.store.ask(rowsOf('room', { where: 'closed = 0' }));
   const read = readStock(given.bytes, {
     ...given.options,

@@ -23,20 +23,20 @@ import {
 } from '../store/index.ts';
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
-import { changedKinds } from './facts-now.ts';
+import { bookChanges } from './facts-now.ts';
 import { fedFrom } from './record.ts';
 
-const questions = (day: DayNumber) => ({
+const questions = (day: DayNumber, learnDays: number) => ({
   revision,
   animals: rowsOf('animal', { where: 'left_day is null or left_day > ?', args: [day] }),
   records: animalRecords(day),
   bins: rowsOf('bin', { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' }),
-  events: binEvents(day),
+  events: binEvents(day, learnDays),
   deliveries: rowsOf('delivery', { where: "state = 'expected'" }),
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
   rooms: rowsOf('room'),
   settings,
-  changedKinds,
+  ...bookChanges,
 });
 
 /** The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. */
@@ -45,8 +45,8 @@ export async function loadSnapshot(
   day?: DayNumber,
 ): Promise<Snapshot> {
   const today = day ?? clock().today;
-  const found = await store.askAll(questions(today));
-  const facts = factsWith(book, found.changedKinds);
+  const found = await store.askAll(questions(today, book.policy.learnDays.value));
+  const facts = factsWith(book, found);
   const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays, walk } = found.settings;
   return {
     today,

@@ -25,7 +25,7 @@ interface Transfer extends Pick<Out, 'heads' | 'lengths' | 'sure'> {
   readonly from: string;
   readonly to: string;
   readonly name: string;
-  /** Role of a new bin. */
+  /** Role of a new bin; what is frozen stays frozen. */
   readonly role: (from: BinRow) => BinRole;
   readonly day: DayNumber | undefined;
   /** 'Harvested', 'Moved'. */
@@ -43,7 +43,7 @@ export async function transfer(scene: Scene, given: Transfer): Promise<Result<Bo
     from: from.value,
     to: given.to,
     name,
-    role: given.role(from.value),
+    role: from.value.role === 'frozen' ? 'frozen' : given.role(from.value),
   });
   if (!into.ok) return into;
   const taken = await takeOut(scene, { ...given, bin: from.value, day, kind: 'moved out' });

@@ -105,4 +105,5 @@ export const policy: Policy = {
   colonyChance: memory(0.9, '1', CHOICE),
   colonyReplicates: memory(200, 'replicates', CHOICE),
   colonyMostTimes: memory(8, 'times the smallest', CHOICE),
+  colonyWholeMost: memory(50, 'breeders', CHOICE),
 };

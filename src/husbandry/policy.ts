@@ -142,6 +142,8 @@ export interface Policy {
   /** Replicates of a colony in whole animals, and the greatest colony tried, in times the smallest by means. */
   readonly colonyReplicates: Sourced;
   readonly colonyMostTimes: Sourced;
+  /** Most breeders followed as whole animals; a larger colony is judged by an equal part. */
+  readonly colonyWholeMost: Sourced;
   /** Days looked ahead after a crash; and the rise of a group's chance to run out that is told. */
   readonly crashDays: Sourced;
   readonly crashRise: Sourced;

@@ -6,6 +6,7 @@ export { readCount } from './cells/count.ts';
 export { DATE_ORDERS, type DateOrder } from './cells/date-order.ts';
 export { LENGTH_UNITS, type LengthRead, type LengthUnit, readLength, readUnit } from './cells/length.ts';
 export { readMass } from './cells/mass.ts';
+export { readSpace } from './cells/space.ts';
 export { readTemperature, type TemperatureUnit } from './cells/temperature.ts';
 export type { ColumnMatch, Mapping } from './columns/mapping.ts';
 export { ANIMAL_COLUMNS, type AnimalColumn, STOCK_COLUMNS, type StockColumn } from './columns/words.ts';

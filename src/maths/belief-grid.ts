@@ -69,10 +69,13 @@ export function gammaGrid(cv: number): Grid {
 /** Equally likely ranks by which a belief is laid out for draws. */
 export const RANK_SHARES = midShares(128);
 
-/** Weights that sum to 1 from their logarithms. */
+/** ln of a share of the greatest weight that counts as none. */
+const HARDLY = -20;
+
+/** Weights that sum to 1 from their logarithms; what is hardly anything beside the greatest is none. */
 export function normalised(lnWeights: Float64Array): Float64Array {
   const most = lnWeights.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  const weights = lnWeights.map((ln) => Math.exp(ln - most));
+  const weights = lnWeights.map((ln) => (ln - most < HARDLY ? 0 : Math.exp(ln - most)));
   const sum = weights.reduce((a, b) => a + b, 0);
   return weights.map((weight) => weight / sum);
 }

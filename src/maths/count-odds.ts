@@ -9,16 +9,16 @@ const HARDLY = -700;
 const lnChoose = (n: number, k: number): number => lnGamma(n + 1) - lnGamma(k + 1) - lnGamma(n - k + 1);
 
 /** ln C(n, k) p^k (1 - p)^(n - k); n need not be whole. */
-export function lnBinomial(k: number, n: number, p: number): number {
+function lnBinomial(k: number, n: number, p: number): number {
   if (k > n) return HARDLY;
   return lnChoose(n, k) + k * Math.log(p) + (n > k ? (n - k) * Math.log1p(-p) : 0);
 }
 
 /** ln e^-m m^k / k! */
-export const lnPoisson = (k: number, mean: number): number => k * Math.log(mean) - mean - lnGamma(k + 1);
+const lnPoisson = (k: number, mean: number): number => k * Math.log(mean) - mean - lnGamma(k + 1);
 
 /** ln G(r + k) / (G(r) k!) p^r (1 - p)^k: a Poisson count whose mean is gamma of shape r and rate p/(1 - p). */
-export const lnNegativeBinomial = (k: number, r: number, p: number): number =>
+const lnNegativeBinomial = (k: number, r: number, p: number): number =>
   lnGamma(r + k) - lnGamma(r) - lnGamma(k + 1) + r * Math.log(p) + k * Math.log1p(-p);
 
 /**

@@ -42,11 +42,11 @@ export function measured(before: Moments, reading: number, errorLogSd: number): 
   };
 }
 
-const POINTS = midShares(32).map(normalQuantile);
+const POINTS = midShares(28).map(normalQuantile);
 /** Parts of less weight than this move no quantile that is shown. */
-const NO_WEIGHT = 1e-6;
+const NO_WEIGHT = 1e-4;
 
-/** Quantiles of a mixture of log-normals, each told by 32 equally likely points; a part of mean 0 is 0. */
+/** Quantiles of a mixture of log-normals, each told by 28 equally likely points; a part of mean 0 is 0. */
 export function mixtureQuantiles(
   parts: readonly (Moments & { readonly weight: number })[],
   shares: readonly number[],

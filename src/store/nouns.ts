@@ -2,6 +2,7 @@
 import type { ChangedKind, LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { BinRole, Space, Where } from '../husbandry/larder/index.ts';
+import type { ChangedNumbers } from '../husbandry/own-numbers.ts';
 import type { PlannedChange, Room, SacRecord, TempSeries } from '../husbandry/snapshot.ts';
 import type { Mm } from '../husbandry/units.ts';
 
@@ -103,6 +104,7 @@ export interface SettingRow {
 
 export interface Rows {
   readonly kind: ChangedKind;
+  readonly numbers: ChangedNumbers;
   readonly room: RoomRow;
   readonly animal: AnimalRow;
   readonly bin: BinRow;
@@ -118,6 +120,7 @@ type Columns<T> = { readonly [Name in keyof T]-?: Column };
 /** Columns by noun; the first names the row. A row naming another comes after it in this list. */
 export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
   kind: { code: 'plain', base: 'plain', changes: 'json' },
+  numbers: { code: 'plain', changes: 'json' },
   room: {
     code: 'plain',
     name: 'plain',

@@ -61,10 +61,11 @@ export interface BinEventRow {
 }
 
 /**
- * Events of every bin in use, by day and then as written, from the last count that says all on its own: heads with
- * their lengths, or none left; where it was placed, from the beginning. What was offered from a bin in one act is one event.
+ * Events of every bin in use, by day and then as written, `learnDays` and more back: from the last count before that says
+ * all on its own, heads with their lengths, or none left; where it was placed, from the beginning. What was offered from
+ * a bin in one act is one event.
  */
-export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
+export const binEvents = (day: DayNumber, learnDays: number): Query<readonly BinEventRow[]> => ({
   ...jsonQuery<readonly BinEventRow[]>(
     `select json_group_array(json_object('bin', bin, 'day', civil_day, 'kind', kind, 'heads', heads, 'fromMm', from_mm,
        'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
@@ -76,7 +77,7 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
        with anchor as materialized (
          select b.code as bin, (
            select c.id from entry c
-           where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :day and c.kind = 'counted'
+           where b.role <> 'cup' and c.bin = b.code and c.voided = 0 and c.civil_day <= :from and c.kind = 'counted'
              and (c.from_mm is not null or c.heads = 0)
            order by c.civil_day desc, c.id desc limit 1) as id
          from bin b where b.closed = 0),
@@ -88,7 +89,7 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
            on e.bin = start.bin and e.voided = 0 and e.civil_day between start.day and :day
          where (e.civil_day > start.day or e.id >= start.id) and e.kind <> 'placed'
          union all
-         select e.* from start cross join entry e on e.bin = start.bin
+         select e.* from start cross join entry e indexed by entry_placed on e.bin = start.bin
          where e.voided = 0 and e.kind = 'placed' and e.civil_day <= :day)
        select e.bin, e.civil_day, e.kind, e.details, min(e.id) as id, sum(e.heads) as heads,
          min(e.from_mm) as from_mm, max(e.to_mm) as to_mm
@@ -96,7 +97,7 @@ export const binEvents = (day: DayNumber): Query<readonly BinEventRow[]> => ({
        group by e.bin, e.civil_day, iif(e.kind = 'offered', -e.act, e.id)
        order by e.bin, e.civil_day, min(e.id))`,
   ),
-  args: { day },
+  args: { day, from: day - learnDays },
 });
 
 /** The last lot that came into a bin or was written down with it, and the last day any came; by bin. */

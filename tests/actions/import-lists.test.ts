@@ -117,7 +117,10 @@ test('a later lot is added to its bin; another number for the same lot is a coun
     { kind: 'delivered', lot: { heads: 500 } },
     { kind: 'delivered', lot: { heads: 200 }, day: 19_999 },
   ]);
-  expect(bins.find(({ name }) => name === 'Tub')?.events).toMatchObject([{ kind: 'counted', heads: 90 }]);
+  expect(bins.find(({ name }) => name === 'Tub')?.events.at(-1)).toMatchObject({
+    kind: 'counted',
+    heads: 90,
+  });
 });
 
 test('the same form twice, even at once, is one import', async () => {

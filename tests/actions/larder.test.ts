@@ -40,18 +40,37 @@ test('every observation becomes an event of its day, in the order written', asyn
   ]);
 });
 
-test('events begin with the last count that says all: lengths given, or none left', async () => {
+test('events begin with the last count that says all, lengths given or none left, and lies far enough back', async () => {
   const room = await furnished();
   good(await discard(room, { bin: 'B1', heads: 10 }));
   good(await countBin(room, { bin: 'B1', heads: 120 }));
-  expect(await eventsOf(room, 'B1')).toHaveLength(3);
   good(await countBin(room, { bin: 'B1', heads: 110, fromMm: 6, toMm: 9 }));
   good(await discard(room, { bin: 'B1', heads: 1 }));
+  expect(await eventsOf(room, 'B1')).toHaveLength(5);
+  room.pass(room.facts.policy.learnDays.value);
   expect((await eventsOf(room, 'B1')).map(({ kind }) => kind)).toEqual(['counted', 'discarded']);
   good(await countBin(room, { bin: 'B1', heads: 0 }));
-  expect(await eventsOf(room, 'B1')).toEqual([
-    { day: TODAY, kind: 'counted', heads: 0, fromMm: null, toMm: null },
-  ]);
+  expect((await eventsOf(room, 'B1')).map(({ kind }) => kind)).toEqual(['counted', 'discarded', 'counted']);
+  room.pass(room.facts.policy.learnDays.value);
+  expect(await eventsOf(room, 'B1')).toMatchObject([{ kind: 'counted', heads: 0 }]);
+});
+
+test('a count below what was taken out since asks, and is written where the keeper is sure', async () => {
+  const room = await furnished();
+  const day = room.date(0);
+  room.pass(5);
+  good(await discard(room, { bin: 'B1', heads: 35 }));
+  const early = { bin: 'B1', heads: 20, day };
+  expect(await countBin(room, early)).toMatchObject({
+    problem: {
+      code: 'less-than-taken',
+      field: 'heads',
+      sentence: expect.stringContaining('You wrote 20, but 35 were taken out since '),
+    },
+  });
+  good(await countBin(room, { ...early, heads: 35 }));
+  good(await countBin(room, { ...early, sure: true }));
+  good(await countBin(room, { bin: 'B1', heads: 2 }));
 });
 
 test('a delivery comes late, short, dead in part and of another size', async () => {

@@ -49,6 +49,7 @@ test('where a bin was placed is known after a count that says all', async () => 
   good(await coldStore(room, { bin: 'B4', tempC: 9 }));
   room.pass(121);
   good(await countBin(room, { bin: 'B4', heads: 450, fromMm: 14, toMm: 22 }));
+  room.pass(room.facts.policy.learnDays.value);
   const bin = await binIn(room, 'B4');
   expect(bin.events.map(({ kind }) => kind)).toEqual(['placed', 'counted']);
   expect(binRemarks(await loadSnapshot(room), bin).join(' ')).toContain(

@@ -108,6 +108,10 @@ test('the culled are frozen into a stock of their species, made when there is no
   expect(await headsOf(room, stock.code, { fromMm: 6, toMm: 8 })).toBeGreaterThan(30);
   expect(problemOf(await cull(room, { bin: stock.code, heads: 1, how: 'frozen' }))).toContain('dead already');
   expect(problemOf(await move(room, { from: 'B3', to: stock.code, heads: 1 }))).toContain('cull into it');
+  const alive = await harvest(room, { bin: stock.code, heads: 5, fromMm: 6, toMm: 12, to: 'B3' });
+  expect(problemOf(alive)).toContain('frozen ones do not go in');
+  const apart = good(await harvest(room, { bin: stock.code, heads: 5, fromMm: 6, toMm: 12 }));
+  expect(await binIn(room, apart.reply.bin)).toMatchObject({ role: 'frozen' });
 });
 
 test('prey moves in one size or in all, to its own kind alone', async () => {
@@ -128,7 +132,7 @@ test('a split halves every size; all of a bin merges back, and the empty one is 
   const [all, small] = [await headsOf(room, 'B1'), await headsOf(room, 'B1', { fromMm: 0, toMm: 12 })];
   const split = good(await splitBin(room, { bin: 'B1', percent: 50, name: 'Second line' }));
   const { bin } = split.reply;
-  expect(await binIn(room, bin)).toMatchObject({ role: 'colony', name: 'Second line' });
+  expect(await binIn(room, bin)).toMatchObject({ role: 'colony', name: 'Second line', keepAdults: true });
   expect(Math.abs((await headsOf(room, bin)) - all / 2)).toBeLessThan(1);
   expect((await headsOf(room, bin, { fromMm: 0, toMm: 12 })) / (small / 2)).toBeCloseTo(1, 1);
   const merged = good(await mergeBins(room, { bin, to: 'B1' }));
@@ -164,6 +168,8 @@ test('a bin kept apart asks before anything leaves it or joins it', async () => 
   );
   expect(problemOf(await mergeBins(room, { bin: 'B3', to: 'B5' }))).toContain('kept apart');
   good(await move(room, { ...wanted, sure: true }));
+  const half = good(await splitBin(room, { bin: 'B5', percent: 50, sure: true })).reply.bin;
+  expect((await binIn(room, half)).quarantineUntil).toBe((await binIn(room, 'B5')).quarantineUntil);
   room.pass(7);
   good(await move(room, wanted));
   good(await quarantine(room, { bin: 'B5', days: 7 }));

@@ -11,7 +11,9 @@ const LONGEST_MS = 120_000;
 const NO_ACTS = [
   'answerHere',
   'answerTo',
+  'askColony',
   'askCover',
+  'askHarvests',
   'askSunday',
   'askWeeks',
   'eveningOfAct',

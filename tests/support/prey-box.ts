@@ -1,6 +1,16 @@
 /** Boxes of an invented generator as the program sees them: a species' numbers handed over, a keeper's notes as events. */
 import type { Bin, BinEvent } from '../../src/husbandry/larder/bin.ts';
-import { type Belief, beliefOf, chainOf, steadyClimate } from '../../src/husbandry/larder/index.ts';
+import {
+  type Belief,
+  beliefOf,
+  type Chain,
+  chainOf,
+  headsWithin,
+  type Life,
+  nextDay,
+  steadyClimate,
+  totalHeads,
+} from '../../src/husbandry/larder/index.ts';
 import type { Policy } from '../../src/husbandry/policy.ts';
 import { developmentOnDay } from '../../src/husbandry/prey/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/species.ts';
@@ -59,10 +69,16 @@ function eventOf(note: Note): BinEvent {
 }
 
 /** The holding bin these notes are kept of. */
-export const boxOf = ({ species }: Kept, notes: readonly Note[]): Bin =>
+const boxOf = ({ species }: Kept, notes: readonly Note[]): Bin =>
   binWith({ code: 'B1', species: species.code, events: notes.map(eventOf) });
 
-const chains = new WeakMap<PreySpecies, ReturnType<typeof chainOf>>();
+const chains = new WeakMap<PreySpecies, Chain>();
+
+function chainFor(species: PreySpecies): Chain {
+  const chain = chains.get(species) ?? chainOf(species);
+  chains.set(species, chain);
+  return chain;
+}
 
 /** What the program makes of the notes on a day. */
 export function believed(
@@ -71,8 +87,27 @@ export function believed(
   day: number,
   policy: Policy = facts.policy,
 ): Belief {
-  const chain = chains.get(kept.species) ?? chainOf(kept.species);
-  chains.set(kept.species, chain);
+  const chain = chainFor(kept.species);
   const climate = steadyClimate({ minC: kept.tempC, maxC: kept.tempC });
   return beliefOf(boxOf(kept, notes), day, { chain, policy, climate });
+}
+
+/** The day on which half of a box will be longer than a length, at the likeliest speed. */
+export function dayLonger(
+  kept: Kept,
+  notes: readonly Note[],
+  { today, mm }: { today: number; mm: number },
+): number {
+  const { speed, stateAt } = believed(kept, notes, today);
+  const life: Life = {
+    chain: chainFor(kept.species),
+    bin: boxOf(kept, notes),
+    climate: steadyClimate({ minC: kept.tempC, maxC: kept.tempC }),
+    speed: speed.mid,
+  };
+  let [state, day] = [stateAt(speed.mid), today];
+  const isLonger = () =>
+    2 * headsWithin(life.chain, state.heads, { fromMm: mm, toMm: 1000 }) >= totalHeads(state.heads);
+  for (; !isLonger(); day += 1) state = nextDay(life, state, day).state;
+  return day;
 }

@@ -2,8 +2,10 @@
 import type { BookProps } from '../../views/pages/book.tsx';
 import type { KindProps, StageView } from '../../views/pages/kind.tsx';
 import type { NewKindProps } from '../../views/pages/kind-new.tsx';
+import type { MethodProps } from '../../views/pages/method.tsx';
 import type { PreyProps } from '../../views/pages/prey.tsx';
 import type { EffectSide } from '../../views/partials/effect.tsx';
+import type { NumberFormProps, NumberGroup } from '../../views/partials/number-form.tsx';
 import type { NumberLine } from '../../views/partials/own-numbers.tsx';
 import { forms, shell, TODAY } from './view-fixtures.ts';
 
@@ -190,6 +192,7 @@ export const bookProps: BookProps = {
       commonName: 'house cricket',
       lengths: '2–20 mm',
       sizes: 'pinhead, small',
+      changed: 2,
     },
   ],
 };
@@ -201,29 +204,65 @@ export const newKindProps: NewKindProps = {
   from: 'tarantula',
 };
 
-export const preyProps: PreyProps = {
-  shell,
+/** A sheet of an invented species. */
+const sheet: PreyProps['sheet'] = {
+  species: 'acheta-domesticus',
   name: 'Acheta domesticus',
   commonName: 'house cricket',
-  cautions: [
-    { text: 'A permit is needed here.', source: 'a seller', others: [{ said: 'there too', source: null }] },
+  tempC: 28,
+  develops: true,
+  stages: [
+    { name: 'egg', kind: 'egg', days: 12, cv: 0.2, survival: 1 },
+    { name: 'first young', kind: 'young', days: 18.2, cv: 0.22, survival: 0.85 },
   ],
-  notes: ['Inactive below about 20 °C.'],
-  groups: [
+  hatchToAdult: { days: 49.6, cv: 0.12, survival: 0.815 },
+  adultDays: 62,
+  byAge: [
+    { ageDays: 0, massMg: 0.6, lengthMm: 2.2, alive: 1 },
+    { ageDays: 7, massMg: 4, lengthMm: 4.1, alive: 0.93 },
+  ],
+  growth: { perWeek: 1.24, doublingDays: 21 },
+  remarks: ['28 °C is outside what was measured of its laying (18-26 °C).'],
+};
+
+const growth: NumberGroup = {
+  code: 'Growth-egg-to-adult',
+  about: 'Growth: egg to adult',
+  lines: [
     {
-      about: 'Growth',
-      lines: [
-        {
-          what: 'Egg to adult: days measured',
-          value: '66 days at 30 °C',
-          status: 'published',
-          source: 'A. Writer (2001). Crickets',
-          others: [{ said: '4 weeks as a nymph', source: 'rearing notes' }],
-          why: 'measured',
-        },
-      ],
+      field: 'span.egg-to-adult.points',
+      what: 'Days measured',
+      value: '66 days at 30 °C',
+      status: 'published',
+      source: 'A. Writer (2001). Crickets',
+      own: null,
+      others: [{ said: '4 weeks as a nymph', source: 'rearing notes' }],
+      whyNotTheirs: 'measured',
+    },
+    { ...(lines[0] as NumberLine), field: 'span.egg-to-adult.degreeDays', what: 'Warmth needed above that' },
+  ],
+};
+
+const sent = { forms, revision: 41, groups: [growth] };
+
+export const preyProps: PreyProps = {
+  ...sent,
+  shell,
+  unit,
+  code: 'acheta-domesticus',
+  name: 'Acheta domesticus',
+  commonName: 'house cricket',
+  sheet,
+  asked: { typed: '28 °C', problem: null },
+  cautions: [
+    {
+      text: 'A permit is needed here.',
+      source: 'https://example.org/papers/of-a-name-too-long-for-the-screen-of-a-phone/2012',
+      others: [{ said: 'there too', source: null }],
     },
   ],
+  notes: ['Inactive below about 20 °C.'],
+  form: null,
   leftOut: [
     { span: 'nymph', tempC: 24, days: 94, foretoldDays: 87, error: -0.07, isEnd: true },
     {
@@ -235,4 +274,63 @@ export const preyProps: PreyProps = {
       isEnd: false,
     },
   ],
+  history: kindProps.history,
+};
+
+/** A form with one figure that cannot be. */
+const form: NumberFormProps = {
+  forms: {
+    formId: 'page-1',
+    refused: {
+      form: 'numbers',
+      values: { 'span.egg-to-adult.points.30': '9000' },
+      problems: { 'span.egg-to-adult.points.30': '"9000" is not a time from 0.2 to 3,000 days.' },
+    },
+  },
+  action: '/book/prey/acheta-domesticus/numbers',
+  back: '/book/prey/acheta-domesticus',
+  revision: 41,
+  group: growth.code,
+  about: growth.about,
+  numbers: [
+    {
+      what: 'Days measured',
+      fields: [
+        { name: 'span.egg-to-adult.points.18', label: 'At 18 °C, days', start: '200.5' },
+        { name: 'span.egg-to-adult.points.30', label: 'At 30 °C, days', start: '66.26' },
+      ],
+    },
+    {
+      what: 'Grows fastest at',
+      fields: [{ name: 'span.egg-to-adult.optimumC', label: 'Grows fastest at, °C', start: '35' }],
+    },
+  ],
+};
+
+/** The form open, too cold to grow, and a temperature nobody can read. */
+export const preyChangeProps: PreyProps = {
+  ...preyProps,
+  form,
+  asked: { typed: 'warm', problem: '"warm" is not a temperature; write it as 26 C or 79 F.' },
+  sheet: {
+    ...sheet,
+    tempC: 10,
+    develops: false,
+    stages: sheet.stages.map((stage) => ({ ...stage, days: null, survival: null })),
+    hatchToAdult: { days: null, cv: 0.12, survival: null },
+    byAge: [],
+    growth: null,
+  },
+};
+
+export const methodProps: MethodProps = {
+  ...sent,
+  shell,
+  groups: [
+    { ...growth, code: 'Verdict', about: 'Verdict' },
+    { ...growth, code: 'Keeping', about: 'Keeping', lines: growth.lines.slice(0, 1) },
+  ],
+  form: null,
+  fixed: [{ what: 'Replicates', value: '400 replicates', status: 'from memory', source: 'our choice' }],
+  history: [],
 };

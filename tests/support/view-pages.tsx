@@ -27,6 +27,7 @@ import { LabelsPage } from '../../views/pages/labels.tsx';
 import { LarderPage } from '../../views/pages/larder.tsx';
 import { LeftPage } from '../../views/pages/left.tsx';
 import { LoginPage } from '../../views/pages/login.tsx';
+import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
@@ -40,7 +41,16 @@ import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from './view-bins.ts';
-import { bookProps, kindProps, kindRuleProps, kindWholeProps, newKindProps, preyProps } from './view-book.ts';
+import {
+  bookProps,
+  kindProps,
+  kindRuleProps,
+  kindWholeProps,
+  methodProps,
+  newKindProps,
+  preyChangeProps,
+  preyProps,
+} from './view-book.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
@@ -137,6 +147,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),
+    'prey-change': markup(<PreyPage {...preyChangeProps} shell={own} />),
+    method: markup(<MethodPage {...methodProps} shell={own} />),
+    'method-change': markup(<MethodPage {...methodProps} form={preyChangeProps.form} shell={own} />),
     kind: markup(<KindPage {...kindProps} shell={own} />),
     'kind-rule': markup(<KindPage {...kindRuleProps} shell={own} />),
     'kind-whole': markup(<KindPage {...kindWholeProps} shell={own} />),

@@ -188,6 +188,8 @@ it('a new bin asks what it is, what is in it and of what size', () => {
       'room',
       'capacity',
       'keepAdults',
+      'space',
+      'origin',
       'heads',
       'size',
       'day',

@@ -6,7 +6,7 @@ import { ActForm } from '../partials/act.tsx';
 import { SubmitButtons } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, PostForm, Select } from '../partials/form.tsx';
 import { type BinAct, paths } from '../paths.ts';
-import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
+import { type BinActsProps, OnDay, Sure } from './bin-act-parts.tsx';
 import { Dead } from './bin-losses.tsx';
 import { Keeping } from './bin-place.tsx';
 import { Discard, Parting, TakeOut } from './bin-take.tsx';
@@ -142,6 +142,7 @@ const Count = (props: BinActsProps) => {
       <Field entry={entry} name="heads" label="Heads alive" type="number" min="0" required />
       <Select entry={entry} name="size" label="Size" none="Not looked at" options={props.sizes} />
       <OnDay {...props} act="count" />
+      <Sure entry={entry} />
     </ActForm>
   );
 };

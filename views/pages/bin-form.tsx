@@ -1,7 +1,7 @@
 /** Adding a bin, colony or fly cup, and changing what was said of it. */
 
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import type { Bin, BinRole } from '../../src/husbandry/larder/index.ts';
+import type { Bin, BinRole, Space } from '../../src/husbandry/larder/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
 import type { Shell } from '../layout.tsx';
 import { RadioButtons, Toggle } from '../partials/choices.tsx';
@@ -10,7 +10,7 @@ import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
 
 /**
- * Form 'bin' posts `name`, `role`, `species`, `room`, `capacity` ('' or heads), `keepAdults` ('on' or absent);
+ * Form 'bin' posts `name`, `role`, `species`, `room`, `capacity` ('' or heads), `keepAdults` ('on' or absent), `space` ('40 l' or ''), `origin`;
  * a new one also `heads`, `size` (a trade size's value or '') and `day`, to `paths.newBin`; else to
  * `paths.binAct(code, 'edit')`.
  */
@@ -93,6 +93,20 @@ const What = ({ entry, bin, species, rooms, cupOf }: PartProps) => (
       start={bin?.capacity == null ? '' : `${bin.capacity}`}
       hint="Lets you say how full it looks with one tap. A guess will do."
     />
+    <Field
+      entry={entry}
+      name="space"
+      label="How large it is"
+      start={bin?.space ? spaceText(bin.space) : ''}
+      hint="Roaches and crickets: their surface with egg cartons, such as 60 dm2. Worms: litres. Flour beetles: grams of flour."
+    />
+    <Field
+      entry={entry}
+      name="origin"
+      label="Where it came from"
+      start={bin?.origin ?? ''}
+      hint="A shop, a friend, another colony: if one crashes, look at the others from there first."
+    />
     <div class="field">
       <Toggle
         name="keepAdults"
@@ -103,6 +117,10 @@ const What = ({ entry, bin, species, rooms, cupOf }: PartProps) => (
     </div>
   </>
 );
+
+/** '40 l', as it is typed. */
+const spaceText = ({ by, units }: Space): string => `${Number(units.toPrecision(4))} ${SPACE_UNITS[by]}`;
+const SPACE_UNITS = { area: 'dm2', volume: 'l', medium: 'g' } as const;
 
 const Inside = ({ entry, sizes, shell }: PartProps) => (
   <>

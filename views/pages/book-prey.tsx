@@ -1,5 +1,5 @@
 /** The prey the Book knows, by name, length and the sizes sold. */
-import { sentenceCase } from '../format.ts';
+import { counted, sentenceCase } from '../format.ts';
 import { paths } from '../paths.ts';
 
 export interface BookPrey {
@@ -10,6 +10,8 @@ export interface BookPrey {
   readonly lengths: string;
   /** 'pinhead, small, medium ...'. */
   readonly sizes: string;
+  /** Numbers the keeper changed. */
+  readonly changed: number;
 }
 
 export const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean }) => (
@@ -24,12 +26,13 @@ export const Prey = ({ prey, open }: { prey: readonly BookPrey[]; open: boolean 
         </tr>
       </thead>
       <tbody>
-        {prey.map(({ code, name, commonName, lengths, sizes }) => (
+        {prey.map(({ code, name, commonName, lengths, sizes, changed }) => (
           <tr>
             <th scope="row">
               <a href={paths.prey(code)}>{sentenceCase(commonName)}</a>
               <small>
                 <i>{name}</i>
+                {changed === 0 ? '' : `, ${counted(changed, 'value')} changed`}
               </small>
             </th>
             <td data-label="Lengths">{lengths}</td>

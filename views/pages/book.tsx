@@ -87,8 +87,9 @@ const Head = ({ kinds, ownKinds, preySpecies, standing }: BookProps) => {
         The Book knows {counted(kinds, 'kind')} of animal and {preySpecies} of prey
       </h1>
       <p class="lede">
-        {own}Every forecast rests on {total.toLocaleString('en-GB')} numbers. Open a kind to see where each
-        comes from, and change what you know better.
+        {own}Every forecast rests on {total.toLocaleString('en-GB')} numbers. Open a kind or prey to see where
+        each comes from, and change what you know better. What is made of them:{' '}
+        <a href={paths.method}>the method</a>.
       </p>
       <dl class="standing">
         {STATUSES.map((status) => (

@@ -1,10 +1,21 @@
-/** One prey species of the Book: what to mind, and every number with its source and what other works say. */
+/** One prey species of the Book: what it does at a temperature, what to mind, every number with its source and its form. */
 import type { LeftOut } from '../../src/husbandry/prey/index.ts';
 import { PERCENT } from '../../src/husbandry/units.ts';
 import { counted, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
-import { type OtherWork, otherWords, type SourceLine, Sources } from '../partials/sources.tsx';
+import type { PageForms } from '../partials/form.tsx';
+import { History, type HistoryLine } from '../partials/history.tsx';
+import {
+  NumberForm,
+  type NumberFormProps,
+  type NumberGroup,
+  NumberGroups,
+  ResetNumbers,
+} from '../partials/number-form.tsx';
+import { type OtherWork, otherWords } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
+import { preyLede } from '../prey-words.ts';
+import { PreySheet, type SheetProps } from './prey-sheet.tsx';
 
 export interface PreyCautionLine {
   readonly text: string;
@@ -12,43 +23,55 @@ export interface PreyCautionLine {
   readonly others: readonly OtherWork[];
 }
 
-/** Numbers that belong together. */
-export interface PreyLines {
-  /** 'Growth'. */
-  readonly about: string;
-  readonly lines: readonly SourceLine[];
-}
-
-export interface PreyProps {
+export interface PreyProps extends SheetProps {
   readonly shell: Shell;
+  readonly forms: PageForms;
+  readonly revision: number;
   readonly name: string;
   readonly commonName: string;
   readonly cautions: readonly PreyCautionLine[];
   readonly notes: readonly string[];
-  readonly groups: readonly PreyLines[];
+  readonly groups: readonly NumberGroup[];
+  /** The form that is open. */
+  readonly form: NumberFormProps | null;
   readonly leftOut: readonly LeftOut[];
+  readonly history: readonly HistoryLine[];
 }
 
 export const PreyPage = (props: PreyProps) => (
   <Layout shell={props.shell} title={sentenceCase(props.commonName)} here="more">
     <Head {...props} />
-    <section aria-labelledby="numbers">
-      <h2 id="numbers">Every number it is reckoned by</h2>
-      <p class="note">{disputedWords(props)}</p>
-      {props.groups.map(({ about, lines }) => (
-        <Sources sources={lines} summary={`${about}: ${counted(lines.length, 'number')}`} />
-      ))}
-    </section>
+    <PreySheet {...props} />
+    {props.form === null ? null : <NumberForm {...props.form} />}
+    <Numbers {...props} />
     <Foretold leftOut={props.leftOut} />
+    <History title="What you changed" lines={props.history} formId={props.forms.formId} />
   </Layout>
 );
 
-const Head = ({ commonName, name, cautions, notes }: PreyProps) => (
+const Numbers = (props: PreyProps) => (
+  <section aria-labelledby="every-number">
+    <h2 id="every-number">Every number it is reckoned by</h2>
+    <p class="note">
+      {disputedWords(props)} What is made of them: <a href={paths.method}>the method</a>.
+    </p>
+    <NumberGroups {...props} {...acts(props)} />
+    <ResetNumbers {...props} {...acts(props)} />
+  </section>
+);
+
+const acts = ({ code }: PreyProps) => ({
+  reset: paths.preyAct(code, 'reset'),
+  change: (group: string) => paths.changePrey(code, group),
+});
+
+const Head = ({ commonName, name, sheet, cautions, notes }: PreyProps) => (
   <header class="page-head">
     <p class="eyebrow">
       <a href={paths.book}>The Book</a> · Prey
     </p>
     <h1>{sentenceCase(commonName)}</h1>
+    <p class="lede">{preyLede(sheet)}</p>
     <p>
       <i>{name}</i>
     </p>
@@ -81,7 +104,7 @@ const Foretold = ({ leftOut }: { leftOut: readonly LeftOut[] }) =>
         Each measured temperature is left out in turn and reckoned from the others. The coldest and the
         warmest lie beyond the others and are the hardest.
       </p>
-      <table class="stacks">
+      <table class="stacks foretold">
         <thead>
           <tr>
             {['Left out', 'Measured', 'Foretold', 'Off by'].map((head) => (

@@ -1,7 +1,7 @@
 /** Values with where they come from; the keeper's own beside what the Book says, each with its reset. */
 import type { Status } from '../../src/husbandry/sourced.ts';
 import { AsOf, entryOf, type PageForms } from './form.tsx';
-import { SourcesTable, STATUS_WORDS } from './sources.tsx';
+import { Disputed, type OtherWork, SourcesTable, STATUS_WORDS } from './sources.tsx';
 
 export interface NumberLine {
   readonly field: string;
@@ -19,6 +19,9 @@ export interface NumberLine {
     readonly bookStatus: Status | null;
     readonly bookSource: string | null;
   } | null;
+  /** What other works say, and why the Book does not follow them. */
+  readonly others?: readonly OtherWork[];
+  readonly whyNotTheirs?: string | null;
 }
 
 interface OwnNumbersProps {
@@ -58,11 +61,14 @@ const Line = ({ line, ...props }: OwnNumbersProps & { readonly line: NumberLine 
     <tr class={own === null ? '' : 'is-yours'}>
       <th scope="row">{line.what}</th>
       <td>{line.value}</td>
-      <td>
+      <td data-label="Standing">
         {standing(line.status)}
         {own === null ? null : <small>since {own.since}</small>}
       </td>
-      <td>{own === null ? (line.source ?? '–') : <Beside {...props} line={line} own={own} />}</td>
+      <td {...(own === null ? { 'data-label': 'Source' } : {})}>
+        {own === null ? (line.source ?? '–') : <Beside {...props} line={line} own={own} />}
+        <Disputed others={line.others ?? []} why={line.whyNotTheirs ?? null} />
+      </td>
     </tr>
   );
 };

@@ -1,6 +1,7 @@
 /** Numbers with where they come from and how far to trust them. */
 import type { Child } from 'hono/jsx';
 import type { Status } from '../../src/husbandry/sourced.ts';
+import { paths } from '../paths.ts';
 
 export interface SourceLine {
   /** What the number is, such as 'Wait after a moult'. */
@@ -35,14 +36,22 @@ interface SourcesTableProps {
   /** Head of the first column. */
   readonly what: string;
   readonly children?: Child;
+  /** Below the table. */
+  readonly foot?: Child;
 }
 
 /** Sourced numbers behind a disclosure: what, value, standing, source. */
-export const SourcesTable = ({ class: look = 'sources', summary, what, children }: SourcesTableProps) => (
+export const SourcesTable = ({
+  class: look = 'sources',
+  summary,
+  what,
+  children,
+  foot,
+}: SourcesTableProps) => (
   <details class={look}>
     <summary>{summary}</summary>
     <div class="scroller">
-      <table>
+      <table class="stacks">
         <thead>
           <tr>
             {[what, 'Value', 'Standing', 'Source'].map((head) => (
@@ -53,6 +62,7 @@ export const SourcesTable = ({ class: look = 'sources', summary, what, children 
         <tbody>{children}</tbody>
       </table>
     </div>
+    {foot}
   </details>
 );
 
@@ -64,27 +74,37 @@ interface SourcesProps {
 
 export const Sources = ({ sources, summary }: SourcesProps) =>
   sources.length === 0 ? null : (
-    <SourcesTable summary={summary ?? `${sources.length} numbers used, with their sources`} what="Number">
+    <SourcesTable
+      summary={summary ?? `${sources.length} numbers used, with their sources`}
+      what="Number"
+      foot={<ToMethod />}
+    >
       {sources.map((line) => (
         <tr>
           <th scope="row">{line.what}</th>
           <td>{line.value}</td>
-          <td>{STATUS_WORDS[line.status]}</td>
-          <td>
+          <td data-label="Standing">{STATUS_WORDS[line.status]}</td>
+          <td data-label="Source">
             {line.source ?? '–'}
-            <Disputed line={line} />
+            <Disputed others={line.others ?? []} why={line.why ?? null} />
           </td>
         </tr>
       ))}
     </SourcesTable>
   );
 
+const ToMethod = () => (
+  <p class="note">
+    <a href={paths.method}>What is made of these numbers</a>
+  </p>
+);
+
 /** 'Others say: 38 days at 25 °C (a work).' */
 export const otherWords = ({ said, source }: OtherWork): string =>
   `Others say: ${said}${source === null ? '' : ` (${source})`}.`;
 
 /** Where works disagree: what the others say, and why the value shown is the one used. */
-const Disputed = ({ line: { others = [], why = null } }: { line: SourceLine }) => (
+export const Disputed = ({ others, why }: { others: readonly OtherWork[]; why: string | null }) => (
   <>
     {others.map((other) => (
       <p>{otherWords(other)}</p>

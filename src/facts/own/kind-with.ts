@@ -9,17 +9,8 @@ import type {
   StageRule,
   StageValues,
 } from '../../husbandry/animals/index.ts';
-import { civilDate } from '../../husbandry/calendar.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
-
-/** A number of the keeper's, with the unit of the one it replaces. */
-const yours = <T>({ unit }: Sourced<T>, { value, day, why }: Own<T>): Sourced<T> => ({
-  value,
-  unit,
-  source: 'keeper',
-  status: 'yours',
-  note: `since ${civilDate(day)}${why === undefined ? '' : `: ${why}`}`,
-});
+import { yours } from './yours.ts';
 
 const either = <T>(book: Sourced<T>, own: Own<NoInfer<T> | null> | undefined): Sourced<T> =>
   own === undefined || own.value === null ? book : yours(book, own as Own<T>);

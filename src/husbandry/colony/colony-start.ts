@@ -3,6 +3,7 @@ import { solver } from '../../maths/linear-programme.ts';
 import type { ColonyGrowth } from '../larder/index.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Snapshot } from '../snapshot.ts';
+import type { Wanted } from './breeding.ts';
 import { type BreedingStock, fewestBreeders } from './breeding-stock.ts';
 import {
   type Asked,
@@ -13,20 +14,19 @@ import {
   tempOf,
 } from './colony-question.ts';
 import { breakEvenWeek, type Costs, costsOf } from './costs.ts';
-import { sizesOf } from './sizes.ts';
+import { largestFirst, sizesOf } from './sizes.ts';
 import { type StartWeek, startPath } from './start-path.ts';
-import { chancesOf, fewestSustaining, type Sustained, weeksOf } from './sustains.ts';
+import { type SustainingStock, sustainingStock } from './sustaining-stock.ts';
+import { weeksOf } from './sustains.ts';
 
-export interface ColonyStart {
+export interface ColonyStart extends SustainingStock {
   readonly species: string;
   /** Growth of a colony with room from which nothing is taken. */
   readonly growth: Pick<ColonyGrowth, 'perWeek' | 'doublingDays' | 'generationDays' | 'weeklyShare'>;
   /** By means: with fewer the harvest cannot last; females, the males they need, and the weekly surplus of other sizes. */
   readonly smallest: Pick<BreedingStock, 'females' | 'males' | 'surplus'>;
-  /** Fewest in whole animals whose harvest lasts as the policy asks; null where not even many times the smallest do. */
-  readonly sustaining: Sustained | null;
-  /** Chances of the numbers of females tried, ascending. */
-  readonly tried: readonly Sustained[];
+  /** The largest size first: the order of what is taken on the path. */
+  readonly wanted: readonly Wanted[];
   /** From the starters, by means, towards the sustaining stock. */
   readonly path: readonly StartWeek[];
   /** First week in which anything is taken, and in which all that is wanted is; null where none. */
@@ -68,17 +68,16 @@ function started(
   { breeding, growth, stock }: Settled,
 ): ColonyStart {
   const { policy } = snapshot.facts;
-  const asked = { breeding, wanted: question.wanted, stock, policy, seed: snapshot.seed };
-  const chances = chancesOf(asked);
-  const sustaining = fewestSustaining(asked, chances.of);
-  const breeders = sustaining ?? { females: Math.ceil(stock.females), males: Math.ceil(stock.males) };
+  const wanted = largestFirst(question.wanted);
+  const judged = sustainingStock({ breeding, wanted, stock, policy, seed: snapshot.seed });
+  const breeders = judged.sustaining ?? { females: Math.ceil(stock.females), males: Math.ceil(stock.males) };
   const path = startPath({
     breeding,
     temp: tempOf(question),
     starters: question.starters,
     binSize: question.binSize,
     breeders,
-    sizes: sizesOf(breeding, { wanted: question.wanted, stock, times: breeders.females / stock.females }),
+    sizes: sizesOf(breeding, { wanted, stock, times: breeders.females / stock.females }),
     weeks: weeksOf(policy.colonyYears.value),
   });
   const costs = question.prices && costsOf(path, question.prices);
@@ -91,8 +90,8 @@ function started(
       weeklyShare: growth.weeklyShare,
     },
     smallest: { females: stock.females, males: stock.males, surplus: stock.surplus },
-    sustaining,
-    tried: chances.tried(),
+    ...judged,
+    wanted,
     path,
     ...harvestsOf(path),
     costs,

@@ -13,17 +13,18 @@ export interface Size {
   readonly growing: number;
 }
 
-/** Sizes from the largest down, with what a stock so many times the stationary one has growing above each. */
-export function sizesOf(
+/** The order in which sizes are harvested: what is left of the larger decides what the smaller must leave. */
+export const largestFirst = (wanted: readonly Wanted[]): Wanted[] =>
+  [...wanted].sort((a, b) => b.toMm - a.toMm);
+
+/** Sizes in the order given, with what a stock so many times the stationary one has growing above each. */
+export const sizesOf = (
   breeding: Breeding,
   { wanted, stock, times }: { wanted: readonly Wanted[]; stock: BreedingStock; times: number },
-): Size[] {
-  return [...wanted]
-    .sort((a, b) => b.toMm - a.toMm)
-    .map((size) => {
-      const share = sizedShare(breeding.chain, size);
-      const above = share.findLastIndex((part) => part > 0) + 1;
-      const growing = totalHeads(stock.standing.slice(0, breeding.firstAdult), above);
-      return { heads: size.heads, share, above, growing: growing * times };
-    });
-}
+): Size[] =>
+  wanted.map((size) => {
+    const share = sizedShare(breeding.chain, size);
+    const above = share.findLastIndex((part) => part > 0) + 1;
+    const growing = totalHeads(stock.standing.slice(0, breeding.firstAdult), above);
+    return { heads: size.heads, share, above, growing: growing * times };
+  });

@@ -11,6 +11,7 @@ import { sizesOf } from './sizes.ts';
 
 export interface Sustaining {
   readonly breeding: Breeding;
+  /** The largest first, whole heads. */
   readonly wanted: readonly Wanted[];
   /** The smallest stock by means. */
   readonly stock: BreedingStock;

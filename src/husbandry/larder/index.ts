@@ -27,4 +27,12 @@ export { binOn } from './replay.ts';
 export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
-export { adultSize, everySize, type LengthRange, lotsTaken, medianLength, withoutAdults } from './taking.ts';
+export {
+  adultSize,
+  everySize,
+  headsSince,
+  type LengthRange,
+  lotsTaken,
+  medianLength,
+  withoutAdults,
+} from './taking.ts';

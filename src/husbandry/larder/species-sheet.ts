@@ -42,7 +42,7 @@ export interface SpeciesSheet {
   readonly hatchToAdult: Omit<StageSheet, 'name' | 'kind'>;
   /** Mean days of adult life. */
   readonly adultDays: number;
-  /** From hatching, week by week, until half of those alive are adult. */
+  /** From hatching, week by week, until half of those alive are adult or nobody is left. */
   readonly byAge: readonly AgeSheet[];
   /** Of a colony with room; null where nobody becomes adult or nothing is known of its laying. */
   readonly growth: { readonly perWeek: number; readonly doublingDays: number | null } | null;
@@ -125,7 +125,7 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
   const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   let heads = new Float64Array(chain.size);
   heads[firstYoung(chain)] = 1;
-  for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS; week++) {
+  for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS && totalHeads(heads) > Number.EPSILON; week++) {
     const lengthMm = medianLength(chain, heads);
     ages.push({
       ageDays: week * DAYS_PER_WEEK,

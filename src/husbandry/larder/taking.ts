@@ -1,16 +1,14 @@
 /** What can be taken out of a bin, and the lots in which it comes into another with its lengths kept. */
+import type { DayNumber } from '../calendar.ts';
 import type { Mm } from '../units.ts';
-import type { Lot } from './bin.ts';
+import type { BinEvent, Lot } from './bin.ts';
 import type { Chain } from './chain.ts';
-import { between, firstYoung, totalHeads } from './lot.ts';
+import { between, firstAdult, firstYoung, totalHeads } from './lot.ts';
 
 export interface LengthRange {
   readonly fromMm: Mm;
   readonly toMm: Mm;
 }
-
-const firstAdult = (chain: Chain): number =>
-  chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
 
 /** All that is no egg, from the newly hatched to the grown. */
 export const everySize = (chain: Chain): LengthRange => ({
@@ -93,4 +91,21 @@ function lengthAtRank(chain: Chain, heads: Float64Array, share: number): Mm {
   const within = Math.min(1, Math.max(0, (rank - below) / (heads[at] as number)));
   const [from, to] = [chain.fromMm[at] as number, chain.toMm[at] as number];
   return from + (to - from) * within;
+}
+
+/** Heads fed, otherwise taken out and brought in after a day, until the next count. */
+export function headsSince(
+  events: readonly BinEvent[],
+  day: DayNumber,
+): { readonly fed: number; readonly out: number; readonly came: number } {
+  const after = events.filter((event) => event.day > day);
+  const next = after.findIndex(({ kind }) => kind === 'counted' || kind === 'died off');
+  const sums = { fed: 0, out: 0, came: 0 };
+  for (const event of next < 0 ? after : after.slice(0, next)) {
+    if (event.kind === 'offered') sums.fed += event.heads;
+    if (event.kind === 'culled' || event.kind === 'moved out' || event.kind === 'discarded')
+      sums.out += event.heads;
+    if (event.kind === 'delivered' || event.kind === 'moved in') sums.came += event.lot.heads;
+  }
+  return sums;
 }

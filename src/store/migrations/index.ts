@@ -9,6 +9,7 @@ import { sacs } from './004-sacs.ts';
 import { comingsAndGoings } from './005-comings-and-goings.ts';
 import { larder } from './006-larder.ts';
 import { placed } from './007-placed.ts';
+import { numbers } from './008-numbers.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -19,4 +20,5 @@ export const migrations: readonly Migration[] = [
   comingsAndGoings,
   larder,
   placed,
+  numbers,
 ];

@@ -23,7 +23,7 @@ import { about, at, day, lengthsOf } from './bin-post.ts';
 import type { House } from './house.ts';
 import { posted } from './posted.ts';
 import { codeOf } from './route.ts';
-import { anyText, mass, maybe, maybeMass, needed, typed } from './typed.ts';
+import { anyText, mass, maybe, maybeMass, needed, ticked, typed } from './typed.ts';
 
 export function binActRoutes(app: Hono<DoorEnv>, house: House): void {
   const { context } = house;
@@ -95,7 +95,7 @@ function sizedRoutes(app: Hono<DoorEnv>, house: House): void {
     at('count'),
     posted(house, {
       ...about(house, 'count'),
-      shape: () => ({ heads: typed(headsOrNone), size: anyText, day }),
+      shape: () => ({ heads: typed(headsOrNone), size: anyText, day, sure: ticked }),
       act: async ({ size, ...given }, { c, formId }) => {
         const chosen = { value: size, field: 'size' };
         const lengths = size === '' ? ok({}) : await lengthsOf(house, codeOf(c), chosen);

@@ -7,7 +7,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { role } from '../../actions/bin-fields.ts';
 import { civilDay, heads, headsOrNone } from '../../actions/fields.ts';
-import { addBin, type Done, editBin, startCup } from '../../actions/index.ts';
+import { addBin, type Done, editBin, factsNow, startCup } from '../../actions/index.ts';
 import type { Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
@@ -18,7 +18,7 @@ import { allSizeOptions, everyLength, lengthsChosen, roomOptions, speciesOptions
 import type { House } from './house.ts';
 import { posted, type Sent } from './posted.ts';
 import { codeOf, route } from './route.ts';
-import { anyText, maybe, needed, revision, ticked, typed } from './typed.ts';
+import { anyText, maybe, needed, revision, space, ticked, typed } from './typed.ts';
 import { page, statusOf, visit } from './visit.ts';
 
 const shape = () => ({
@@ -28,6 +28,8 @@ const shape = () => ({
   room: needed,
   capacity: maybe(heads),
   keepAdults: ticked,
+  space,
+  origin: anyText,
   asOf: revision,
 });
 const newShape = () => ({ ...shape(), heads: maybe(headsOrNone), size: anyText, day: typed(civilDay) });
@@ -80,7 +82,7 @@ function cupAsked(c: Context): { cupOf?: string } {
 
 async function add({ context }: House, given: New, { formId }: Sent): Added {
   const { name, room, day, heads: many, size, asOf: _, ...bin } = given;
-  const species = context.facts.species.get(given.species);
+  const species = (await factsNow(context)).species.get(given.species);
   if (species === undefined)
     return err(problem('unknown-species', 'Choose the prey from the list.', 'species'));
   if (given.role === 'cup') return startCup(context, { species: species.code, name, room, day, formId });

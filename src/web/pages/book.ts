@@ -6,6 +6,7 @@ import type { BookPrey } from '../../../views/pages/book-prey.tsx';
 import { paths } from '../../../views/paths.ts';
 import { standingOf } from '../../facts/standing.ts';
 import type { ChangedKind, Kind } from '../../husbandry/animals/index.ts';
+import type { ChangedNumbers } from '../../husbandry/own-numbers.ts';
 import { type PreySpecies, sizeWord } from '../../husbandry/prey/index.ts';
 import { plural } from '../../husbandry/words.ts';
 import { isGeneral } from '../../intake/index.ts';
@@ -24,11 +25,14 @@ const LONGEST_QUERY = 200;
 async function showBook(house: House, c: Context): Promise<Response> {
   const here = await visit(house, c);
   const { kinds, species, policy } = here.snapshot.facts;
-  const changed = await house.context.store.ask(rowsOf('kind'));
+  const { changed, numbers } = await house.context.store.askAll({
+    changed: rowsOf('kind'),
+    numbers: rowsOf('numbers'),
+  });
   const query = (c.req.query('q') ?? '').slice(0, LONGEST_QUERY).trim();
   const isFound = matches(query);
   const groups = groupsOf(here, changed, isFound);
-  const prey = [...species.values()].filter(isFound).map((each) => preyOf(each, here.unit));
+  const prey = [...species.values()].filter(isFound).map((each) => preyOf(each, here.unit, numbers));
   const props = {
     ...here,
     query,
@@ -100,7 +104,7 @@ const withoutNames = ({
   ...others
 }: ChangedKind['changes']['kind']) => others;
 
-function preyOf(species: PreySpecies, unit: LengthUnit): BookPrey {
+function preyOf(species: PreySpecies, unit: LengthUnit, changed: readonly ChangedNumbers[]): BookPrey {
   const { fromMm, toMm } = everyLength(species);
   return {
     code: species.code,
@@ -108,5 +112,6 @@ function preyOf(species: PreySpecies, unit: LengthUnit): BookPrey {
     commonName: species.commonName,
     lengths: lengthRange(fromMm, toMm, unit),
     sizes: species.sizeClasses.value.map(sizeWord).join(', '),
+    changed: Object.keys(changed.find(({ code }) => code === species.code)?.changes ?? {}).length,
   };
 }

@@ -27,6 +27,7 @@ import { newKindRoutes } from './kind-new.ts';
 import { labelRoutes } from './labels.ts';
 import { larderRoutes } from './larder.ts';
 import { leavingRoutes } from './leaving.ts';
+import { methodRoutes } from './method.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { planRoutes } from './plans.ts';
@@ -68,6 +69,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   bookRoutes(app, house);
   newKindRoutes(app, house);
   kindRoutes(app, house);
+  methodRoutes(app, house);
   preyRoutes(app, house);
   settingsRoutes(app, house);
   moreRoutes(app, house);

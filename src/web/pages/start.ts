@@ -151,7 +151,7 @@ const binForm = (house: House) =>
     }),
     act: async (given, { formId }) => {
       const { context } = house;
-      const species = context.facts.species.get(given.species);
+      const species = (await factsNow(context)).species.get(given.species);
       if (species === undefined)
         return err(problem('unknown-species', 'Choose the prey from the list.', 'species'));
       const lengths =

@@ -4,10 +4,11 @@ import { z } from 'zod';
 import type { LengthUnit } from '../../../views/format.ts';
 import { asOf, civilDay } from '../../actions/fields.ts';
 import { civilDate, type DayNumber } from '../../husbandry/calendar.ts';
+import type { Space } from '../../husbandry/larder/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
-import type { Result } from '../../husbandry/result.ts';
+import { ok, type Result } from '../../husbandry/result.ts';
 import { type Mm, PERCENT } from '../../husbandry/units.ts';
-import { readLength, readMass, readTemperature } from '../../intake/index.ts';
+import { readLength, readMass, readSpace, readTemperature } from '../../intake/index.ts';
 
 const text = z.string({ error: 'This is needed.' }).trim();
 
@@ -79,6 +80,14 @@ const readAs = (read: (typed: string) => Result<number>) =>
     context.addIssue({ code: 'custom', message: sentenceOf(found.problem) });
     return z.NEVER;
   });
+
+/** The size of a bin as typed, or null where nothing was. */
+export const space = anyText.transform((given, context): Space | null => {
+  const found = given === '' ? ok(null) : readSpace(given);
+  if (found.ok) return found.value;
+  context.addIssue({ code: 'custom', message: sentenceOf(found.problem) });
+  return z.NEVER;
+});
 
 /** The same, or left empty. */
 const maybeAs = (read: (typed: string) => Result<number>) =>

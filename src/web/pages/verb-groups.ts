@@ -96,7 +96,16 @@ const VERB_GROUPS: readonly VerbGroup[] = [
   {
     value: 'book',
     label: 'The Book',
-    verbs: ['edit-rule', 'edit-kind', 'reset-rule', 'rename-kind', 'add-kind', 'remove-kind'],
+    verbs: [
+      'edit-rule',
+      'edit-kind',
+      'reset-rule',
+      'rename-kind',
+      'add-kind',
+      'remove-kind',
+      'edit-numbers',
+      'reset-numbers',
+    ],
   },
   { value: 'lists', label: 'Lists brought in', verbs: ['import-rows'] },
   {

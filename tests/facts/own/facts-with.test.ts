@@ -2,10 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kinds } from '../../../src/facts/kinds/index.ts';
-import { factsTrying, factsWith } from '../../../src/facts/own/facts-with.ts';
+import { factsWith as bookWith, factsTrying } from '../../../src/facts/own/facts-with.ts';
 import type { ChangedKind, KindChanges } from '../../../src/husbandry/animals/own-values.ts';
+import type { Facts } from '../../../src/husbandry/snapshot.ts';
 import { facts } from '../../support/room.ts';
 
+const factsWith = (book: Facts, kinds: readonly ChangedKind[]) => bookWith(book, { kinds, numbers: [] });
 const KNEE = 'brachypelma-hamorii';
 const DAY = 20_000;
 const changed = (changes: Partial<KindChanges>, over: Partial<ChangedKind> = {}): ChangedKind => ({

@@ -7,7 +7,7 @@ import { facts, policyWith, snapshotWith } from '../../support/room.ts';
 import { good } from '../../support/store-at.ts';
 
 /** Few replicates: the chances themselves are looked at elsewhere. */
-const snapshot = snapshotWith({ facts: { ...facts, policy: policyWith({ colonyReplicates: 20 }) } });
+const snapshot = snapshotWith({ facts: { ...facts, policy: policyWith({ colonyReplicates: 10 }) } });
 const startOf = async (over: Partial<ColonyQuestion> = {}): Promise<ColonyStart> =>
   good((await colonyStart(snapshot, { ...dubiaQuestion, ...over })).outcome);
 const problemOf = async (over: Partial<ColonyQuestion>) => {
@@ -58,6 +58,21 @@ it('names no bins where nobody says how large they are, and no costs without pri
   const start = await startOf({ binSize: null, prices: null });
   expect(start.path.every(({ bins }) => bins === null)).toBe(true);
   expect(start).toMatchObject({ costs: null, breakEven: null });
+});
+
+it('judges a large colony by an equal part, and takes the largest size first', async () => {
+  const { fromMm, toMm } = dubiaQuestion.wanted[0]!;
+  const two = [
+    { heads: 60, fromMm: 6, toMm: 12 },
+    { heads: 120, fromMm, toMm },
+  ];
+  const start = await startOf({ wanted: two });
+  expect(start.wanted.map(({ heads }) => heads)).toEqual([120, 60]);
+  expect(start.sustaining!.females).toBeGreaterThan(start.smallest.females);
+  expect(start.sustaining!.females).toBeLessThan(1.5 * start.smallest.females);
+  for (const { taken } of start.path.filter(({ week }) => week > start.fullHarvest!))
+    expect(taken[0]!).toBeLessThanOrEqual(120);
+  expect(Math.max(...start.path.map(({ taken }) => taken[0]!))).toBeCloseTo(120, 6);
 });
 
 it('refuses what no colony can do, in words', async () => {

@@ -6,6 +6,7 @@ import type { Present } from './present.ts';
 type Given<N extends keyof typeof actions> = Parameters<(typeof actions)[N]>[1];
 
 const KIND = 'brachypelma-hamorii';
+const NUMBERED = ['acheta-domesticus', 'method', 'method', 'no-such-prey'];
 const STAGES = ['young', 'juvenile', 'subadult', 'adult', 'larva'];
 
 /** A kind of the keeper's own where there is one, or one of the Book. */
@@ -43,6 +44,18 @@ export const bookActs = {
   resetRule: (here: Present): Given<'resetRule'> => ({
     kind: here.dice.pick(here.kinds)?.code ?? kindOf(here),
     stage: here.dice.often(0.5) ? '' : (here.dice.pick(STAGES) ?? ''),
+  }),
+  editNumbers: ({ dice }: Present): Given<'editNumbers'> => {
+    const of = dice.pick(NUMBERED) ?? 'method';
+    const figures: Record<string, number> =
+      of === 'method'
+        ? { 'method.eveningSkippedChance': dice.whole(0, 110) }
+        : { 'species.holdingLossPerDay': dice.whole(0, 9) };
+    return { of, figures };
+  },
+  resetNumbers: ({ dice, numbers }: Present): Given<'resetNumbers'> => ({
+    of: dice.pick(numbers)?.code ?? dice.pick(NUMBERED) ?? 'method',
+    number: dice.often(0.7) ? '' : 'species.holdingLossPerDay',
   }),
   removeKind: (here: Present): Given<'removeKind'> => ({
     kind: here.kinds.findLast(({ base }) => base !== null)?.code ?? kindOf(here),

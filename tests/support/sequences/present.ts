@@ -19,6 +19,7 @@ export async function presentOf(room: Room, dice: Dice) {
     deliveries: rowsOf('delivery'),
     changes: rowsOf('planned_change'),
     kinds: rowsOf('kind'),
+    numbers: rowsOf('numbers'),
     acts,
   });
   const { today } = room.clock();

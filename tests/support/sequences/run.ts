@@ -50,9 +50,11 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   lend: 1.5,
   cameBack: 2,
   addKind: 2,
-  removeKind: 2,
+  removeKind: 4,
   editRule: 1.5,
   resetRule: 2,
+  editNumbers: 2,
+  resetNumbers: 3,
   importAnimals: 0.4,
   importStock: 0.4,
 };
@@ -255,11 +257,15 @@ async function cacheDiffers(room: Room): Promise<readonly string[]> {
 }
 
 /** What the core is told of bins and animals, from this store and from one the journal was played into. */
-async function mirrorDiffers({ store, clock }: Room, mirror: Store): Promise<readonly string[]> {
+async function mirrorDiffers({ store, clock, facts }: Room, mirror: Store): Promise<readonly string[]> {
   await empty(mirror);
   await playInto(mirror, store);
   const day = clock().today;
-  const told = { events: binEvents(day), records: animalRecords(day), rows: rowsOf('animal') };
+  const told = {
+    events: binEvents(day, facts.policy.learnDays.value),
+    records: animalRecords(day),
+    rows: rowsOf('animal'),
+  };
   const same = isDeepStrictEqual(await mirror.askAll(told), await store.askAll(told));
   return same ? [] : ['the journal played into another store tells other bin events or records'];
 }

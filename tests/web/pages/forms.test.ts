@@ -49,6 +49,7 @@ const GOOD: readonly (readonly [string, Fields, string])[] = [
   ['/animals/A1/died', { heads: '1', day: DAY }, '/animals'],
   ['/animals/A2/died', { heads: '2', day: DAY }, '/animals/A2'],
   ['/larder/new', { ...bin, heads: '120', size: '', day: DAY }, '/larder/B4'],
+  ['/larder/new', { ...bin, space: '40 dm2', origin: 'a fair', heads: '', size: '', day: DAY }, '/larder/B4'],
   [
     '/larder/new',
     { ...bin, role: 'cup', species: 'drosophila-hydei', heads: '', size: '', day: DAY },
@@ -123,6 +124,13 @@ const BAD: readonly (readonly [string, Fields, string, string])[] = [
   ['/animals/A1/measured', { gauge: '52', day: '2062-01-01' }, 'day', 'is after today'],
   ['/animals/A2/died', { heads: '9', day: DAY }, 'heads', '"9" is more than the 5'],
   ['/larder/new', { ...bin, heads: '-3', size: '', day: DAY }, 'heads', '"-3" is not a whole number'],
+  [
+    '/larder/new',
+    { ...bin, space: 'big', heads: '', size: '', day: DAY },
+    'space',
+    '"big" is not a size that',
+  ],
+  ['/larder/new', { ...bin, space: '40 l', heads: '', size: '', day: DAY }, 'space', 'say it in dm2'],
   [
     '/larder/new',
     { ...bin, heads: '5', size: 'acheta-domesticus|small', day: DAY },
