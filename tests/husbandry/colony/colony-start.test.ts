@@ -30,7 +30,18 @@ describe('a start with ten females and four males', async () => {
 
   it('buys each week what it does not take', () => {
     for (const { taken, bought } of start.path) expect(taken[0]! + bought).toBeCloseTo(60, 9);
-    expect(start.bridge).toBeCloseTo(60 * (start.fullHarvest! - 1), 0);
+  });
+
+  it('lasts from a week on after which nineteen weeks in twenty are met, and buys until then', () => {
+    const { path, lastsFrom, fullHarvest, bridge } = start;
+    expect(lastsFrom).toBeGreaterThanOrEqual(fullHarvest!);
+    const after = path.slice(lastsFrom! - 1);
+    expect(after.filter(({ bought }) => bought < 1).length).toBeGreaterThanOrEqual(0.95 * after.length);
+    const bought = path.slice(0, lastsFrom! - 1).map((week) => week.bought);
+    expect(bridge).toBeCloseTo(
+      bought.reduce((a, b) => a + b, 0),
+      9,
+    );
   });
 
   it('fills more bins as it grows, and pays in the end', () => {
