@@ -43,7 +43,7 @@ const cricketWeek = (week: number): BinWeek => ({
   byBand: hump(97 - 5 * week, Math.min(18, 10 * 1.1 ** week), 0.16),
 });
 
-export const outlook: BinOutlook = {
+const outlook: BinOutlook = {
   bin: 'B1',
   revision: 1,
   replicates: 60,

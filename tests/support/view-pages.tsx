@@ -142,6 +142,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-soon': markup(<BinPage {...binSoonProps} shell={own} />),
+    'bin-busy': markup(<BinPage {...colonyProps} outlook={null} whole={false} shell={own} />),
     'bin-colony': markup(<BinPage {...colonyProps} shell={own} />),
     'bin-crashed': markup(<BinPage {...crashedProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),

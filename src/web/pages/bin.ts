@@ -58,7 +58,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
     rooms: roomOptions(snapshot.rooms),
     quarantineDays: facts.policy.quarantineDays.value,
-    sources: binSources(species, facts.policy),
+    sources: binSources(species, facts.policy, here.unit),
     history: await historyOf(house, here, bin.code),
   };
   return page(c, BinPage(props), statusOf(refused !== null));
