@@ -21,6 +21,8 @@ const NO_ACTS = [
   'askWeeks',
   'eveningOfAct',
   'factsNow',
+  'keptColony',
+  'lastLook',
   'loadLife',
   'loadSnapshot',
   'nowIn',
