@@ -118,9 +118,9 @@ export const binProps: BinPageProps = {
   rooms: [{ value: 'R1', label: 'Spider room' }],
   quarantineDays: 7,
   leftAlive: [
-    { value: '0', label: 'None' },
-    { value: '5', label: 'A few' },
-    { value: '24', label: 'A quarter' },
+    { value: '0', label: 'None left' },
+    { value: '5', label: 'A few left' },
+    { value: '24', label: 'A quarter left' },
   ],
   otherBins: [{ value: 'B9', label: 'Cricket box 2' }],
   sources: [
