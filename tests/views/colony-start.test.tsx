@@ -33,7 +33,7 @@ describe('the headline', () => {
 
   it('says that it never comes', () => {
     expect(colonyHeadline(begun({ lastsFrom: null }))).toBe(
-      'Begun with 10 females and 4 males, a colony does not come to give 60 medium dubia roaches a week within 3 years',
+      'Begun with 10 females and 4 males, a colony does not come to give 60 medium dubia roaches a week for good within 3 years',
     );
   });
 });

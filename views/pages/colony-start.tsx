@@ -34,7 +34,7 @@ export const ColonyStartPage = (props: ColonyStartProps) => (
       <a href={paths.larder}>Larder</a> · Start a colony
     </p>
     {props.answer === null ? <Asking {...props} /> : <ColonyAnswerPart shown={props.answer} />}
-    <section aria-labelledby="colony-question">
+    <section class="colony-question" aria-labelledby="colony-question">
       <h2 id="colony-question">{props.answer === null ? 'What do you want of it?' : 'Ask it otherwise'}</h2>
       <PreyChoice {...props} />
       <ColonyForm {...props} />

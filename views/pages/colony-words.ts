@@ -47,7 +47,7 @@ export function colonyHeadline(told: ColonyTold): string {
   const begun = startersWords(species, question.starters);
   const wanted = `${wantedWords(species, start)} a week`;
   if (start.lastsFrom === null)
-    return `Begun with ${begun}, a colony does not come to give ${wanted} within ${told.lasts.years} years`;
+    return `Begun with ${begun}, a colony does not come to give ${wanted} for good within ${told.lasts.years} years`;
   const from = writtenDay(dayOfWeek(told, start.lastsFrom));
   if (readyOn !== null && dayOfWeek(told, start.lastsFrom) > readyOn)
     return `Too late for ${writtenDay(readyOn)}: ${begun} started today give ${wanted} from about ${from}`;

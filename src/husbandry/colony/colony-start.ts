@@ -3,6 +3,7 @@ import { solver } from '../../maths/linear-programme.ts';
 import type { ColonyGrowth } from '../larder/index.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import type { Wanted } from './breeding.ts';
 import { type BreedingStock, fewestBreeders } from './breeding-stock.ts';
 import {
@@ -36,7 +37,7 @@ export interface ColonyStart extends SustainingStock {
   readonly bridge: number;
   /** Weeks after the first full harvest that fall short again: breeders of one age lay, age and die together. */
   readonly shortAgain: number;
-  /** First week from which enough weeks are met to the end of the path to call it sustained; null where none. */
+  /** First week from which enough weeks are met to the end of the path, a generation or more; null where none. */
   readonly lastsFrom: number | null;
   readonly costs: readonly Costs[] | null;
   readonly breakEven: number | null;
@@ -95,7 +96,10 @@ function started(
     ...judged,
     wanted,
     path,
-    ...harvestsOf(path, policy.colonyWeeksMet.value),
+    ...harvestsOf(path, {
+      weeksMet: policy.colonyWeeksMet.value,
+      generationWeeks: growth.generationDays / DAYS_PER_WEEK,
+    }),
     costs,
     breakEven: costs && breakEvenWeek(costs),
   };
@@ -104,10 +108,10 @@ function started(
 type Harvests = Pick<ColonyStart, 'firstHarvest' | 'fullHarvest' | 'bridge' | 'shortAgain' | 'lastsFrom'>;
 
 /** When harvests begin, are full and last, and what is bought until then; to within one head. */
-function harvestsOf(path: readonly StartWeek[], weeksMet: number): Harvests {
+function harvestsOf(path: readonly StartWeek[], enough: Enough): Harvests {
   const first = path.find(({ taken }) => taken.some((heads) => heads >= 1));
   const full = path.find(({ bought }) => bought < 1);
-  const lasting = lastsFrom(path, weeksMet);
+  const lasting = lastsFrom(path, enough);
   return {
     firstHarvest: first?.week ?? null,
     fullHarvest: full?.week ?? null,
@@ -119,8 +123,14 @@ function harvestsOf(path: readonly StartWeek[], weeksMet: number): Harvests {
   };
 }
 
-/** First of the weeks that is met and so is this share of all that follow. */
-function lastsFrom(path: readonly StartWeek[], weeksMet: number): number | null {
+/** Share of weeks to be met, for no less than a generation. */
+interface Enough {
+  readonly weeksMet: number;
+  readonly generationWeeks: number;
+}
+
+/** First of the weeks that is met and so are enough of all that follow. */
+function lastsFrom(path: readonly StartWeek[], { weeksMet, generationWeeks }: Enough): number | null {
   let met = 0;
   let from: number | null = null;
   for (let i = path.length - 1; i >= 0; i--) {
@@ -129,5 +139,5 @@ function lastsFrom(path: readonly StartWeek[], weeksMet: number): number | null 
     met += 1;
     if (met >= weeksMet * (path.length - i)) from = week;
   }
-  return from;
+  return from !== null && path.length - from >= generationWeeks ? from : null;
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { breakEvenWeek, costsOf } from '../../../src/husbandry/colony/costs.ts';
 import { type ColonyQuestion, type ColonyStart, colonyStart } from '../../../src/husbandry/colony/index.ts';
-import { dubiaQuestion } from '../../support/dubia-colony.ts';
+import { dubiaQuestion, sizeOf } from '../../support/dubia-colony.ts';
 import { facts, policyWith, snapshotWith } from '../../support/room.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -55,6 +55,23 @@ describe('a start with ten females and four males', async () => {
   it('is the same whenever it is asked', async () => {
     expect(await startOf()).toEqual(start);
   });
+});
+
+it('does not call it lasting where less than a generation is left to see it', async () => {
+  const discoid = 'blaberus-discoidalis';
+  const start = await startOf({
+    species: discoid,
+    dayC: 23,
+    nightC: 20,
+    wanted: [{ heads: 20, ...sizeOf(discoid, 'large') }],
+    starters: { kind: 'adults', females: 2, males: 1 },
+  });
+  expect(start.path.at(-1)!.bought).toBeLessThan(1);
+  expect(start.lastsFrom).toBeNull();
+  expect(start.bridge).toBeCloseTo(
+    start.path.reduce((sum, { bought }) => sum + bought, 0),
+    9,
+  );
 });
 
 it('begins to give sooner with more starters, and sooner with adults than with young', async () => {
