@@ -139,7 +139,6 @@ export const SEEN: readonly Seen[] = [
   { daysAgo: 7, what: 'came', bin: 'Waxworm pot', lot: [50, 15, 20] },
   { daysAgo: 6, what: 'apart', bin: 'Banded box', days: 14 },
   { daysAgo: 6, what: 'dead', bin: 'Banded box', heads: 8 },
-  { daysAgo: 6, what: 'dead', bin: 'Medium cricket box', heads: 78 },
   { daysAgo: 5, what: 'counted', bin: 'Dubia tub, large', lot: [74, 22, 38] },
   { daysAgo: 4, what: 'looked', bin: 'Mealworm tray', level: 'half' },
   { daysAgo: 3, what: 'size seen', bin: 'Medium cricket box', fromMm: 13, toMm: 17 },
