@@ -119,14 +119,22 @@ export function hazardRuns(hazard: number, deaths: number, { from, to }: { from:
   return { ...score, width: width / score.runs };
 }
 
-/** Days by which the day a box leaves its class is foretold too late, after three weekly glances. */
-export function leavingErrors(speed: number, { from, to }: { from: number; to: number }): number[] {
+/** A hair below a length, so that those who have come to it count. */
+const to = (mm: number): number => mm * (1 - 1e-6);
+
+/** Days by which the day a box leaves its class is foretold too late, after three weekly glances; grown boxes are left out. */
+export function leavingErrors(
+  speed: number,
+  seeds: { readonly from: number; readonly to: number },
+): number[] {
   const today = 21;
-  return Array.from({ length: to - from }, (_, i) => {
-    const box = lived(from + i, { speed, hazard: 1 }, { ...HABITS, days: today, skips: 0 });
-    const until = classesOf(CRICKETS).find(({ toMm }) => box.medianOn(today) < toMm)!.toMm;
+  const grownMm = CRICKETS.species.adultLengthMm.value;
+  return Array.from({ length: seeds.to - seeds.from }, (_, i) => seeds.from + i).flatMap((seed) => {
+    const box = lived(seed, { speed, hazard: 1 }, { ...HABITS, days: today, skips: 0 });
+    const until = classesOf(CRICKETS).find(({ toMm }) => box.medianOn(today) < to(toMm))!.toMm;
+    if (until > grownMm) return [];
     let leaves = today;
-    while (box.medianOn(leaves) < until) leaves += 1;
-    return dayLonger(CRICKETS, box.notes, { today, mm: until }) - leaves;
+    while (box.medianOn(leaves) < to(until)) leaves += 1;
+    return dayLonger(CRICKETS, box.notes, { today, mm: to(until) }) - leaves;
   });
 }
