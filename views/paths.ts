@@ -107,6 +107,11 @@ export const paths = {
   editAnimal: (code: string): string => at('/animals', code, 'edit'),
   animalAct: (code: string, act: AnimalAct): string => at('/animals', code, act),
   larder: '/larder',
+  /** A colony to be started; with `begin` in the address it is answered. */
+  colonyStart: '/larder/colony-start',
+  colonyStartOf: (species: string): string => `/larder/colony-start?species=${encodeURIComponent(species)}`,
+  /** The answer alone. */
+  colonyAnswer: '/larder/colony-start/answer',
   newBin: '/larder/new',
   newCup: (species: string): string => `/larder/new?cup=${encodeURIComponent(species)}`,
   bin: (code: string): string => at('/larder', code),

@@ -6,7 +6,8 @@ import type {
   HarvestQuestion,
 } from '../husbandry/colony/index.ts';
 import type { Result } from '../husbandry/result.ts';
-import { type Asking, ask } from './ask.ts';
+import type { Snapshot } from '../husbandry/snapshot.ts';
+import { type Asking, ask, askKept } from './ask.ts';
 import type { Context } from './context.ts';
 
 type Where = Omit<Asking<'colony start' | 'largest harvests'>, 'options'>;
@@ -16,6 +17,13 @@ export const askColony = (
   question: ColonyQuestion,
   where: Where = {},
 ): Promise<Result<ColonyAnswer>> => ask(context, 'colony start', { ...where, options: question });
+
+/** The answer already kept, or null: it takes seconds to find. */
+export const keptColony = (
+  context: Context,
+  question: ColonyQuestion,
+  snapshot: Snapshot,
+): Promise<ColonyAnswer | null> => askKept(context, 'colony start', { options: question, snapshot });
 
 export const askHarvests = (
   context: Context,

@@ -6,7 +6,7 @@ export { addRoom } from './add-room.ts';
 export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
-export { askColony, askHarvests } from './ask-colony.ts';
+export { askColony, askHarvests, keptColony } from './ask-colony.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { bringBack } from './bring-back.ts';

@@ -1,4 +1,4 @@
-/** A pool of one thread for what takes long; run from source, where threads cannot load it, it answers in place. */
+/** Two threads for what takes long, one for colonies alone; run from source, where threads cannot load it, all is answered in place. */
 
 import { once } from 'node:events';
 import { setImmediate as breathe, setTimeout as pause } from 'node:timers/promises';
@@ -15,7 +15,20 @@ export interface AnswerPool {
   readonly close: () => Promise<void>;
 }
 
+/** Colonies are lived through for seconds: what the week asks does not wait for them. */
+const SLOW: ReadonlySet<Subject> = new Set(['colony start', 'largest harvests']);
+
 export function answerPool(): AnswerPool {
+  const [quick, slow] = [answerThread(), answerThread()];
+  return {
+    answering: (question) => (SLOW.has(question.subject) ? slow : quick).answering(question),
+    close: async () => {
+      await Promise.all([quick.close(), slow.close()]);
+    },
+  };
+}
+
+function answerThread(): AnswerPool {
   if (!import.meta.url.endsWith('.js')) return { answering: oneByOne(inPlace), close: async () => undefined };
   let worker: Worker | null = null;
   const dismiss = async (): Promise<void> => {

@@ -77,7 +77,7 @@ describe.skipIf(!isBuilt())('the outbox (the program must have been built)', () 
     await page.goto('/larder/B1');
     const before = await history().count();
     await away();
-    await page.getByRole('button', { name: 'A quarter' }).click();
+    await page.getByRole('button', { name: 'A quarter', exact: true }).click();
     await eventually(() => words().textContent()).toMatch(
       /^Not sent yet: Cricket box: by eye, against full, A quarter \(\d\d:\d\d\)\. The server is away; it is kept on this device and sent as soon as it answers\.$/,
     );

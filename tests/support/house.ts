@@ -25,7 +25,7 @@ export type Fields = Readonly<Record<string, string | readonly string[]>>;
 
 /** A home with one room and nothing in it. */
 export async function emptyHome(): Promise<Home> {
-  const policy = policyWith({ replicates: 30, actReplicates: 8, stockReplicates: 10 });
+  const policy = policyWith({ replicates: 30, actReplicates: 8, stockReplicates: 10, colonyReplicates: 20 });
   const room = { ...(await freshContext()), facts: { ...facts, policy } };
   good(await firstRoom(room));
   const app = createApp(room, {

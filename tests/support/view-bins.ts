@@ -43,7 +43,7 @@ const cricketWeek = (week: number): BinWeek => ({
   byBand: hump(97 - 5 * week, Math.min(18, 10 * 1.1 ** week), 0.16),
 });
 
-export const outlook: BinOutlook = {
+const outlook: BinOutlook = {
   bin: 'B1',
   revision: 1,
   replicates: 60,
@@ -118,9 +118,9 @@ export const binProps: BinPageProps = {
   rooms: [{ value: 'R1', label: 'Spider room' }],
   quarantineDays: 7,
   leftAlive: [
-    { value: '0', label: 'None' },
-    { value: '5', label: 'A few' },
-    { value: '24', label: 'A quarter' },
+    { value: '0', label: 'None left' },
+    { value: '5', label: 'A few left' },
+    { value: '24', label: 'A quarter left' },
   ],
   otherBins: [{ value: 'B9', label: 'Cricket box 2' }],
   sources: [

@@ -14,6 +14,7 @@ import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { BookPage } from '../../views/pages/book.tsx';
 import { CameBackPage } from '../../views/pages/came-back.tsx';
+import { ColonyStartPage } from '../../views/pages/colony-start.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
 import { EveningSheetPage } from '../../views/pages/evening-sheet.tsx';
 import { GonePage } from '../../views/pages/gone.tsx';
@@ -51,6 +52,7 @@ import {
   preyChangeProps,
   preyProps,
 } from './view-book.ts';
+import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import {
@@ -140,9 +142,12 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     larder: markup(<LarderPage {...larderProps} shell={own} />),
     bin: markup(<BinPage {...binProps} shell={own} />),
     'bin-soon': markup(<BinPage {...binSoonProps} shell={own} />),
+    'bin-busy': markup(<BinPage {...colonyProps} outlook={null} whole={false} shell={own} />),
     'bin-colony': markup(<BinPage {...colonyProps} shell={own} />),
     'bin-crashed': markup(<BinPage {...crashedProps} shell={own} />),
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
+    'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
+    'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),

@@ -23,6 +23,11 @@ const WHOLE: Readonly<Record<string, string>> = {
 const asset = (path: string): string =>
   WHOLE[path] ?? readFileSync(new URL(`../../views${path}`, import.meta.url), 'utf8');
 
+/** Pages that others ask for by their own address; the second is busy. */
+const ADDRESSES: Readonly<Record<string, string>> = { '/larder/B1': 'bin' };
+const BUSY_ADDRESS = '/larder/B2';
+const BUSY = 503;
+
 export interface ViewServer {
   readonly origin: string;
   /** Paths posted to, in order. */
@@ -46,7 +51,10 @@ export async function serveViews(): Promise<ViewServer> {
     const theme = (url.searchParams.get('theme') ?? 'light') as ThemeChoice;
     response.setHeader('content-type', 'text/html; charset=utf-8');
     response.setHeader('content-security-policy', POLICY);
-    const body = pages(theme, url.searchParams.get('q') ?? '')[url.pathname.slice(1)] ?? 'no such page';
+    const body =
+      pages(theme, url.searchParams.get('q') ?? '')[ADDRESSES[url.pathname] ?? url.pathname.slice(1)] ??
+      'no such page';
+    if (url.pathname === BUSY_ADDRESS) response.statusCode = BUSY;
     setTimeout(() => response.end(body), request.method === 'POST' ? ANSWER_AFTER_MS : 0);
   });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));

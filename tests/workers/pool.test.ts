@@ -45,3 +45,36 @@ test.runIf(existsSync(BUILT))(
     expect(answer.outcome.ok).toBe(true);
   },
 );
+
+test.runIf(existsSync(BUILT))(
+  'what the week asks is answered while a colony is still lived through',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const slow = pool.answering({
+      subject: 'colony start',
+      name: 'a thousand',
+      snapshot: snapshotWith({}),
+      options: {
+        species: 'galleria-mellonella',
+        dayC: 30,
+        nightC: 28,
+        wanted: [{ heads: 200, fromMm: 15, toMm: 25 }],
+        starters: { kind: 'adults', females: 5, males: 5 },
+        binSize: null,
+        prices: null,
+      },
+    });
+    const first = await Promise.race([
+      slow.then(
+        () => 'colony',
+        () => 'colony',
+      ),
+      pool
+        .answering({ subject: 'sunday', name: 'week', snapshot: snapshotWith({}), options: {} })
+        .then(() => 'week'),
+    ]);
+    await pool.close();
+    expect(first).toBe('week');
+  },
+);

@@ -19,7 +19,8 @@ const WIDTH = 358;
 const LEFT = 58;
 const RIGHT = WIDTH - 12;
 const RULER_HEIGHT = 24;
-const TOP = 26;
+const TOP = 34;
+const NAME_TOP = 12;
 const ROW = 16;
 /** Height of the tallest week; it reaches over the rows above. */
 const TALLEST = 30;
@@ -41,14 +42,17 @@ export const BinCreep = (props: BinCreepProps) => {
         width={WIDTH}
         height={bottom + RULER_HEIGHT + 4}
       >
-        <Outgrown {...props} bottom={bottom} />
         <Rows {...props} />
+        <Outgrown {...props} bottom={bottom} />
         <Ruler x={rulerScale(LEFT, RIGHT)} top={bottom} height={RULER_HEIGHT} marks="few" unit={unit} />
       </Drawing>
       <Numbers {...creepTable(ahead, unit)} />
     </figure>
   );
 };
+
+/** Lower than this share of the tallest is not drawn. */
+const LEAST = 0.02;
 
 const Rows = ({ ahead: { weeks, edgesMm }, form }: BinCreepProps) => {
   const hills = weeks.map(({ byBand }) => densities(edgesMm, byBand).map(Math.sqrt));
@@ -64,7 +68,7 @@ const Rows = ({ ahead: { weeks, edgesMm }, form }: BinCreepProps) => {
           .y0(base)
           .y1((height) => place(base - (height / highest) * TALLEST))
           .defined((_, band) =>
-            hills[row]!.slice(Math.max(0, band - 1), band + 2).some((height) => height > 0),
+            hills[row]!.slice(Math.max(0, band - 1), band + 2).some((height) => height > LEAST * highest),
           )
           .curve(curveMonotoneX)
           .digits(1);
@@ -100,8 +104,8 @@ const Outgrown = ({ ahead: { feeds }, unit, bottom }: BinCreepProps & { bottom: 
   const turned = at > LEFT + (RIGHT - LEFT) * NAME_TURNS;
   return (
     <g>
-      <line x1={at} x2={at} y1={TOP - 10} y2={bottom} class="limit-line" />
-      <text x={turned ? at - 5 : at + 5} y={TOP - 12} text-anchor={turned ? 'end' : 'start'} font-size="12">
+      <line x1={at} x2={at} y1={NAME_TOP - 10} y2={bottom} class="limit-line" />
+      <text x={turned ? at - 5 : at + 5} y={NAME_TOP} text-anchor={turned ? 'end' : 'start'} font-size="12">
         {first.name}: to {lengthText(first.toMm, unit)}
       </text>
     </g>

@@ -49,7 +49,7 @@ interface Lengths {
 const SHARES = { low: 0.05, mid: 0.5, high: 0.95 };
 
 /** Lengths of a week by rank; null where nobody is left. */
-export function lengthsOf({ byBand }: BinWeek, edgesMm: readonly number[]): Lengths | null {
+function lengthsOf({ byBand }: BinWeek, edgesMm: readonly number[]): Lengths | null {
   const all = byBand.reduce((sum, heads) => sum + heads, 0);
   if (all < 1) return null;
   const at = (share: number): number => {

@@ -184,7 +184,7 @@ const Layers = ({ weeks, form, x, y }: Scales & { weeks: readonly BinWeek[]; for
 const Limit = ({ at }: { at: number }) => (
   <g class="limit">
     <line x1={FRAME.left} x2={FRAME.right} y1={at} y2={at} class="limit-line" />
-    <text x={FRAME.left + 4} y={at - 4} font-size="12">
+    <text x={FRAME.right} y={at - 4} text-anchor="end" font-size="12">
       room for so many
     </text>
   </g>

@@ -119,7 +119,8 @@ const What = ({ entry, bin, species, rooms, cupOf }: PartProps) => (
 );
 
 /** '40 l', as it is typed. */
-const spaceText = ({ by, units }: Space): string => `${Number(units.toPrecision(4))} ${SPACE_UNITS[by]}`;
+export const spaceText = ({ by, units }: Space): string =>
+  `${Number(units.toPrecision(4))} ${SPACE_UNITS[by]}`;
 const SPACE_UNITS = { area: 'dm2', volume: 'l', medium: 'g' } as const;
 
 const Inside = ({ entry, sizes, shell }: PartProps) => (

@@ -63,13 +63,14 @@ export const BinPage = (props: BinPageProps) => {
   );
 };
 
-/** The same page with everything worked out, of which this part takes the place. */
+/** The same page with everything worked out, of which this part takes the place; when the server is busy the page stays as it is. */
 const asksFor = (code: string) => ({
   'data-hx-get': paths.binWhole(code),
   'data-hx-trigger': 'load',
   'data-hx-select': '#bin-answer',
   'data-hx-target': '#bin-answer',
   'data-hx-swap': 'outerHTML',
+  'data-hx-status:5xx': 'swap:none',
 });
 
 const Soon = ({ code }: { code: string }) => (

@@ -49,6 +49,9 @@ export const LarderPage = (props: LarderProps) => (
         <a class="button" href={paths.newBin}>
           Add a bin, colony or cup
         </a>
+        <a class="button quiet" href={paths.colonyStart}>
+          Start a colony
+        </a>
         <a class="button quiet" href="#deliveries">
           Deliveries
         </a>

@@ -35,7 +35,7 @@ export function cupLooks({ events }: Pick<Bin, 'events'>, today: DayNumber): str
 }
 
 /** How a colony grows, in words. */
-export const doublingWords = (days: number | null): string =>
+const doublingWords = (days: number | null): string =>
   days === null ? 'does not grow as warm as it stands' : `doubles in about ${spell(days)}`;
 
 /** Until when a bin is kept apart, and to when it keeps in the cold or frozen. */

@@ -1,6 +1,7 @@
 /** Numbers with where they come from and how far to trust them. */
 import type { Child } from 'hono/jsx';
 import type { Status } from '../../src/husbandry/sourced.ts';
+import { counted } from '../format.ts';
 import { paths } from '../paths.ts';
 
 export interface SourceLine {
@@ -75,7 +76,10 @@ interface SourcesProps {
 export const Sources = ({ sources, summary }: SourcesProps) =>
   sources.length === 0 ? null : (
     <SourcesTable
-      summary={summary ?? `${sources.length} numbers used, with their sources`}
+      summary={
+        summary ??
+        `${counted(sources.length, 'number')} used, with ${sources.length === 1 ? 'its source' : 'their sources'}`
+      }
       what="Number"
       foot={<ToMethod />}
     >

@@ -56,6 +56,12 @@ export function breedingAsked({ species }: Facts, kept: Kept): Result<Asked> {
 export const amissIn = (question: ColonyQuestion, breeding: Breeding): Problem | null =>
   wantedAmiss(question, breeding) ?? startersAmiss(question.starters, breeding);
 
+/** Why a question cannot be answered, as far as a moment tells; null where it may be. */
+export function colonyAmiss(facts: Facts, question: ColonyQuestion): Problem | null {
+  const asked = breedingAsked(facts, question);
+  return asked.ok ? amissIn(question, asked.value.breeding) : asked.problem;
+}
+
 const doesNotGrow = ({ dayC, nightC }: Kept, name: string): Problem =>
   problem(
     'does-not-grow',

@@ -3,6 +3,7 @@ import { solver } from '../../maths/linear-programme.ts';
 import type { ColonyGrowth } from '../larder/index.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import type { Wanted } from './breeding.ts';
 import { type BreedingStock, fewestBreeders } from './breeding-stock.ts';
 import {
@@ -32,10 +33,12 @@ export interface ColonyStart extends SustainingStock {
   /** First week in which anything is taken, and in which all that is wanted is; null where none. */
   readonly firstHarvest: number | null;
   readonly fullHarvest: number | null;
-  /** Heads bought before the full harvest, or to the end of the path. */
+  /** Heads bought before the harvest lasts, or to the end of the path. */
   readonly bridge: number;
   /** Weeks after the first full harvest that fall short again: breeders of one age lay, age and die together. */
   readonly shortAgain: number;
+  /** First week from which enough weeks are met to the end of the path, a generation or more; null where none. */
+  readonly lastsFrom: number | null;
   readonly costs: readonly Costs[] | null;
   readonly breakEven: number | null;
 }
@@ -93,23 +96,48 @@ function started(
     ...judged,
     wanted,
     path,
-    ...harvestsOf(path),
+    ...harvestsOf(path, {
+      weeksMet: policy.colonyWeeksMet.value,
+      generationWeeks: growth.generationDays / DAYS_PER_WEEK,
+    }),
     costs,
     breakEven: costs && breakEvenWeek(costs),
   };
 }
 
-type Harvests = Pick<ColonyStart, 'firstHarvest' | 'fullHarvest' | 'bridge' | 'shortAgain'>;
+type Harvests = Pick<ColonyStart, 'firstHarvest' | 'fullHarvest' | 'bridge' | 'shortAgain' | 'lastsFrom'>;
 
-/** When harvests begin and are full, what is bought until then, and whether they stay full; to within one head. */
-function harvestsOf(path: readonly StartWeek[]): Harvests {
+/** When harvests begin, are full and last, and what is bought until then; to within one head. */
+function harvestsOf(path: readonly StartWeek[], enough: Enough): Harvests {
   const first = path.find(({ taken }) => taken.some((heads) => heads >= 1));
   const full = path.find(({ bought }) => bought < 1);
-  const isBefore = ({ week }: StartWeek) => full === undefined || week < full.week;
+  const lasting = lastsFrom(path, enough);
   return {
     firstHarvest: first?.week ?? null,
     fullHarvest: full?.week ?? null,
-    bridge: path.filter(isBefore).reduce((sum, { bought }) => sum + bought, 0),
-    shortAgain: path.filter((week) => !isBefore(week) && week.bought >= 1).length,
+    bridge: path
+      .slice(0, lasting === null ? path.length : lasting - 1)
+      .reduce((sum, { bought }) => sum + bought, 0),
+    shortAgain: path.slice(full?.week ?? path.length).filter(({ bought }) => bought >= 1).length,
+    lastsFrom: lasting,
   };
+}
+
+/** Share of weeks to be met, for no less than a generation. */
+interface Enough {
+  readonly weeksMet: number;
+  readonly generationWeeks: number;
+}
+
+/** First of the weeks that is met and so are enough of all that follow. */
+function lastsFrom(path: readonly StartWeek[], { weeksMet, generationWeeks }: Enough): number | null {
+  let met = 0;
+  let from: number | null = null;
+  for (let i = path.length - 1; i >= 0; i--) {
+    const { week, bought } = path[i] as StartWeek;
+    if (bought >= 1) continue;
+    met += 1;
+    if (met >= weeksMet * (path.length - i)) from = week;
+  }
+  return from !== null && path.length - from >= generationWeeks ? from : null;
 }

@@ -1,7 +1,7 @@
 /** Front door: colonies for harvest: how many breeders, the way there from a few starters, what to cull. */
 export { type BinOutlook, binOutlook, type ColonyTakes } from './bin-outlook.ts';
 export type { Wanted } from './breeding.ts';
-export type { ColonyQuestion } from './colony-question.ts';
+export { type ColonyQuestion, colonyAmiss } from './colony-question.ts';
 export { type ColonyAnswer, type ColonyStart, colonyStart } from './colony-start.ts';
 export type { Costs, Prices } from './costs.ts';
 export type { Cull } from './culls.ts';

@@ -90,6 +90,9 @@ export interface CountReading {
   readonly logSd: number;
 }
 
+/** A cell thought empty in which something is found held one at least: by its own doubt, or against all odds. */
+const atLeastOne = (heads: number): number => Math.max(1, heads);
+
 /** Chance, by these weights, of a reading as low or lower, or as high or higher, whichever is less. */
 export function oddsOfReading(
   cells: CountCells,
@@ -98,8 +101,8 @@ export function oddsOfReading(
 ): number {
   let below = 0;
   weights.forEach((weight, c) => {
-    const m = cells.mean[c] as number;
-    if (weight === 0 || m <= 0) return;
+    if (weight === 0) return;
+    const m = atLeastOne(cells.mean[c] as number);
     const { mean, variance } = logMoments({ mean: m, variance: cells.variance[c] as number });
     const sd = Math.sqrt(variance + logSd * logSd);
     const off = Math.log(readings[Math.floor(c / cells.hazards.length)] as number) - mean;
@@ -112,9 +115,9 @@ export function oddsOfReading(
 export function readCount(cells: CountCells, { readings, logSd }: CountReading): void {
   const { hazards, mean, variance, deadMean, deadVariance, withCount, lnFit } = cells;
   for (let c = 0; c < mean.length; c++) {
-    const before = { mean: mean[c] as number, variance: variance[c] as number };
+    const before = { mean: atLeastOne(mean[c] as number), variance: variance[c] as number };
     const reading = readings[Math.floor(c / hazards.length)] as number;
-    if (before.mean <= 0 || before.variance + logSd <= 0) continue;
+    if (before.variance + logSd <= 0) continue;
     const { now, lnDensity } = measured(before, reading, logSd);
     lnFit[c] = (lnFit[c] as number) + lnDensity;
     mean[c] = now.mean;

@@ -28,7 +28,7 @@ export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
 export { type UsedBin, usedBins } from './evening-use.ts';
 export { binNow, type Holding, holdingOf } from './holding.ts';
-export { type Lines, linesOf } from './lines.ts';
+export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export { sundayCheck } from './sunday.ts';

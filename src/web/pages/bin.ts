@@ -58,7 +58,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
     rooms: roomOptions(snapshot.rooms),
     quarantineDays: facts.policy.quarantineDays.value,
-    sources: binSources(species, facts.policy),
+    sources: binSources(species, facts.policy, here.unit),
     history: await historyOf(house, here, bin.code),
   };
   return page(c, BinPage(props), statusOf(refused !== null));
@@ -106,8 +106,8 @@ function lossOf(bin: Bin, snapshot: Snapshot) {
 
 const A_FEW = 5;
 const SHARES_LEFT = [
-  { share: 1 / 4, label: 'A quarter' },
-  { share: 1 / 2, label: 'Half' },
+  { share: 1 / 4, label: 'A quarter left' },
+  { share: 1 / 2, label: 'Half left' },
 ];
 
 /** None first; shares only where they are more than a few. */
@@ -117,8 +117,8 @@ function leftAlive({ headsNow }: BinToday): readonly Option[] {
     label,
   }));
   return [
-    { value: '0', label: 'None' },
-    { value: `${A_FEW}`, label: 'A few' },
+    { value: '0', label: 'None left' },
+    { value: `${A_FEW}`, label: 'A few left' },
     ...shares.filter(({ value }) => Number(value) > A_FEW),
   ];
 }

@@ -14,6 +14,7 @@ import { binPlaceRoutes } from './bin-places.ts';
 import { binTakeRoutes } from './bin-takes.ts';
 import { bookRoutes } from './book.ts';
 import { cameBackRoutes } from './came-back.ts';
+import { colonyStartRoutes } from './colony-start.ts';
 import { deliveryRoutes } from './deliveries.ts';
 import { demoRoutes } from './demo.ts';
 import { goneRoutes } from './gone.ts';
@@ -63,6 +64,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   binActRoutes(app, house);
   binTakeRoutes(app, house);
   binPlaceRoutes(app, house);
+  colonyStartRoutes(app, house);
   larderRoutes(app, house);
   binRoutes(app, house);
   deliveryRoutes(app, house);

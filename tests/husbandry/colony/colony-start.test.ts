@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { breakEvenWeek, costsOf } from '../../../src/husbandry/colony/costs.ts';
 import { type ColonyQuestion, type ColonyStart, colonyStart } from '../../../src/husbandry/colony/index.ts';
-import { dubiaQuestion } from '../../support/dubia-colony.ts';
+import { dubiaQuestion, sizeOf } from '../../support/dubia-colony.ts';
 import { facts, policyWith, snapshotWith } from '../../support/room.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -30,7 +30,18 @@ describe('a start with ten females and four males', async () => {
 
   it('buys each week what it does not take', () => {
     for (const { taken, bought } of start.path) expect(taken[0]! + bought).toBeCloseTo(60, 9);
-    expect(start.bridge).toBeCloseTo(60 * (start.fullHarvest! - 1), 0);
+  });
+
+  it('lasts from a week on after which nineteen weeks in twenty are met, and buys until then', () => {
+    const { path, lastsFrom, fullHarvest, bridge } = start;
+    expect(lastsFrom).toBeGreaterThanOrEqual(fullHarvest!);
+    const after = path.slice(lastsFrom! - 1);
+    expect(after.filter(({ bought }) => bought < 1).length).toBeGreaterThanOrEqual(0.95 * after.length);
+    const bought = path.slice(0, lastsFrom! - 1).map((week) => week.bought);
+    expect(bridge).toBeCloseTo(
+      bought.reduce((a, b) => a + b, 0),
+      9,
+    );
   });
 
   it('fills more bins as it grows, and pays in the end', () => {
@@ -44,6 +55,23 @@ describe('a start with ten females and four males', async () => {
   it('is the same whenever it is asked', async () => {
     expect(await startOf()).toEqual(start);
   });
+});
+
+it('does not call it lasting where less than a generation is left to see it', async () => {
+  const discoid = 'blaberus-discoidalis';
+  const start = await startOf({
+    species: discoid,
+    dayC: 23,
+    nightC: 20,
+    wanted: [{ heads: 20, ...sizeOf(discoid, 'large') }],
+    starters: { kind: 'adults', females: 2, males: 1 },
+  });
+  expect(start.path.at(-1)!.bought).toBeLessThan(1);
+  expect(start.lastsFrom).toBeNull();
+  expect(start.bridge).toBeCloseTo(
+    start.path.reduce((sum, { bought }) => sum + bought, 0),
+    9,
+  );
 });
 
 it('begins to give sooner with more starters, and sooner with adults than with young', async () => {
