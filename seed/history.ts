@@ -73,8 +73,11 @@ async function feed(
 /** The snapshot without what the keeper has of their own, which the demo room leaves alone. */
 function onlyDemo(snapshot: Snapshot, codes: Codes): Snapshot {
   const [animals, bins] = [new Set(codes.animals.values()), new Set(codes.bins.values())];
+  const { policy } = snapshot.facts;
   return {
     ...snapshot,
+    // Its evenings follow the record as it stands: learning from it anew each night would take seconds.
+    facts: { ...snapshot.facts, policy: { ...policy, learnDays: { ...policy.learnDays, value: 0 } } },
     animals: snapshot.animals.filter(({ code }) => animals.has(code)),
     bins: snapshot.bins.filter(({ code }) => bins.has(code)),
   };

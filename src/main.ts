@@ -4,7 +4,7 @@ import { seedDemo } from '../seed/demo.ts';
 import { ErrorPage } from '../views/pages/error.tsx';
 import { LoginPage } from '../views/pages/login.tsx';
 import { chanceInFull } from '../views/partials/verdict.tsx';
-import { type Answering, askSunday, type Context, firstRoom, nowIn } from './actions/index.ts';
+import { type Answering, askCover, type Context, firstRoom, nowIn } from './actions/index.ts';
 import { type Config, projectRoot, readConfig } from './config.ts';
 import { kindsByCode } from './facts/kinds/index.ts';
 import { policy } from './facts/policy.ts';
@@ -82,9 +82,9 @@ async function moveIn(context: Context): Promise<Result<unknown>> {
 
 /** The week's verdict, and how sure it is. */
 async function verdictOf(context: Context, answering: Answering): Promise<string> {
-  const answer = await askSunday(context, { answering });
+  const answer = await askCover(context, { answering });
   if (!answer.ok) return answer.problem.sentence;
-  const { headline, verdict, nothingMissed } = answer.value;
+  const { headline, verdict, nothingMissed } = answer.value.answer;
   const sure = `Nobody misses a meal in ${chanceInFull(nothingMissed)}.`;
   return verdict === 'empty' ? headline : `${headline} ${sure}`;
 }

@@ -66,7 +66,7 @@ export interface Reread extends Replay {
 /** The bin on a day with its events read beside all others. */
 export function reread(bin: Bin, until: DayNumber, { start, readings, heads, ...replay }: Reread): BinState {
   const { chain, policy, climate, speed = 1 } = replay;
-  const life: Life = { chain, bin, climate, speed };
+  const life: Life = { chain, bin, climate, speed, brief: true };
   const after = (state: BinState, event: BinEvent): BinState =>
     afterReading(state, event, { life, policy, reading: readings.get(event) as Reading });
   const state = walk(life, start, { until, after });

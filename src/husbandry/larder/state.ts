@@ -33,6 +33,8 @@ export interface Life {
   readonly bin: Bin;
   readonly climate: Climate;
   readonly speed: number;
+  /** Followed for few days at this speed: its days are not worth laying out. */
+  readonly brief?: boolean;
   /** Nothing is laid, whatever the bin is for: to follow heads without their young. */
   readonly barren?: boolean;
 }
@@ -143,15 +145,16 @@ function isOut(life: Life, state: BinState, day: DayNumber): boolean {
 const ratesByChain = new WeakMap<Chain, Map<string, ChainRates>>();
 
 /** Rates of a bin on a day at full laying; kept, since they hold for every such day of such bins. */
-export function ratesOn({ chain, bin, climate, speed }: Life, day: DayNumber): ChainRates {
+export function ratesOn({ chain, bin, climate, speed, brief }: Life, day: DayNumber): ChainRates {
   const temp = climate.on(day);
   const weekMeanC = climate.weekMeanOn(day);
   const holds = bin.role === 'holding';
+  const lasting = !(climate.changes || brief);
   const kept = ratesByChain.get(chain) ?? new Map<string, ChainRates>();
   ratesByChain.set(chain, kept);
-  return recall(kept, `${temp.minC} ${temp.maxC} ${weekMeanC} ${speed} ${holds} ${climate.changes}`, () =>
+  return recall(kept, `${temp.minC} ${temp.maxC} ${weekMeanC} ${speed} ${holds} ${lasting}`, () =>
     ratesOfDay(chain, {
-      lasting: !climate.changes,
+      lasting,
       temp,
       weekMeanC,
       speed,

@@ -78,7 +78,8 @@ function atSpeeds(snapshot: Snapshot, bin: StockBin, { stateAt, heads, days }: S
   const climate = binClimate(snapshot, bin.bin);
   const slices = snapshot.facts.policy.slices.value;
   const bySpeed = Array.from(bin.speedLogs, (log) => {
-    const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log) };
+    const brief = days < bin.chain.size;
+    const life: Life = { chain: bin.chain, bin: bin.bin, climate, speed: Math.exp(log), brief };
     return pathsOf(stateAt(log), { life, today: snapshot.today, days, slices, headsHere: heads });
   });
   const first = bySpeed[0] as CohortPath[];

@@ -13,9 +13,9 @@ export interface Shelf {
 
 /** The bins open for feeding, at the growth speed and count that are likeliest. */
 export function shelvesOf(snapshot: Snapshot): Shelf[] {
-  const stock = stockOf({ ...snapshot, deliveries: [] }, 1);
+  const stock = stockOf(likeliest(snapshot), 1);
   return stock.cohorts.map((cohort) => {
-    const path = cohort.nodes[Math.floor(cohort.nodes.length / 2)];
+    const [path] = cohort.nodes;
     const lengths = Array.from(path?.lengthMm.subarray(0, cohort.slices) ?? []);
     return {
       bin: (stock.bins[cohort.bin] as { bin: Bin }).bin,
@@ -23,4 +23,11 @@ export function shelvesOf(snapshot: Snapshot): Shelf[] {
       slices: lengths.map((lengthMm) => ({ lengthMm, heads: (path?.heads ?? 0) / cohort.slices })),
     };
   });
+}
+
+/** At one growth speed, the likeliest, and with what is here alone. */
+function likeliest(snapshot: Snapshot): Snapshot {
+  const { facts } = snapshot;
+  const speedNodes = { ...facts.policy.speedNodes, value: 1 };
+  return { ...snapshot, deliveries: [], facts: { ...facts, policy: { ...facts.policy, speedNodes } } };
 }
