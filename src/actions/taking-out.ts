@@ -41,6 +41,19 @@ export async function takeOut(scene: Scene, out: Out): Promise<Result<Taken>> {
   return ok({ heads, entries: heads > 0 ? [entry] : [], lots: holding.lots(heads) });
 }
 
+/** Passes where a bin holds as many on that day, or the keeper insists; else it says how many there are. */
+export async function unlessFewer(
+  scene: Scene,
+  { bin: row, day, heads, sure }: Pick<Out, 'bin' | 'day' | 'sure'> & { readonly heads: number },
+): Promise<Result<null>> {
+  if (sure) return ok(null);
+  const setting = await settingOn(scene, day);
+  const stock = binNow(setting, await recordOf(scene, row, day));
+  const { there, most } = holdingOf(setting, stock, null);
+  if (heads <= Math.ceil(most)) return ok(null);
+  return err(tooMany({ there, heads, sized: false, name: row.name }));
+}
+
 function headsOf(wanted: Out['heads'], there: number): number {
   if (typeof wanted === 'number') return wanted;
   return Math.round(wanted === 'all' ? there : there * wanted.share);

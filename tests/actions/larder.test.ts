@@ -29,7 +29,7 @@ test('every observation becomes an event of its day, in the order written', asyn
   good(await lookBin(room, { bin: 'B2', level: 'half' }));
   good(await weighBin(room, { bin: 'B2', massMg: '25000' }));
   good(await seeSize(room, { bin: 'B2', fromMm: 11, toMm: 13 }));
-  good(await discard(room, { bin: 'B2', heads: 10 }));
+  good(await discard(room, { bin: 'B2', heads: 10, sure: true }));
   const day = TODAY + 2;
   expect(await eventsOf(room, 'B2')).toEqual([
     { day, kind: 'delivered', lot: { heads: 300, fromMm: 10, toMm: 12 }, dead: 4 },
@@ -42,10 +42,10 @@ test('every observation becomes an event of its day, in the order written', asyn
 
 test('events begin with the last count that says all, lengths given or none left, and lies far enough back', async () => {
   const room = await furnished();
-  good(await discard(room, { bin: 'B1', heads: 10 }));
+  good(await discard(room, { bin: 'B1', heads: 10, sure: true }));
   good(await countBin(room, { bin: 'B1', heads: 120 }));
   good(await countBin(room, { bin: 'B1', heads: 110, fromMm: 6, toMm: 9 }));
-  good(await discard(room, { bin: 'B1', heads: 1 }));
+  good(await discard(room, { bin: 'B1', heads: 1, sure: true }));
   expect(await eventsOf(room, 'B1')).toHaveLength(5);
   room.pass(room.facts.policy.learnDays.value);
   expect((await eventsOf(room, 'B1')).map(({ kind }) => kind)).toEqual(['counted', 'discarded']);
@@ -59,7 +59,7 @@ test('a count below what was taken out since asks, and is written where the keep
   const room = await furnished();
   const day = room.date(0);
   room.pass(5);
-  good(await discard(room, { bin: 'B1', heads: 35 }));
+  good(await discard(room, { bin: 'B1', heads: 35, sure: true }));
   const early = { bin: 'B1', heads: 20, day };
   expect(await countBin(room, early)).toMatchObject({
     problem: {

@@ -61,7 +61,7 @@ test('its own temperatures count instead of the room, and beyond what was measur
   const room = await livingRoom();
   const placed = good(await placeBin(room, { bin: 'B1', ownC: { dayC: 44, nightC: 43 } }));
   expect(await tempOn(room, 'B1', TODAY)).toEqual({ minC: 43, maxC: 44 });
-  expect(placed.reply.remarks.join(' ')).toMatch(/43-44 °C is outside what was measured/);
+  expect(placed.reply.remarks.join(' ')).toMatch(/43–44 °C is outside what was measured/);
   const cold = good(await placeBin(room, { bin: 'B1', ownC: { dayC: 8, nightC: 8 } }));
   expect(cold.reply.remarks.join(' ')).toMatch(/Nothing develops at 8 °C/);
   good(await placeBin(room, { bin: 'B1', ownC: null }));

@@ -5,7 +5,9 @@ import {
   coldStore,
   countBin,
   cull,
+  discard,
   expectDelivery,
+  foundDead,
   harvest,
   mergeBins,
   move,
@@ -45,6 +47,21 @@ test('a harvest goes into a new bin with the lengths it has, and the breeders st
   expect(await headsOf(room, to.code, GROWN)).toBe(0);
   good(await undo(room, { act: done.act }));
   expect(await headsOf(room, 'B1')).toBeCloseTo(before, 9);
+});
+
+test('dead found or prey thrown out beyond what the bin holds says how many there are, and the keeper can insist', async () => {
+  const room = await livingRoom();
+  const there = Math.round(await headsOf(room, 'B2'));
+  for (const act of [discard, foundDead]) {
+    const refused = await act(room, { bin: 'B2', heads: 5000 });
+    expect(problemOf(refused)).toBe(
+      `There are about ${there} in Dubia tub; you wrote 5000. Count it, or tick that you are sure.`,
+    );
+    expect(await headsOf(room, 'B2')).toBeCloseTo(there, 0);
+    const done = good(await act(room, { bin: 'B2', heads: 5000, sure: true }));
+    expect(await headsOf(room, 'B2')).toBeLessThan(there / 2);
+    good(await undo(room, { act: done.act }));
+  }
 });
 
 test('a harvest larger than the bin says how many there are, and the keeper can insist', async () => {

@@ -4,7 +4,7 @@ import { civilDate } from '../../src/husbandry/calendar.ts';
 import { ActForm } from '../partials/act.tsx';
 import { entryOf, Field, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
-import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
+import { type BinActsProps, OnDay, Sure } from './bin-act-parts.tsx';
 
 export const Dead = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'dead');
@@ -18,6 +18,7 @@ export const Dead = (props: BinActsProps) => {
     >
       <Field entry={entry} name="heads" label="Heads" type="number" min="1" required />
       <OnDay {...props} act="dead" />
+      <Sure entry={entry} />
     </ActForm>
   );
 };

@@ -114,6 +114,7 @@ export const Discard = (props: BinActsProps & { title: string }) => {
     >
       <Heads entry={entry} />
       <OnDay {...props} act="discard" />
+      <Sure entry={entry} />
     </ActForm>
   );
 };

@@ -61,7 +61,7 @@ export function binActRoutes(app: Hono<DoorEnv>, house: House): void {
     at('discard'),
     posted(house, {
       ...about(house, 'discard'),
-      shape: () => ({ heads: typed(heads), day }),
+      shape: () => ({ heads: typed(heads), day, sure: ticked }),
       act: (given, { c, formId }) => discard(context, { bin: codeOf(c), ...given, formId }),
     }),
   );
@@ -114,7 +114,7 @@ function livingRoutes(app: Hono<DoorEnv>, house: House): void {
     at('dead'),
     posted(house, {
       ...about(house, 'dead'),
-      shape: () => ({ heads: typed(heads), day }),
+      shape: () => ({ heads: typed(heads), day, sure: ticked }),
       act: (given, { c, formId }) => foundDead(context, { bin: codeOf(c), ...given, formId }),
     }),
   );
