@@ -140,7 +140,7 @@ function grow(larder: Larder, cohort: Cohort, age: number): void {
   }
 }
 
-/** Closes a replicate: what is left alive, and how much of it, breeders apart, is longer than anybody here takes. */
+/** Closes a replicate: what is left alive, and how much of it, breeders apart, is longer than those who take it can. */
 export function closeLarder(larder: Larder, longestMm: Float64Array): void {
   const { left, outgrown } = larder.totals;
   larder.stock.cohorts.forEach((cohort, c) => {
@@ -149,7 +149,8 @@ export function closeLarder(larder: Larder, longestMm: Float64Array): void {
       const heads = larder.heads[q] as number;
       left[cohort.bin] = (left[cohort.bin] as number) + heads;
       const length = larder.lengthMm[q] as number;
-      const over = length > (longestMm[cohort.species] as number) && length !== KEPT_MM;
+      const longest = longestMm[cohort.species] as number;
+      const over = longest > 0 && length > longest && length !== KEPT_MM;
       if (over) outgrown[cohort.bin] = (outgrown[cohort.bin] as number) + heads;
     }
   });

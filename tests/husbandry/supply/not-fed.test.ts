@@ -48,6 +48,19 @@ describe('a colony whose breeders are kept', () => {
   });
 });
 
+describe('prey that nobody here eats', () => {
+  it('is not outgrowing anybody', () => {
+    const snapshot = snapshotWith({
+      animals: [],
+      bins: [countedBin('B1', 'galleria-mellonella', { heads: 60, fromMm: 15, toMm: 25 })],
+      facts: { ...facts, policy: certainPolicy },
+    });
+    const [box] = binAnswers(judge(snapshot, { days: 2, replicates: 5 }), snapshot);
+    expect(box!.left).toBeGreaterThan(50);
+    expect(box!.outgrown).toBe(0);
+  });
+});
+
 describe('a box of waxworms with hatchlings among them', () => {
   it('feeds its grown larvae', () => {
     const snapshot = snapshotWith({
