@@ -222,7 +222,7 @@ const sheet: PreyProps['sheet'] = {
     { ageDays: 7, massMg: 4, lengthMm: 4.1, alive: 0.93 },
   ],
   growth: { perWeek: 1.24, doublingDays: 21 },
-  remarks: ['28 °C is outside what was measured of its laying (18-26 °C).'],
+  remarks: ['28 °C is outside what was measured of laying (18–26 °C).'],
 };
 
 const growth: NumberGroup = {

@@ -64,7 +64,7 @@ export const told: ColonyTold = {
   readyOn: null,
   today: TODAY,
   room: { name: 'Spare room', temp: { minC: 20, maxC: 24 } },
-  remarks: ['28 °C is outside what was measured of its laying.'],
+  remarks: ['28 °C is outside what was measured of laying.'],
   lost: { one: 0.07, together: 0.024, apart: 0.005 },
   lasts: { weeksMet: 0.95, years: 3 },
   sources: [],

@@ -91,17 +91,18 @@ it('says plainly that nothing develops in the cold, in the heat and below a hard
   const cold = speciesSheet(gryllodes, 15);
   expect(cold).toMatchObject({ develops: false, byAge: [], growth: null });
   expect(cold.hatchToAdult).toMatchObject({ days: null, survival: null });
-  expect(cold.remarks[0]).toBe('Nothing develops at 15 °C: the egg span needs more than 17.3 °C.');
+  expect(cold.remarks[0]).toBe('Nothing develops at 15 °C: for eggs it must be warmer than 17.3 °C.');
   expect(speciesSheet(gryllodes, 22).remarks[0]).toBe(
-    'Nothing develops at 22 °C: the nymph span was not got through at a constant 22 °C or less.',
+    'Nothing develops at 22 °C: for nymphs a constant 22 °C or less was too cold to grow up.',
   );
   expect(speciesSheet(gryllodes, 41).remarks[0]).toBe(
-    'Nothing develops at 41 °C: the egg span ends in the heat of 40 °C.',
+    'Nothing develops at 41 °C: for eggs it is too hot from 40 °C.',
   );
+  expect(speciesSheet(gryllodes, 41).remarks.join(' ')).not.toContain('for eggs (');
 });
 
 it('says where nobody has measured', () => {
   expect(speciesSheet(gryllodes, 39).remarks).toContain(
-    '39 °C is outside what was measured for the nymph span (24-38 °C): its days are reckoned, not measured.',
+    '39 °C is outside what was measured for nymphs (24–38 °C): the days are reckoned, not measured.',
   );
 });

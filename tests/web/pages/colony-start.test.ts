@@ -58,7 +58,7 @@ test('with a wanted day it says by when to start', async () => {
 
 test.each([
   [{ day: 'warm' }, '"warm" is not a temperature'],
-  [{ day: '12', night: '50 F' }, 'Nothing develops at 10-12 °C: the nymph span needs more than 15 °C.'],
+  [{ day: '12', night: '50 F' }, 'Nothing develops at 10–12 °C: for nymphs it must be warmer than 15 °C.'],
   [{ 'want-medium': 'many' }, '"many" is not a whole number from 0'],
   [{ 'want-medium': '' }, 'Say how many you want each week'],
   [{ males: '0' }, '10 females and 0 males cannot breed'],
@@ -97,7 +97,7 @@ test('every field that is typed wrongly stays as it was typed', async () => {
 test('a temperature beyond what was measured is worked out, and said to be', async () => {
   const { see } = await emptyHome();
   const html = await see(at({ day: '33', night: '33', wait: '1' }));
-  expect(html).toContain('33 °C is outside what was measured for the nymph span (24-30 °C)');
+  expect(html).toContain('33 °C is outside what was measured for nymphs (24–30 °C)');
 });
 
 test('what the room eats of the prey is put in as what is wanted, where it is kept here', async () => {
