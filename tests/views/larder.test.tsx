@@ -130,7 +130,7 @@ describe('a colony', () => {
 
   it('opens with how fast it grows and what may be taken each week', () => {
     expect(said).toContain(
-      'Roach tub: about 480 alive; doubles in about 7 weeks; take up to 60 medium a week',
+      'Roach tub: about 480 alive; doubles in about 7 weeks in the long run; take up to 60 medium a week',
     );
     expect(said).toContain('Once it is full, up to 90 small, or 60 medium, or 35 adult.');
     expect(said).toContain('While it grows, no more than 9 in 100 of each size.');
@@ -174,7 +174,7 @@ describe('what is bred', () => {
   it('says what each bin comes to, and how it is kept', () => {
     expect(said).toContain('Too large for small juveniles from about Thu 3 Dec');
     expect(said).toContain('Apart until Fri 27 Nov; keeps to Thu 21 Jan');
-    expect(said).toContain('Doubles in about 7 weeks; too full from about Sat 12 Dec');
+    expect(said).toContain('Doubles in about 7 weeks in the long run; too full from about Sat 12 Dec');
   });
 });
 

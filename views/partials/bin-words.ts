@@ -34,9 +34,9 @@ export function cupLooks({ events }: Pick<Bin, 'events'>, today: DayNumber): str
   return seen?.kind === 'cup looked' ? `${seen.look}, ${ago(today - seen.day)}` : 'not looked at';
 }
 
-/** How a colony grows, in words. */
+/** How a colony grows once it is of all ages; the weeks ahead may run faster or slower. */
 const doublingWords = (days: number | null): string =>
-  days === null ? 'does not grow as warm as it stands' : `doubles in about ${spell(days)}`;
+  days === null ? 'does not grow as warm as it stands' : `doubles in about ${spell(days)} in the long run`;
 
 /** Until when a bin is kept apart, and to when it keeps in the cold or frozen. */
 export interface Kept {
@@ -50,7 +50,7 @@ interface Going {
   readonly today: DayNumber;
 }
 
-/** What a bin comes to first: 'too large for spiderlings from about Thu 3 Dec', 'doubles in about 7 weeks'. */
+/** What a bin comes to first: 'too large for spiderlings from about Thu 3 Dec', 'doubles in about 7 weeks in the long run'. */
 export function comesTo({ bin, goes: ahead, today }: Going): readonly string[] {
   const { outgrows, overFrom, mostAdult, doublingDays } = ahead;
   const size = outgrows === null ? null : outgrownWords(outgrows, today);
