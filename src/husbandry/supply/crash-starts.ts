@@ -48,7 +48,11 @@ export function startNow(snapshot: Snapshot, need: Need): StartNow[] {
   return starts.sort((a, b) => day(a) - day(b) || (a.kind < b.kind ? -1 : 1));
 }
 
-function newCup(snapshot: Snapshot, species: PreySpecies, { bin }: Need): StartNow[] {
+/** Only of flies long enough for the group. */
+function newCup(snapshot: Snapshot, species: PreySpecies, { group, bin }: Need): StartNow[] {
+  const window = group.windows.get(species.code);
+  const flyMm = species.adultLengthMm.value;
+  if (!window || flyMm < window.minMm || flyMm > window.maxMm) return [];
   const climate = climateAt(snapshot.rooms, { room: bin.room, ownC: null });
   const gives = cupGives(species, { climate, policy: snapshot.facts.policy });
   if (gives === null) return [];
@@ -86,7 +90,7 @@ function newOrder(snapshot: Snapshot, taken: readonly PreySpecies[], { group }: 
   return [{ kind: 'order', species: best.species.code, size: best.size.name, orderBy, yields }];
 }
 
-/** Only where something is left that breeds. */
+/** Only where something is left that breeds, and not already as much as is wanted. */
 function leftToBreed(snapshot: Snapshot, { group, bin, weekly }: Need): StartNow[] {
   const species = snapshot.facts.species.get(bin.species);
   const window = group.windows.get(bin.species);
@@ -100,7 +104,7 @@ function leftToBreed(snapshot: Snapshot, { group, bin, weekly }: Need): StartNow
   const range = { fromMm: window.minMm, toMm: window.maxMm };
   for (let day = 0; day < DAYS_PER_YEAR; day++) {
     if (headsWithin(chain, state.heads, range) >= weekly)
-      return [{ kind: 'leave to breed', bin: bin.code, yields: today + day }];
+      return day === 0 ? [] : [{ kind: 'leave to breed', bin: bin.code, yields: today + day }];
     state = nextDay(life, state, today + day).state;
   }
   return [{ kind: 'leave to breed', bin: bin.code, yields: null }];

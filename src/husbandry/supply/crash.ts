@@ -90,7 +90,7 @@ function shortAfter(snapshot: Snapshot, { judged, answer, bin, chanceBefore, fro
     from: Math.round(from),
     chance: runOut.chance,
     chanceBefore,
-    instead: insteadFor(snapshot, group),
+    instead: insteadFor(snapshot, group).filter((other) => other.bin !== bin.code),
     start: startNow(snapshot, { group, bin, weekly }),
   };
 }

@@ -84,6 +84,24 @@ describe('a colony that died off', () => {
   });
 });
 
+describe('what is said to help those longer than flies', () => {
+  const juveniles = Array.from({ length: 20 }, (_, i) =>
+    animalWith({ code: `J${i}`, kind: 'caribena-versicolor', gaugeMm: 45, lastTaken: TODAY - (i % 6) }),
+  );
+  const { short } = afterCrash({ ...room, animals: juveniles, bins: [colony(60)] }, 'B1')!;
+
+  it('is neither prey out of the bin that crashed nor a wait for what is there today', () => {
+    expect(short.length).toBeGreaterThan(0);
+    expect(short.flatMap(({ instead }) => instead)).toEqual([]);
+    const waits = short.flatMap(({ start }) => start.filter(({ kind }) => kind === 'leave to breed'));
+    expect(waits.filter(({ yields }) => yields === TODAY)).toEqual([]);
+  });
+
+  it('is no cup of flies', () => {
+    expect(short.flatMap(({ start }) => start.filter(({ kind }) => kind === 'cup'))).toEqual([]);
+  });
+});
+
 describe('a loss that hurts nobody', () => {
   it('leaves nobody short', () => {
     const plenty = countedBin('B5', 'acheta-domesticus', { heads: 5000, fromMm: 2, toMm: 4 });
