@@ -18,8 +18,9 @@ it('says nothing of a bin at temperatures that were measured', () => {
 it('says where nothing develops, and where figures are reckoned and not measured', () => {
   const at = (tempC: number) => said({ ...crickets, ownC: { dayC: tempC, nightC: tempC } }).join(' ');
   expect(at(5)).toContain('Nothing develops at 5 °C');
-  expect(at(48)).toContain('ends in the heat of');
-  expect(at(40)).toContain('40 °C is outside what was measured');
+  expect(at(48)).toContain('it is too hot from');
+  expect(at(40)).not.toContain('outside what was measured');
+  expect(at(39)).toContain('39 °C is outside what was measured');
 });
 
 it('says to when a quarantine goes, and no more when it is over', () => {
