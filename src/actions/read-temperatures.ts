@@ -26,7 +26,7 @@ export const readTemperatures = action({
     const last = series.from + series.minC.length - 1;
     const days = measured.length;
     return ok({
-      summary: `Read temperatures of ${days} days into room ${room.value.name} (${spokenDay(series.from)} to ${spokenDay(last)})`,
+      summary: `Read temperatures of ${days} days into ${room.value.name} (${spokenDay(series.from)} to ${spokenDay(last)})`,
       puts: { room: [{ ...room.value, series: withNewer(room.value.series, series) }] },
       reply: {
         room: room.value.code,

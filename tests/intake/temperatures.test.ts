@@ -58,7 +58,9 @@ describe('a file of temperatures', () => {
 
   it('says what is wrong with a file as a whole', () => {
     expect(sentence('date,humidity\n2026-03-01,60\n')).toContain('No column was found for the temperature');
-    expect(sentence('place,temp\nbox,20\n')).toContain('No column was found for "when"');
+    expect(sentence('place,temp\nbox,20\n')).toContain(
+      'No column was found for the date among "place", "temp". Call it "date".',
+    );
     expect(sentence('date,temp\n2026-03-01,warm\n')).toContain('"warm" is not a temperature');
     expect(sentence('date,temp\n')).toContain('0 rows');
     expect(sentence('date,temp\n2027-03-01,20\n')).toContain('is in the future');

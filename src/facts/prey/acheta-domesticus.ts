@@ -153,7 +153,7 @@ export const achetaDomesticus: PreySpecies = {
   holdingLossPerDay: practice(0.02, 'per day', '0.01-0.03, a good bin and a poor one at 22-28 C'),
   traits: { hard: false, bites: true },
   notes: [
-    'Laboratories and breeders disagree by a factor of two on its nymph: a bin learns its own speed.',
+    'Laboratories and breeders disagree by a factor of two on how long its nymphs take: a bin learns its own speed.',
     'A densovirus kills this species and none of the four others in trade (Weissman et al. 2012): a second species in the larder is the insurance.',
     'Inactive below about 20 C (care pages).',
   ],

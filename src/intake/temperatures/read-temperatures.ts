@@ -25,7 +25,7 @@ export function readTemperatures(bytes: Uint8Array, wishes: DateWishes): Result<
   const opened = openSheet(bytes, { table: TEMPERATURE_WORDS, needed: 'when', mapping: {} });
   if (!opened.ok) return opened;
   const sheet = opened.value;
-  const wrong = sheet.problems[0] ?? noTemperature(sheet);
+  const wrong = noDate(sheet) ?? sheet.problems[0] ?? noTemperature(sheet);
   if (wrong) return err(wrong);
   const heading = sheet.columns.find(({ column }) => column === 'when')?.heading ?? '';
   const dates = readDates([{ column: heading, cells: sheet.rows.map(({ cell }) => cell('when')) }], wishes);
@@ -51,11 +51,19 @@ function gathered(read: readonly Result<TempReading>[]): Result<TemperaturesRead
 const has = ({ columns }: Pick<Sheet<TemperatureColumn>, 'columns'>, wanted: TemperatureColumn) =>
   columns.some(({ column }) => column === wanted);
 
+const among = ({ headings }: Sheet<TemperatureColumn>) => headings.map((each) => `"${each}"`).join(', ');
+
+function noDate(sheet: Sheet<TemperatureColumn>): Problem | null {
+  if (has(sheet, 'when')) return null;
+  const sentence = `No column was found for the date among ${among(sheet)}. Call it "date".`;
+  return problem('column-missing', sentence, 'when');
+}
+
 function noTemperature(sheet: Sheet<TemperatureColumn>): Problem | null {
   if (has(sheet, 'temperature') || (has(sheet, 'least') && has(sheet, 'greatest'))) return null;
   return problem(
     'column-missing',
-    `No column was found for the temperature among ${sheet.headings.map((each) => `"${each}"`).join(', ')}. Call it "temperature", or "min" and "max".`,
+    `No column was found for the temperature among ${among(sheet)}. Call it "temperature", or "min" and "max".`,
   );
 }
 
