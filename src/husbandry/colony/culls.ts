@@ -6,6 +6,7 @@ import {
   type Capacity,
   type Chain,
   capacityOf,
+  firstAdult,
   type Life,
   loadOf,
   NO_PRESSURE,
@@ -48,7 +49,7 @@ function statesAhead({ life, state, today, days }: CullsAsked): BinState[] {
 
 /**
  * Enough go on the first day over capacity to make room for what else is to come: the greatest excess ahead, from the
- * sizes that take most room then, breeders kept back last.
+ * sizes that take most room then; a size that holds breeders kept back is left alone.
  */
 function forRoom({ life: { bin, chain }, today }: CullsAsked, ahead: readonly BinState[]): Cull[] {
   const capacity = capacityOf(bin, chain);
@@ -81,10 +82,9 @@ function bySize(chain: Chain, heads: Float64Array, capacity: Capacity) {
 /** Males beyond those the females need, where the sexes were told apart and the species' need is known. */
 function ofMales({ life: { chain }, today }: CullsAsked, ahead: readonly BinState[]): Cull[] {
   const perMale = chain.species.laying?.femalesPerMale?.value;
-  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   if (perMale === undefined) return [];
   const spare = ahead.map(({ heads, femaleShare }) => {
-    const adults = totalHeads(heads, firstAdult);
+    const adults = totalHeads(heads, firstAdult(chain));
     const females = adults * (femaleShare ?? 1);
     return Math.floor(adults - females - Math.ceil(females / perMale));
   });
