@@ -28,6 +28,7 @@ export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export {
+  adultLot,
   adultSize,
   everySize,
   headsSince,
