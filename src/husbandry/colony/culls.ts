@@ -1,6 +1,7 @@
 /** What will have to go from a bin: how many, of which size and when, for want of room or because they are spare males. */
 import type { DayNumber } from '../calendar.ts';
 import {
+  adultSize,
   type BinState,
   between,
   type Capacity,
@@ -61,7 +62,7 @@ function forRoom({ life: { bin, chain }, today }: CullsAsked, ahead: readonly Bi
   const culls: Cull[] = [];
   for (const { size, heads, load } of bySize(chain, (ahead[first] as BinState).heads, capacity)) {
     if (excess <= 0) break;
-    if (load <= 0 || (bin.keepAdults && chain.species.adultLengthMm.value <= size.toMm)) continue;
+    if (load <= 0 || (bin.keepAdults && adultSize(chain).fromMm <= size.toMm)) continue;
     const goes = Math.min(heads, Math.ceil((excess * heads) / load));
     culls.push({ why: 'room', day: today + first, heads: Math.ceil(goes), size });
     excess -= (goes * load) / heads;
