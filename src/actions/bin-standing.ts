@@ -1,13 +1,10 @@
 /** How a bin stands on a day, inside the transaction of an act that takes from it. */
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { Bin } from '../husbandry/larder/index.ts';
-import type { Snapshot } from '../husbandry/snapshot.ts';
+import type { Setting } from '../husbandry/supply/index.ts';
 import { type BinRow, binEvents, rowsOf } from '../store/index.ts';
 import { binOf, placesOf } from './load-snapshot.ts';
 import type { Scene } from './perform.ts';
-
-/** What a bin's state rests on besides its own record. */
-export type Setting = Pick<Snapshot, 'today' | 'rooms' | 'removedRooms' | 'facts'>;
 
 export async function settingOn({ tx, facts }: Scene, day: DayNumber): Promise<Setting> {
   return { today: day, facts, ...placesOf(await tx.ask(rowsOf('room'))) };

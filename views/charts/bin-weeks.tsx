@@ -1,11 +1,21 @@
 /** A bin's coming weeks: sizes stacked, the doubt of their total, what it can carry, and what was counted and taken before. */
-import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { area, curveMonotoneX } from 'd3-shape';
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { BinEvent } from '../../src/husbandry/larder/index.ts';
 import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { BinAhead, BinWeek } from '../../src/husbandry/supply/index.ts';
-import { sentenceCase, shortDay } from '../format.ts';
+import { sentenceCase } from '../format.ts';
+import {
+  DayNames,
+  FRAME,
+  Limit,
+  MarkOf,
+  marksOf,
+  OverFrom,
+  PAST_DAYS,
+  type Scales,
+} from './bin-weeks-signs.tsx';
 import { binWeeksFinding, binWeeksTable } from './bin-weeks-words.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { hueClass } from './hatches.tsx';
@@ -21,10 +31,7 @@ export interface BinWeeksProps {
 }
 
 const WIDTH = 358;
-const FRAME = { left: 40, right: 290, top: 20, bottom: 196 };
 const HEIGHT = FRAME.bottom + 24;
-/** Days before today that are shown where something was counted or taken in them. */
-const PAST_DAYS = 28;
 
 export const BinWeeks = (props: BinWeeksProps) => {
   const title = binWeeksFinding(props);
@@ -60,12 +67,6 @@ function legendOf({ ahead: { weeks }, events }: BinWeeksProps): string {
   return `If nothing is taken out. ${sentenceCase(said.join('; '))}.`;
 }
 
-type Scale = ScaleLinear<number, number>;
-interface Scales {
-  readonly x: Scale;
-  readonly y: Scale;
-}
-
 /** A capacity far above everything is told in words alone. */
 const CAPACITY_SHOWN_TO = 1.6;
 
@@ -91,21 +92,6 @@ function scalesOf({ ahead, events }: BinWeeksProps): Scales & { readonly limit: 
       .range([FRAME.bottom, FRAME.top]),
   };
 }
-
-interface Mark {
-  readonly day: DayNumber;
-  readonly heads: number;
-  /** Counted, or else taken out. */
-  readonly seen: boolean;
-}
-
-const marksOf = (events: readonly BinEvent[], today: DayNumber): readonly Mark[] =>
-  events
-    .filter(({ day }) => day >= today - PAST_DAYS && day <= today)
-    .flatMap((event) => {
-      if (event.kind !== 'counted' && event.kind !== 'culled' && event.kind !== 'moved out') return [];
-      return [{ day: event.day, heads: event.heads, seen: event.kind === 'counted' }];
-    });
 
 const Weeks = (props: BinWeeksProps) => {
   const { ahead, form, events, overFrom } = props;
@@ -180,41 +166,3 @@ const Layers = ({ weeks, form, x, y }: Scales & { weeks: readonly BinWeek[]; for
     </g>
   );
 };
-
-const Limit = ({ at }: { at: number }) => (
-  <g class="limit">
-    <line x1={FRAME.left} x2={FRAME.right} y1={at} y2={at} class="limit-line" />
-    <text x={FRAME.right} y={at - 4} text-anchor="end" font-size="12">
-      room for so many
-    </text>
-  </g>
-);
-
-const OverFrom = ({ at }: { at: number }) => (
-  <line x1={at} x2={at} y1={FRAME.top} y2={FRAME.bottom} class="limit-line" />
-);
-
-const MarkOf = ({ mark: { day, heads, seen }, x, y }: Scales & { mark: Mark }) => {
-  const at = place(x(day));
-  return seen ? (
-    <circle cx={at} cy={place(y(heads))} r="3.5" class="ideal" />
-  ) : (
-    <path d={`M${at - 4} ${FRAME.bottom - 9}h8l-4 7z`} class="ideal" />
-  );
-};
-
-const NAMED_EVERY = 4;
-
-const DayNames = ({ weeks, x }: { weeks: readonly BinWeek[]; x: Scale }) => (
-  <g>
-    {weeks.map(({ day }, week) =>
-      week % NAMED_EVERY === 0 ? (
-        <text x={place(x(day))} y={FRAME.bottom + 16} text-anchor="middle" font-size="12" class="axis-number">
-          {week === 0 ? 'today' : shortDay(day).slice(DAY_NAME)}
-        </text>
-      ) : null,
-    )}
-  </g>
-);
-/** Letters of 'Thu '. */
-const DAY_NAME = 4;

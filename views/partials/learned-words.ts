@@ -1,6 +1,6 @@
 /** What a bin's record has taught, in words: beside what is published, and on how much evidence. */
 import type { BinLearned } from '../../src/husbandry/supply/index.ts';
-import { aboutHeads, counted, listed, shortDay } from '../format.ts';
+import { aboutHeads, counted, listed, sentenceCase, shortDay } from '../format.ts';
 
 type Learned = BinLearned['speed'];
 
@@ -11,7 +11,7 @@ export const learnedWords = ({ speed, hazard, evidence }: BinLearned): readonly 
     : `Grow ${times(speed)} as fast as published`,
   hazard.tooLittle
     ? 'Deaths as published: too little to learn from'
-    : `${times(hazard)} as many die as published`.replace(/^a/, 'A'),
+    : sentenceCase(`${times(hazard)} as many die as published`),
   `Seen so far: ${evidenceWords(evidence)}`,
 ];
 

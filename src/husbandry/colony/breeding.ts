@@ -1,7 +1,7 @@
 /** A species as a colony at one temperature: its week, who breeds, what of it has a wanted size. */
 import { type Step, stepOf } from '../../maths/chain-step.ts';
 import type { ChainRates } from '../../maths/uniformise.ts';
-import { between, type Chain, chainOf, colonyRates } from '../larder/index.ts';
+import { between, type Chain, chainOf, colonyRates, firstAdult } from '../larder/index.ts';
 import type { DayTemp, PreySpecies } from '../prey/index.ts';
 import { DAYS_PER_WEEK, type Mm } from '../units.ts';
 
@@ -37,7 +37,7 @@ export function breedingOf(species: PreySpecies, temp: DayTemp): Breeding | null
     chain,
     rates,
     day: stepOf(rates, 1),
-    firstAdult: chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size,
+    firstAdult: firstAdult(chain),
     femaleShare,
     femalesPerMale: laying.femalesPerMale?.value ?? femaleShare / (1 - femaleShare),
     retireWeeks: (laying.retireAfterDays?.value ?? Number.POSITIVE_INFINITY) / DAYS_PER_WEEK,

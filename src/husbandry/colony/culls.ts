@@ -1,11 +1,13 @@
 /** What will have to go from a bin: how many, of which size and when, for want of room or because they are spare males. */
 import type { DayNumber } from '../calendar.ts';
 import {
+  adultSize,
   type BinState,
   between,
   type Capacity,
   type Chain,
   capacityOf,
+  firstAdult,
   type Life,
   loadOf,
   NO_PRESSURE,
@@ -48,7 +50,7 @@ function statesAhead({ life, state, today, days }: CullsAsked): BinState[] {
 
 /**
  * Enough go on the first day over capacity to make room for what else is to come: the greatest excess ahead, from the
- * sizes that take most room then, breeders kept back last.
+ * sizes that take most room then; a size that holds breeders kept back is left alone.
  */
 function forRoom({ life: { bin, chain }, today }: CullsAsked, ahead: readonly BinState[]): Cull[] {
   const capacity = capacityOf(bin, chain);
@@ -60,7 +62,7 @@ function forRoom({ life: { bin, chain }, today }: CullsAsked, ahead: readonly Bi
   const culls: Cull[] = [];
   for (const { size, heads, load } of bySize(chain, (ahead[first] as BinState).heads, capacity)) {
     if (excess <= 0) break;
-    if (load <= 0 || (bin.keepAdults && chain.species.adultLengthMm.value <= size.toMm)) continue;
+    if (load <= 0 || (bin.keepAdults && adultSize(chain).fromMm <= size.toMm)) continue;
     const goes = Math.min(heads, Math.ceil((excess * heads) / load));
     culls.push({ why: 'room', day: today + first, heads: Math.ceil(goes), size });
     excess -= (goes * load) / heads;
@@ -81,10 +83,9 @@ function bySize(chain: Chain, heads: Float64Array, capacity: Capacity) {
 /** Males beyond those the females need, where the sexes were told apart and the species' need is known. */
 function ofMales({ life: { chain }, today }: CullsAsked, ahead: readonly BinState[]): Cull[] {
   const perMale = chain.species.laying?.femalesPerMale?.value;
-  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   if (perMale === undefined) return [];
   const spare = ahead.map(({ heads, femaleShare }) => {
-    const adults = totalHeads(heads, firstAdult);
+    const adults = totalHeads(heads, firstAdult(chain));
     const females = adults * (femaleShare ?? 1);
     return Math.floor(adults - females - Math.ceil(females / perMale));
   });

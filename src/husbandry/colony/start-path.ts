@@ -1,5 +1,6 @@
 /** The way of a colony from its starters, week by week, by means: nothing is taken before the breeders are there. */
 import {
+  adultLot,
   type Bin,
   type BinState,
   capacityOf,
@@ -109,8 +110,7 @@ function begun({ breeding: { chain }, starters }: Start): Colony {
   if (starters.kind === 'young')
     return { breeders: empty, others: { ...empty, heads: spreadLot(chain, starters) } };
   const { females, males } = starters;
-  const mm = chain.species.adultLengthMm.value;
-  const heads = spreadLot(chain, { heads: females + males, fromMm: mm, toMm: mm });
+  const heads = spreadLot(chain, adultLot(chain, females + males));
   return { breeders: { ...empty, heads, femaleShare: females / (females + males) }, others: empty };
 }
 

@@ -33,7 +33,6 @@ export function afterEvent(state: BinState, event: BinEvent, { life, policy }: S
     case 'offered':
       return { ...state, heads: takeBetween(chain, state.heads, event).left };
     case 'discarded':
-    case 'found dead':
       return { ...state, heads: takeAny(chain, state.heads, event.heads).left };
     case 'culled':
     case 'moved out':
@@ -48,6 +47,8 @@ export function afterEvent(state: BinState, event: BinEvent, { life, policy }: S
       return cleanedOut(state, event.eggsLost, life);
     case 'died off':
       return diedOff(state, event, { life, policy });
+    // The days have taken them already: who is found dead has died since the last look.
+    case 'found dead':
     case 'placed':
       return state;
   }
@@ -132,10 +133,16 @@ function counted(
   const sized = event.fromMm !== null && event.toMm !== null;
   const unknown = totalHeads(state.heads, chain.firstHead) <= 0;
   const range = sized ? { fromMm: event.fromMm as number, toMm: event.toMm as number } : wholeRange(chain);
-  const spread = () => spreadLot(chain, { heads: event.heads, ...range });
+  const spread = () => withEggsOf(chain, state.heads, spreadLot(chain, { heads: event.heads, ...range }));
   const mixed = () =>
     (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
-  const heads = sized ? spread() : unknown ? mixed() : withTotal(chain, state.heads, event.heads);
+  const heads = sized
+    ? spread()
+    : event.heads === 0
+      ? new Float64Array(chain.size)
+      : unknown
+        ? mixed()
+        : withTotal(chain, state.heads, event.heads);
   const next = reset(state, event.day, heads, policy.countCv.value);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
 }
@@ -175,5 +182,9 @@ function weighed(chain: Chain, heads: Float64Array, totalMassMg: number): Float6
 
 function resized(chain: Chain, heads: Float64Array, range: { fromMm: number; toMm: number }): Float64Array {
   const spread = spreadLot(chain, { heads: totalHeads(heads, chain.firstHead), ...range });
-  return heads.map((n, j) => (j < chain.firstHead ? n : (spread[j] as number)));
+  return withEggsOf(chain, heads, spread);
 }
+
+/** The heads of one distribution with the eggs of another: who looks at heads sees no eggs. */
+const withEggsOf = (chain: Chain, eggs: Float64Array, heads: Float64Array): Float64Array =>
+  heads.map((n, j) => (j < chain.firstHead ? (eggs[j] as number) : n));

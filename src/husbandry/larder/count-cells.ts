@@ -64,6 +64,14 @@ export function liveDay(cells: CountCells, speed: number, { lnSurvival, gained, 
   }
 }
 
+/** Heads that hatch where nobody was left, at one speed: Poisson. */
+export function hatchIn({ hazards, mean, variance }: CountCells, speed: number, heads: number): void {
+  for (let c = speed * hazards.length; c < (speed + 1) * hazards.length; c++) {
+    mean[c] = (mean[c] as number) + heads;
+    variance[c] = (variance[c] as number) + heads;
+  }
+}
+
 /** Heads put in, known to within a CV. */
 export function putIn({ mean, variance }: CountCells, heads: number, cv: number): void {
   for (let c = 0; c < mean.length; c++) {

@@ -2,7 +2,7 @@
 
 import type { DayNumber } from '../calendar.ts';
 import type { BinEvent, CupLook } from './bin.ts';
-import { totalHeads } from './lot.ts';
+import { firstAdult, totalHeads } from './lot.ts';
 import { youngDays } from './rates.ts';
 import { type BinState, type Life, nextDay } from './state.ts';
 
@@ -27,8 +27,7 @@ export function cupSeen(
 function startedCup(state: BinState, day: DayNumber, life: Life): BinState {
   const cup = life.chain.species.cup;
   const heads = new Float64Array(life.chain.size);
-  const adult = life.chain.stages.find(({ kind }) => kind === 'adult');
-  heads[adult?.first ?? 0] = cup?.starters.value ?? 0;
+  heads[firstAdult(life.chain)] = cup?.starters.value ?? 0;
   const medium = cup?.yieldPerCup.value ?? 0;
   return { ...state, heads, lookedOn: day, medium, startedOn: day };
 }

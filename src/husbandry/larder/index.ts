@@ -19,7 +19,7 @@ export { type ColonyGrowth, colonyGrowth } from './colony-growth.ts';
 export { type Capacity, capacityOf, loadOf, NO_PRESSURE } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
 export { coldSince, coldUntil, isApart, isCold, oldestSince } from './keeping-times.ts';
-export { between, headsWithin, spreadLot, totalHeads } from './lot.ts';
+export { between, firstAdult, headsWithin, spreadLot, totalHeads } from './lot.ts';
 export type { Evidence, Look } from './mind.ts';
 export { type CohortPath, KEPT_MM, pathsOf, preyIn } from './path.ts';
 export { colonyRates } from './rates.ts';
@@ -28,6 +28,7 @@ export { growthRemarks, layingRemarks } from './species-remarks.ts';
 export { type SpeciesSheet, type StageSheet, speciesSheet } from './species-sheet.ts';
 export { type BinState, emptyState, type Life, nextDay } from './state.ts';
 export {
+  adultLot,
   adultSize,
   everySize,
   headsSince,

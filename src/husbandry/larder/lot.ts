@@ -18,9 +18,8 @@ function overlapShare(chain: Chain, substage: number, range: { fromMm: Mm; toMm:
 export function spreadLot(chain: Chain, lot: { heads: number; fromMm: Mm; toMm: Mm }): Float64Array {
   const heads = new Float64Array(chain.size);
   if (lot.heads <= 0) return heads;
-  const grown = chain.stages.filter((stage) => stage.kind === 'adult');
-  const firstAdult = grown[0]?.first ?? chain.size;
-  const adultMm = chain.toMm[firstAdult - 1] as number;
+  const adult = firstAdult(chain);
+  const adultMm = chain.toMm[adult - 1] as number;
   const width = lot.toMm - lot.fromMm;
   const weightOf = (low: number, high: number) =>
     width > 0
@@ -28,11 +27,11 @@ export function spreadLot(chain: Chain, lot: { heads: number; fromMm: Mm; toMm: 
       : Number(low <= lot.fromMm && lot.fromMm < high);
   const youngest = firstYoung(chain);
   heads[youngest] = weightOf(0, chain.fromMm[youngest] as number);
-  for (let j = youngest; j < firstAdult; j++) {
+  for (let j = youngest; j < adult; j++) {
     heads[j] = (heads[j] as number) + weightOf(chain.fromMm[j] as number, chain.toMm[j] as number);
   }
-  const adults = weightOf(adultMm, Number.POSITIVE_INFINITY) / (chain.size - firstAdult);
-  for (let j = firstAdult; j < chain.size; j++) heads[j] = adults;
+  const adults = weightOf(adultMm, Number.POSITIVE_INFINITY) / (chain.size - adult);
+  for (let j = adult; j < chain.size; j++) heads[j] = adults;
   return scaleTo(heads, lot.heads);
 }
 

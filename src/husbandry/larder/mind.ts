@@ -6,7 +6,7 @@ import { BAND } from '../../maths/quantile.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
 import type { BinEvent } from './bin.ts';
-import { type CountCells, cellsFor, liveDay, startAfresh } from './count-cells.ts';
+import { type CountCells, cellsFor, hatchIn, liveDay, startAfresh } from './count-cells.ts';
 import { firstAdult, firstYoung, totalHeads } from './lot.ts';
 import type { Reading, Start } from './replay.ts';
 import { type SizeSigns, signsOf } from './size-signs.ts';
@@ -102,8 +102,11 @@ export function passDay(mind: Mind, day: DayNumber): void {
     const { firstHead } = life.chain;
     const before = totalHeads(state.heads, firstHead);
     const { state: next } = nextDay(life, state, day);
-    if (before <= 0) return next;
     const after = totalHeads(next.heads, firstHead);
+    if (before <= 0) {
+      hatchIn(mind.cells, i, after);
+      return next;
+    }
     const kept = life.bin.role === 'colony' ? keptOf(life, state, day) : after;
     const lnSurvival = Math.log(Math.min(1, kept / before));
     liveDay(mind.cells, i, { lnSurvival, gained: Math.max(0, after - kept) / before, unwritten });

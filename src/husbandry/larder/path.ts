@@ -6,7 +6,7 @@
 import type { DayNumber } from '../calendar.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { Chain } from './chain.ts';
-import { NO_PRESSURE, type Pressure, pressureOf } from './crowding.ts';
+import { capacityOf, NO_PRESSURE, type Pressure, pressureOf } from './crowding.ts';
 import { totalHeads } from './lot.ts';
 import { type BinState, emptyState, type Life, nextDay, ratesOn } from './state.ts';
 
@@ -74,12 +74,13 @@ function wholeBin(state: BinState, { life, days, today }: PathOptions): Ahead {
   const hatched = new Float64Array(days);
   const pressures: Pressure[] = [];
   const barren: Life = { ...life, barren: true };
+  const staysAsItIs = bin.role === 'holding' && !life.climate.changes && !capacityOf(bin, chain)?.bySize;
   let now = state;
   for (let day = 0; day < days; day++) {
     const on = today + day;
     const pressure = pressureOf(life, now.heads, ratesOn(life, on));
     pressures.push(pressure);
-    if (bin.role === 'holding' && pressure.kept === null && !life.climate.changes) break;
+    if (staysAsItIs && pressure.kept === null) break;
     if (day + 1 === days) break;
     const next = nextDay(life, now, on, pressure).state;
     const grown = { ...now, heads: withoutImmature(chain, now.heads), startedOn: null };

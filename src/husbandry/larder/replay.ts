@@ -95,8 +95,7 @@ export function afterReading(
   event: BinEvent,
   { life, policy, reading }: { life: Life; policy: Policy; reading: Reading },
 ): BinState {
-  const explained = event.kind === 'found dead' || (isOfSize(event) && !reading.sizesSeen);
-  const after = explained ? state : afterEvent(state, event, { life, policy });
+  const after = isOfSize(event) && !reading.sizesSeen ? state : afterEvent(state, event, { life, policy });
   return reading.heads === null
     ? after
     : { ...after, heads: withTotal(life.chain, after.heads, reading.heads) };

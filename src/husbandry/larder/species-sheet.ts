@@ -6,7 +6,7 @@ import type { PreySpecies, StageKind } from '../prey/index.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, type Mg, type Mm, type TempC } from '../units.ts';
 import { type Chain, type ChainStage, chainOf } from './chain.ts';
 import { colonyGrowth } from './colony-growth.ts';
-import { firstYoung, massMg, totalHeads } from './lot.ts';
+import { firstAdult, firstYoung, massMg, totalHeads } from './lot.ts';
 import { adultDays, type Keeping, ratesOfDay, youngDays } from './rates.ts';
 import { remarksAt } from './species-remarks.ts';
 import { medianLength } from './taking.ts';
@@ -122,7 +122,6 @@ function sumOf(stages: readonly StageSheet[]): SpeciesSheet['hatchToAdult'] {
 function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
   const ages: AgeSheet[] = [];
   const still = barren(rates);
-  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   let heads = new Float64Array(chain.size);
   heads[firstYoung(chain)] = 1;
   for (let week = 0; week * DAYS_PER_WEEK <= MOST_DAYS && totalHeads(heads) > Number.EPSILON; week++) {
@@ -133,7 +132,7 @@ function agesOf(chain: Chain, rates: ChainRates): AgeSheet[] {
       lengthMm,
       alive: totalHeads(heads),
     });
-    if (2 * totalHeads(heads, firstAdult) >= totalHeads(heads)) break;
+    if (2 * totalHeads(heads, firstAdult(chain)) >= totalHeads(heads)) break;
     for (let day = 0; day < DAYS_PER_WEEK; day++) heads = dayOfChain(heads, still).heads.slice();
   }
   return ages;

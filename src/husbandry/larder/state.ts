@@ -8,7 +8,7 @@ import type { Bin } from './bin.ts';
 import type { Chain } from './chain.ts';
 import type { Climate } from './climate.ts';
 import { type Pressure, pressureOf, thinned } from './crowding.ts';
-import { totalHeads } from './lot.ts';
+import { firstAdult, totalHeads } from './lot.ts';
 import { ratesOfDay, survivalAt } from './rates.ts';
 
 export interface BinState {
@@ -119,9 +119,9 @@ function fedDay(
 function mixedSexes({ chain }: Life, state: BinState, rates: ChainRates): number | null {
   const { laying } = chain.species;
   if (state.femaleShare === null || !laying) return state.femaleShare;
-  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
-  const recruits = (rates.advance[firstAdult - 1] as number) * (state.heads[firstAdult - 1] as number);
-  const adults = totalHeads(state.heads, firstAdult) + recruits;
+  const adult = firstAdult(chain);
+  const recruits = (rates.advance[adult - 1] as number) * (state.heads[adult - 1] as number);
+  const adults = totalHeads(state.heads, adult) + recruits;
   if (adults <= 0) return null;
   return state.femaleShare + ((laying.femaleShare.value - state.femaleShare) * recruits) / adults;
 }

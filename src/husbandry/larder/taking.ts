@@ -27,6 +27,12 @@ export const adultSize = (chain: Chain): LengthRange => ({
   toMm: adultMm(chain) / BELOW,
 });
 
+/** So many adults as a lot: a little above their length, since beetles and moths are shorter than they were as larvae. */
+export function adultLot(chain: Chain, heads: number): Lot {
+  const { toMm } = adultSize(chain);
+  return { heads, fromMm: toMm, toMm };
+}
+
 /** The same range without the adults, who are kept to breed: its end lies just below their length. */
 export function withoutAdults(chain: Chain, { fromMm, toMm }: LengthRange): LengthRange {
   const belowMm = adultSize(chain).fromMm;
@@ -47,8 +53,7 @@ export function lotsTaken(chain: Chain, heads: Float64Array, { taking, parts }: 
   if (there <= 0) return taking.heads > 0 ? [{ ...taking }] : [];
   const grown = Math.round((taking.heads * totalHeads(within, firstAdult(chain))) / there);
   const young = within.subarray(0, firstAdult(chain));
-  const { toMm } = adultSize(chain);
-  const adults = grown > 0 ? [{ heads: grown, fromMm: toMm, toMm }] : [];
+  const adults = grown > 0 ? [adultLot(chain, grown)] : [];
   const growing = youngLots(chain, young, { heads: taking.heads - grown, parts });
   return [...growing.map((lot) => heldTo(lot, taking)), ...adults];
 }

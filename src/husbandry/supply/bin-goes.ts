@@ -8,6 +8,7 @@ import {
   capacityOf,
   colonyGrowth,
   colonyRates,
+  firstAdult,
   loadOf,
   medianLength,
   nextDay,
@@ -95,9 +96,8 @@ function firstOutgrown(
 }
 
 function mostAreAdult(chain: Chain, heads: Float64Array): boolean {
-  const firstAdult = chain.stages.find(({ kind }) => kind === 'adult')?.first ?? chain.size;
   const all = totalHeads(heads, chain.firstHead);
-  return all > 0 && 2 * totalHeads(heads, firstAdult) >= all;
+  return all > 0 && 2 * totalHeads(heads, firstAdult(chain)) >= all;
 }
 
 function doublingDays(snapshot: Snapshot, bin: Bin, chain: Chain): number | null {

@@ -12,12 +12,11 @@ import {
 } from '../larder/index.ts';
 import type { ColdStore, PreySpecies } from '../prey/index.ts';
 import { binClimate } from '../rooms.ts';
-import type { Facts, Snapshot } from '../snapshot.ts';
+import type { Facts } from '../snapshot.ts';
 import { plural, sentenceCase } from '../words.ts';
 import { binNow } from './holding.ts';
+import type { Setting } from './stock-bin.ts';
 import { spokenDay } from './wording.ts';
-
-type Setting = Pick<Snapshot, 'today' | 'rooms' | 'removedRooms' | 'facts'>;
 
 /** Sentences for the bin's page and for the answer of an act that moves it; none when all is as usual. */
 export function binRemarks(setting: Setting, bin: Bin): readonly string[] {

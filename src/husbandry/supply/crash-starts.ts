@@ -1,12 +1,13 @@
 /** What to start today for a group that goes short, and when it yields: a cup, an order, what is left of the colony. */
 import type { DemandGroup } from '../appetite/index.ts';
 import type { DayNumber } from '../calendar.ts';
-import { type Bin, binOn, chainOf, cupGives, headsWithin, type Life, nextDay } from '../larder/index.ts';
+import { type Bin, cupGives, headsWithin, type Life, nextDay } from '../larder/index.ts';
 import type { PreySpecies } from '../prey/index.ts';
 import { binClimate, climateAt } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_YEAR } from '../units.ts';
 import { orderInTimeFor } from './delivery-days.ts';
+import { binNow } from './holding.ts';
 import { nearestClass } from './trade-class.ts';
 
 export type StartNow =
@@ -92,14 +93,13 @@ function newOrder(snapshot: Snapshot, taken: readonly PreySpecies[], { group }: 
 
 /** Only where something is left that breeds, and not already as much as is wanted. */
 function leftToBreed(snapshot: Snapshot, { group, bin, weekly }: Need): StartNow[] {
-  const species = snapshot.facts.species.get(bin.species);
   const window = group.windows.get(bin.species);
-  if (!species || !window || bin.role !== 'colony') return [];
-  const { today, facts } = snapshot;
-  const chain = chainOf(species);
-  const climate = binClimate(snapshot, bin);
-  const life: Life = { chain, bin, climate, speed: 1 };
-  let state = binOn(bin, today, { chain, policy: facts.policy, climate });
+  if (!window || bin.role !== 'colony') return [];
+  const { today } = snapshot;
+  const { chain, belief, state: now } = binNow(snapshot, bin);
+  const speed = Math.exp(belief.speedLog.mean);
+  const life: Life = { chain, bin, climate: binClimate(snapshot, bin), speed };
+  let state = now;
   if (state.heads.every((heads) => heads <= 0)) return [];
   const range = { fromMm: window.minMm, toMm: window.maxMm };
   for (let day = 0; day < DAYS_PER_YEAR; day++) {

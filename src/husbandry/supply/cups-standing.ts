@@ -17,12 +17,15 @@ export function fliesStanding(snapshot: Snapshot, { cups, species, day }: Standi
   const { today, facts } = snapshot;
   const days = day - today + DAYS_PER_WEEK;
   return cups
-    .filter((cup) => startedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
+    .filter((cup) => cupStartedOn(cup) + (species.cup?.discardAfterDays.value ?? 0) > day)
     .reduce((sum, cup) => {
       const place = { climate: binClimate(snapshot, cup), policy: facts.policy };
       return sum + weekFrom(fliesFrom(cup, species, { ...place, today, days }), day - today);
     }, 0);
 }
 
-/** First day on record. */
-const startedOn = ({ events }: Bin): DayNumber => Math.min(...events.map(({ day }) => day));
+/** The day a cup was last started, else the first on record. */
+export function cupStartedOn({ events }: Bin): DayNumber {
+  const started = events.findLast((event) => event.kind === 'cup looked' && event.look === 'started');
+  return (started ?? events[0])?.day ?? Number.NEGATIVE_INFINITY;
+}

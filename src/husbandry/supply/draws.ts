@@ -65,12 +65,14 @@ function placeOf(nodes: Float64Array, log: number): number {
   return step > 0 ? Math.min(last, Math.max(0, (log - first) / step)) : 0;
 }
 
-/** The parcel is a further day late with a fixed chance each day: the delay is geometric. */
+/** The parcel is a further day late with a fixed chance each day: the delay is geometric, here to the run's end. */
 function deliveryDay(larder: Larder, cohort: Cohort, replicateKey: number): number {
   const chance = larder.policy.deliveryLateChance.value;
   if (chance <= 0) return cohort.arrives;
+  const { days } = larder.stock;
+  if (chance >= 1) return days;
   const u = uniform(joinKeys(replicateKey, cohort.key), FOR.late);
-  return cohort.arrives + Math.floor(Math.log(u) / Math.log(chance));
+  return Math.min(days, cohort.arrives + Math.floor(Math.log(u) / Math.log(chance)));
 }
 
 /** The bin's own; for a delivery the seller's over-count, log-normal, less what is dead on arrival. */

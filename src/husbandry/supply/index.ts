@@ -31,6 +31,7 @@ export { binNow, type Holding, holdingOf } from './holding.ts';
 export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
+export type { Setting } from './stock-bin.ts';
 export { sundayCheck } from './sunday.ts';
 export { type HatchWave, hatchWave } from './wave.ts';
 export { type WeekAhead, type WeekGroup, type WeeksAnswer, weeksAhead } from './weeks-ahead.ts';

@@ -1,10 +1,11 @@
 /** Separate lines of a species that is bred here: two that share nothing insure each other. */
-import type { DayNumber } from '../calendar.ts';
 import { grouped } from '../grouped.ts';
-import type { Bin } from '../larder/index.ts';
+import type { Bin, CupLook } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
+import { cupStartedOn } from './cups-standing.ts';
+import { sameOrigin } from './same-origin.ts';
 
 export interface Lines {
   readonly species: string;
@@ -40,20 +41,18 @@ export function linesOf({ bins, facts, today }: Snapshot): Lines[] {
   });
 }
 
-function isStanding({ events, species }: Bin, { facts, today }: Pick<Snapshot, 'facts' | 'today'>): boolean {
-  const started = events.findLast((event) => event.kind === 'cup looked' && event.look === 'started');
-  const over = events.some(
-    ({ day, ...event }) =>
-      event.kind === 'cup looked' &&
-      (event.look === 'crashed' || event.look === 'finished' || event.look === 'mites') &&
-      day >= (started?.day ?? day),
+/** Neither given up since it was started nor past its age. */
+function isStanding(cup: Bin, { facts, today }: Pick<Snapshot, 'facts' | 'today'>): boolean {
+  const started = cupStartedOn(cup);
+  const over = cup.events.some(
+    (event) => event.kind === 'cup looked' && isOver(event) && event.day >= started,
   );
-  const life = facts.species.get(species)?.cup?.discardAfterDays.value ?? 0;
-  return !over && today - firstSeen(events, started?.day) < life;
+  const life = facts.species.get(cup.species)?.cup?.discardAfterDays.value ?? 0;
+  return !over && today - started < life;
 }
 
-const firstSeen = (events: Bin['events'], started: DayNumber | undefined): DayNumber =>
-  started ?? events[0]?.day ?? Number.NEGATIVE_INFINITY;
+const isOver = ({ look }: { look: CupLook }): boolean =>
+  look === 'crashed' || look === 'finished' || look === 'mites';
 
 /** Lines that share a room or an origin, directly or through others, go together. */
 function setsOf(lines: readonly Bin[]): Bin[][] {
@@ -63,9 +62,7 @@ function setsOf(lines: readonly Bin[]): Bin[][] {
   }, []);
 }
 
-const plainly = (text: string | undefined): string => (text ?? '').trim().toLowerCase();
-const shares = (a: Bin, b: Bin): boolean =>
-  a.room === b.room || (plainly(a.origin) !== '' && plainly(a.origin) === plainly(b.origin));
+const shares = (a: Bin, b: Bin): boolean => a.room === b.room || sameOrigin(a, b);
 
 /**
  * P = 1 - (1 - bp)(1 - ((1 - b)p)^m): m lines of one set are all lost by a common cause or each by its own, p the

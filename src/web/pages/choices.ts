@@ -57,7 +57,8 @@ export function lengthsChosen(value: string, species: PreySpecies, field: string
   return err(problem('other-size', sentence, field));
 }
 
-/** From the smallest prey that is fed to the grown one: for a bin whose sizes nobody told. */
+/** From the smallest prey that is fed to the longest, larva or grown: for a bin whose sizes nobody told. */
 export function everyLength({ lengthByDevelopment, adultLengthMm }: PreySpecies): Lengths {
-  return { fromMm: lengthByDevelopment.value[0]?.[1] ?? adultLengthMm.value, toMm: adultLengthMm.value };
+  const lengths = [...lengthByDevelopment.value.map(([, mm]) => mm), adultLengthMm.value];
+  return { fromMm: lengths[0] as number, toMm: Math.max(...lengths) };
 }

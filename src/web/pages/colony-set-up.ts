@@ -2,7 +2,7 @@
 import { sentenceCase } from '../../../views/format.ts';
 import { addBin, type Done } from '../../actions/index.ts';
 import type { Starters } from '../../husbandry/colony/index.ts';
-import type { Lot } from '../../husbandry/larder/index.ts';
+import { adultLot, chainOf, type Lot } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
@@ -24,18 +24,20 @@ export async function setUp(
     keepAdults: true,
     capacity: question.binSize?.capacity ?? null,
     space: question.binSize?.space ?? null,
-    lot: lotOf(question.starters, species),
+    ...contentOf(question.starters, species),
     formId,
   });
 }
 
-function lotOf(starters: Starters, { sizeClasses, adultLengthMm }: PreySpecies): Lot {
+/** Adults are told apart; what is in the bin then is known by sex. */
+const contentOf = (
+  starters: Starters,
+  species: PreySpecies,
+): { lot: Lot; sexes?: { females: number; males: number } } => {
   if (starters.kind === 'young') {
     const { heads, fromMm, toMm } = starters;
-    return { heads, fromMm, toMm };
+    return { lot: { heads, fromMm, toMm } };
   }
-  const grown = adultLengthMm.value;
-  const size = sizeClasses.value.find(({ fromMm, toMm }) => fromMm <= grown && grown <= toMm);
-  const heads = starters.females + starters.males;
-  return { heads, fromMm: size?.fromMm ?? grown, toMm: size?.toMm ?? grown };
-}
+  const { females, males } = starters;
+  return { lot: adultLot(chainOf(species), females + males), sexes: { females, males } };
+};

@@ -58,6 +58,22 @@ describe('a growing colony of 500', () => {
   });
 });
 
+describe('a colony of mealworms, whose beetles are shorter than the larvae', () => {
+  it('is thinned of its large larvae too, though its beetles are kept', () => {
+    const beetles = chainOf(facts.species.get('tenebrio-molitor') as PreySpecies);
+    const events: BinEvent[] = [{ kind: 'counted', day: TODAY, heads: 500, fromMm: 18, toMm: 24 }];
+    const bin = binWith({ ...colony(300, events), species: 'tenebrio-molitor' });
+    const state = binOn(bin, TODAY, { chain: beetles, policy: facts.policy, climate });
+    const culls = cullsAhead({
+      life: { chain: beetles, bin, climate, speed: 1 },
+      state,
+      today: TODAY,
+      days: DAYS,
+    });
+    expect(culls.reduce((sum, { heads }) => sum + heads, 0)).toBeGreaterThanOrEqual(200);
+  });
+});
+
 describe('adults told apart', () => {
   const adults: BinEvent = { kind: 'counted', day: TODAY, heads: 40, fromMm: 42, toMm: 42 };
 

@@ -5,7 +5,7 @@ import { achetaDomesticus } from '../../../src/facts/prey/acheta-domesticus.ts';
 import { chainOf } from '../../../src/husbandry/larder/chain.ts';
 import { steadyClimate } from '../../../src/husbandry/larder/climate.ts';
 import { capacityOf, loadOf, pressureOf, thinned } from '../../../src/husbandry/larder/crowding.ts';
-import { totalHeads } from '../../../src/husbandry/larder/lot.ts';
+import { spreadLot, totalHeads } from '../../../src/husbandry/larder/lot.ts';
 import { pathsOf } from '../../../src/husbandry/larder/path.ts';
 import {
   type BinState,
@@ -178,5 +178,29 @@ describe('the path of a crowded bin', () => {
       expect(Math.abs(cohorts / whole - 1)).toBeLessThan(0.01);
       state = nextDay(life, state, day).state;
     }
+  });
+});
+
+describe('a holding bin that its prey outgrows', () => {
+  it('is followed ahead as it is day by day: crowded once its heads are large', () => {
+    const life = lifeOf(cricket, {
+      code: 'B',
+      species: cricket.code,
+      role: 'holding',
+      space: { by: 'volume', units: 3 },
+    });
+    const state = {
+      ...emptyState(life.chain),
+      heads: spreadLot(life.chain, { heads: 200, fromMm: 3, toMm: 4 }),
+    };
+    expect(pressureOf(life, state.heads, ratesOn(life, 0)).kept).toBeNull();
+    const days = 40;
+    const [path] = pathsOf(state, { life, today: 0, days, slices: 4 });
+    let after: BinState = state;
+    for (let day = 0; day < days - 1; day++) after = nextDay(life, after, day).state;
+    const free = lifeOf(cricket, { code: 'B', species: cricket.code, role: 'holding' });
+    const [roomy] = pathsOf(state, { life: free, today: 0, days, slices: 4 });
+    expect(path!.alive[days - 1]).toBeCloseTo(totalHeads(after.heads) / 200, 9);
+    expect(path!.alive[days - 1]).toBeLessThan(0.8 * roomy!.alive[days - 1]!);
   });
 });

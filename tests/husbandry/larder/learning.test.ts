@@ -161,3 +161,27 @@ describe('what was taken since a day', () => {
     expect(headsSince(events, TODAY - 20)).toEqual({ fed: 35, out: 4, came: 300 });
   });
 });
+
+describe('the eggs of a colony', () => {
+  const colony = (...events: BinEvent[]): Belief =>
+    beliefOf(binWith({ code: 'B1', species: species.code, role: 'colony', events }), TODAY, {
+      chain,
+      policy: facts.policy,
+      climate,
+    });
+  const eggs = ({ stateAt }: Belief): number =>
+    totalHeads(stateAt(1).heads) - totalHeads(stateAt(1).heads, chain.firstHead);
+  const began = counted(400, TODAY - 60);
+
+  it('are there after its heads were counted with their sizes', () => {
+    const sized: BinEvent = { day: TODAY, kind: 'counted', heads: 300, fromMm: 3, toMm: 20 };
+    expect(eggs(colony(began))).toBeGreaterThan(100);
+    expect(eggs(colony(began, sized))).toBeCloseTo(eggs(colony(began)), 0);
+  });
+
+  it('hatch though all heads died off, but not where nothing was counted in it', () => {
+    const lost: BinEvent = { day: TODAY - 8, kind: 'died off', left: 0 };
+    expect(colony(began, lost).heads.mean).toBeGreaterThan(50);
+    expect(colony(began, counted(0, TODAY - 8)).heads.mean).toBe(0);
+  });
+});

@@ -49,6 +49,12 @@ describe('a holding bin', () => {
     expect(small(after.heads)).toBeCloseTo(small(before.heads), 9);
   });
 
+  it('loses nobody twice: who is found dead is among those the days have taken', () => {
+    const dead: BinEvent = { day: TODAY, kind: 'found dead', heads: 5 };
+    const without = headsAfter('blaptica-dubia', counted(200, 12, 15));
+    expect(headsAfter('blaptica-dubia', counted(200, 12, 15), dead).total).toBe(without.total);
+  });
+
   it('is empty, never below, when more was offered than was thought to be there', () => {
     const offered: BinEvent = { day: TODAY, kind: 'offered', heads: 300, fromMm: 10, toMm: 20 };
     expect(headsAfter('blaptica-dubia', counted(200, 10, 20), offered).total).toBeCloseTo(0, 9);

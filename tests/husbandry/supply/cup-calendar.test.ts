@@ -4,6 +4,7 @@ import { drosophilaHydei } from '../../../src/facts/prey/drosophila-hydei.ts';
 import { steadyClimate } from '../../../src/husbandry/larder/climate.ts';
 import { cupGives, weekFrom } from '../../../src/husbandry/larder/cup-life.ts';
 import { cupCalendars } from '../../../src/husbandry/supply/cup-calendar.ts';
+import { fliesStanding } from '../../../src/husbandry/supply/cups-standing.ts';
 import { binWith, facts, snapshotWith, TODAY } from '../../support/room.ts';
 
 const room = [{ code: 'room', name: 'Room', dayTempC: 25, nightTempC: 25 }];
@@ -37,6 +38,22 @@ describe('the cups to start', () => {
     );
     expect(started).toBeGreaterThanOrEqual(100 - 1e-9);
     expect(calendar!.starts.every(({ day }) => day >= TODAY)).toBe(true);
+  });
+
+  it('reckon with the flies of a cup started anew in its old box', () => {
+    const again = binWith({
+      ...cup(TODAY - 90),
+      events: [TODAY - 90, TODAY - 1].flatMap((day) => cup(day).events),
+    });
+    const standing = (bin: typeof again) =>
+      fliesStanding(snapshotWith({ bins: [bin], rooms: room }), {
+        cups: [bin],
+        species: drosophilaHydei,
+        day: TODAY + 21,
+      });
+    expect(standing(cup(TODAY - 1))).toBeGreaterThan(10);
+    expect(standing(again)).toBeCloseTo(standing(cup(TODAY - 1)), 6);
+    expect(standing(cup(TODAY - 90))).toBe(0);
   });
 
   it('are none where nothing is eaten from them', () => {

@@ -43,9 +43,7 @@ describe('a count', () => {
 });
 
 describe('a parcel', () => {
-  it('is there on its day nine times in ten, within four standard errors', () => {
-    const replicates = 2000;
-    const policy = certainBut({ deliveryLateChance: 0.1, replicates });
+  const arrivedBy = (days: number, { late, replicates }: { late: number; replicates: number }) => {
     const snapshot = snapshotWith({
       bins: [binWith({ code: 'B1', species: 'tenebrio-molitor' })],
       deliveries: [
@@ -57,13 +55,21 @@ describe('a parcel', () => {
           day: TODAY + 3,
         },
       ],
-      facts: withPolicy(policy),
+      facts: withPolicy(certainBut({ deliveryLateChance: late, replicates })),
     });
-    const arrivedBy = (days: number) =>
-      (judge(snapshot, { days }).larder.totals.arrived[0] as number) / replicates / 100;
-    const tolerance = (p: number) => 4 * Math.sqrt((p * (1 - p)) / replicates);
-    expect(Math.abs(arrivedBy(4) - 0.9)).toBeLessThan(tolerance(0.9));
-    expect(Math.abs(arrivedBy(5) - 0.99)).toBeLessThan(tolerance(0.99));
+    const { start, arrived } = judge(snapshot, { days }).larder.totals;
+    return ((start[0] as number) + (arrived[0] as number)) / replicates / 100;
+  };
+
+  it('is there on its day nine times in ten, within four standard errors', () => {
+    const often = { late: 0.1, replicates: 2000 };
+    const tolerance = (p: number) => 4 * Math.sqrt((p * (1 - p)) / often.replicates);
+    expect(Math.abs(arrivedBy(4, often) - 0.9)).toBeLessThan(tolerance(0.9));
+    expect(Math.abs(arrivedBy(5, often) - 0.99)).toBeLessThan(tolerance(0.99));
+  });
+
+  it('never comes where every day it is late again', () => {
+    expect(arrivedBy(20, { late: 1, replicates: 10 })).toBe(0);
   });
 });
 

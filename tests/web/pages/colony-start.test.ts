@@ -1,6 +1,8 @@
 /** Colony start over the door: the job of sixty medium dubia a week, what is typed wrongly, and setting it up. */
 import { expect, test } from 'vitest';
 import { loadSnapshot } from '../../../src/actions/index.ts';
+import { firstAdult, totalHeads } from '../../../src/husbandry/larder/index.ts';
+import { binNow } from '../../../src/husbandry/supply/index.ts';
 import { emptyHome, filledHome } from '../../support/house.ts';
 import { insides } from '../../support/markup-words.ts';
 
@@ -125,7 +127,13 @@ test('setting it up adds the colony with its room, its size and its starters, on
     keepAdults: true,
     space: { by: 'area', units: 60 },
   });
-  expect(bins[0]!.events).toMatchObject([{ kind: 'counted', heads: 14 }]);
+  expect(bins[0]!.events).toMatchObject([
+    { kind: 'counted', heads: 14 },
+    { kind: 'sexed', females: 10, males: 4 },
+  ]);
+  const { chain, state } = binNow(await loadSnapshot(room), bins[0]!);
+  expect(totalHeads(state.heads, firstAdult(chain))).toBeCloseTo(14, 6);
+  expect(state.femaleShare).toBeCloseTo(10 / 14, 9);
 });
 
 test('a question that cannot be answered sets nothing up', async () => {
