@@ -7,7 +7,7 @@ import { findBin } from './find.ts';
 import { holdsSame, movedIn } from './going-in.ts';
 import { nothingExpected } from './in-use.ts';
 import { action } from './perform.ts';
-import { takeOut, unlessApart } from './taking-out.ts';
+import { allAsked, takeOut, unlessApart } from './taking-out.ts';
 
 export const mergeBins = action({
   verb: 'merge-bins',
@@ -30,8 +30,7 @@ export const mergeBins = action({
     if (cup) return err(problem('is-a-cup', `${cup.name} is a cup: flies are not put together.`, 'to'));
     for (const check of [
       holdsSame(scene, from.value, into.value),
-      unlessApart(from.value, day, sure),
-      unlessApart(into.value, day, sure),
+      allAsked(unlessApart(from.value, day, sure), unlessApart(into.value, day, sure)),
       await nothingExpected(tx, facts, from.value),
     ])
       if (!check.ok) return check;

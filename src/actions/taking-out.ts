@@ -74,6 +74,14 @@ function tooMany({ there, heads, sized, name }: TooMany) {
   return problem('more-than-there', `${sentence} Count it, or tick that you are sure.`, 'heads');
 }
 
+/** What is asked of both is asked at once: one tick answers only what was read. */
+export function allAsked<T>(first: Result<unknown>, second: Result<T>): Result<T> {
+  if (first.ok) return second;
+  if (second.ok) return first;
+  const { code, sentence, field } = second.problem;
+  return err(problem(code, `${first.problem.sentence} ${sentence}`, field));
+}
+
 /** A bin in quarantine gives nothing away unless the keeper insists. */
 export function unlessApart(bin: BinRow, day: DayNumber, sure: boolean): Result<null> {
   if (sure || bin.quarantineUntil === null || !isApart(bin, day)) return ok(null);

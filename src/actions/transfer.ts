@@ -7,7 +7,7 @@ import { civilDay, flag, formId, someText, text } from './fields.ts';
 import { findBin } from './find.ts';
 import { movedIn, placeFor } from './going-in.ts';
 import type { Body, Scene } from './perform.ts';
-import { type Out, takeOut, unlessApart } from './taking-out.ts';
+import { allAsked, type Out, takeOut, unlessApart } from './taking-out.ts';
 
 /** Fields of every such act. */
 export const transferFields = {
@@ -37,8 +37,6 @@ export async function transfer(scene: Scene, given: Transfer): Promise<Result<Bo
   const from = await findBin(scene.tx, given.from);
   if (!from.ok) return from;
   const { name, day = scene.now.today, sure } = given;
-  const free = unlessApart(from.value, day, sure);
-  if (!free.ok) return free;
   const into = await placeFor(scene, {
     from: from.value,
     to: given.to,
@@ -47,12 +45,13 @@ export async function transfer(scene: Scene, given: Transfer): Promise<Result<Bo
   });
   if (!into.ok) return into;
   const taken = await takeOut(scene, { ...given, bin: from.value, day, kind: 'moved out' });
-  if (!taken.ok) return taken;
+  const asked = allAsked(unlessApart(from.value, day, sure), taken);
+  if (!asked.ok) return asked;
   const { bin, made } = into.value;
   return ok({
-    summary: `${given.did} ${taken.value.heads} from ${from.value.code} to ${bin.code}`,
+    summary: `${given.did} ${asked.value.heads} from ${from.value.code} to ${bin.code}`,
     puts: { bin: made },
-    entries: [...taken.value.entries, ...movedIn(bin.code, day, taken.value.lots)],
+    entries: [...asked.value.entries, ...movedIn(bin.code, day, asked.value.lots)],
     reply: { bin: bin.code },
   });
 }

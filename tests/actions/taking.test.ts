@@ -183,6 +183,9 @@ test('a bin kept apart asks before anything leaves it or joins it', async () => 
   expect(problemOf(await move(room, wanted))).toBe(
     'New crickets is kept apart until Fri 11 Oct, in case it carries a virus. Leave it, or tick that you are sure.',
   );
+  expect(problemOf(await move(room, { ...wanted, heads: 90_000 }))).toMatch(
+    /kept apart.* There are about .*you wrote 90000/,
+  );
   expect(problemOf(await mergeBins(room, { bin: 'B3', to: 'B5' }))).toContain('kept apart');
   good(await move(room, { ...wanted, sure: true }));
   const half = good(await splitBin(room, { bin: 'B5', percent: 50, sure: true })).reply.bin;
