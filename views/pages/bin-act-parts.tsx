@@ -15,6 +15,8 @@ export interface BinActsProps {
   readonly species: PreySpecies;
   /** Trade sizes of its species. */
   readonly sizes: readonly Option[];
+  /** Value of the size the middle one has, where it has one. */
+  readonly sizeNow?: string | undefined;
   /** Bins that can take its prey in. */
   readonly otherBins: readonly Option[];
   readonly rooms: readonly Option[];

@@ -51,7 +51,7 @@ const Harvest = (props: BinActsProps) => {
       caution={`${TRANSFER_CAUTION}${kept}`}
     >
       <Heads entry={entry} />
-      <Select entry={entry} name="sizeClass" label="Size" options={props.sizes} />
+      <Select entry={entry} name="sizeClass" label="Size" options={props.sizes} start={props.sizeNow} />
       <Select entry={entry} name="to" label="Into" none="A new bin" options={props.otherBins} />
       <OnDay {...props} act="harvest" />
       <Sure entry={entry} />

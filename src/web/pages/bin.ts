@@ -20,7 +20,7 @@ import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { binSources } from './bin-sources.ts';
 import { busy } from './busy.ts';
-import { binOptions, roomOptions, sizeOptions } from './choices.ts';
+import { binOptions, roomOptions, sizeOptionAt, sizeOptions } from './choices.ts';
 import { historyLines } from './history.ts';
 import type { House } from './house.ts';
 import { keptOf } from './larder.ts';
@@ -55,6 +55,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     kept: keptOf(snapshot, bin),
     remarks: binRemarks(snapshot, { ...bin, quarantineUntil: null }),
     sizes: sizeOptions(species),
+    sizeNow: sizeOptionAt(species, now.lengthsNow.mid),
     otherBins: binOptions(bins.filter((each) => takesFrom(each, bin))),
     rooms: roomOptions(snapshot.rooms),
     quarantineDays: facts.policy.quarantineDays.value,

@@ -35,6 +35,12 @@ const PARTED_BY = '|';
 export const sizeOptions = ({ code, sizeClasses }: PreySpecies): readonly Option[] =>
   sizeClasses.value.map(({ name }) => ({ value: `${code}${PARTED_BY}${name}`, label: name }));
 
+/** The option of the size that a length has; undefined between and beyond the sizes. */
+export const sizeOptionAt = (species: PreySpecies, mm: Mm): string | undefined => {
+  const at = species.sizeClasses.value.findIndex(({ fromMm, toMm }) => fromMm <= mm && mm <= toMm);
+  return sizeOptions(species)[at]?.value;
+};
+
 /** Sizes of every species, in groups. */
 export const allSizeOptions = ({ species }: Facts): readonly Option[] =>
   [...species.values()].flatMap((each) =>

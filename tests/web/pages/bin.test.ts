@@ -1,6 +1,6 @@
 /** A bin's page: it answers at once, the rest when it is waited for, and a crash with one tap. */
 import { expect, test } from 'vitest';
-import { addBin, dieOff, foundDead } from '../../../src/actions/index.ts';
+import { addBin, countBin, dieOff, foundDead } from '../../../src/actions/index.ts';
 import { filledHome } from '../../support/house.ts';
 import { attributes, insides, tags, words } from '../../support/markup-words.ts';
 import { good } from '../../support/store-at.ts';
@@ -17,6 +17,13 @@ test('it answers at once, and the coming weeks come when they are waited for', a
   expect(heading(whole)).toBe(heading(soon));
   expect(insides(whole, 'figcaption')).toHaveLength(2);
   expect(whole).not.toContain('data-hx-get="/larder/B1');
+});
+
+test('a harvest starts at the size the middle one has', async () => {
+  const { room, see } = await filledHome();
+  good(await countBin(room, { bin: 'B1', heads: 100, fromMm: 13, toMm: 15 }));
+  const [harvest] = (await see('/larder/B1')).match(/<select[^>]*name="sizeClass".*?<\/select>/s) ?? [''];
+  expect(harvest).toMatch(/value="acheta-domesticus\|1\/2 in" selected/);
 });
 
 test('what was worked out is kept until something changes', async () => {
