@@ -66,9 +66,7 @@ function jumpsFor(rates: ChainRates): Jumps {
  * What is neither alive nor newly born has died.
  */
 export function dayOfChain(heads: Float64Array, rates: ChainRates, laying = 1): ChainDay {
-  const jumps = jumpsFor(rates);
-  const { heads: next, born } = oneDay(jumps, heads, { laying, birthInto: rates.birthInto });
-  return { heads: next, born, died: Math.max(0, totalOf(heads) + born - totalOf(next)) };
+  return oneDay(jumpsFor(rates), heads, { laying, birthInto: rates.birthInto });
 }
 
 interface Births {
@@ -97,7 +95,8 @@ function jumpedDay(jumps: Jumps, heads: Float64Array, { laying, birthInto }: Bir
   let weight = Math.exp(-q);
   const sum = now.map((x) => x * weight);
   let [bornNow, born] = [0, 0];
-  let size = totalOf(heads);
+  const before = totalOf(heads);
+  let size = before;
   const negligible = NEGLIGIBLE * size;
   const bears = laying > 0 && firstBirth < n;
   const low = Math.max(0, bears ? birthIntoOr(birthInto, heads) : firstHeld(heads));
@@ -123,7 +122,7 @@ function jumpedDay(jumps: Jumps, heads: Float64Array, { laying, birthInto }: Bir
     size += laid;
     [now, next] = [next, now];
   }
-  return { heads: sum, born };
+  return { heads: sum, born, died: Math.max(0, before + born - totalOf(sum)) };
 }
 
 const firstHeld = (heads: Float64Array): number => heads.findIndex((x) => x !== 0);

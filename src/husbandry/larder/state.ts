@@ -144,8 +144,20 @@ function isOut(life: Life, state: BinState, day: DayNumber): boolean {
 
 const ratesByChain = new WeakMap<Chain, Map<string, ChainRates>>();
 
-/** Rates of a bin on a day at full laying; kept, since they hold for every such day of such bins. */
-export function ratesOn({ chain, bin, climate, speed, brief }: Life, day: DayNumber): ChainRates {
+const steadyRates = new WeakMap<Life, ChainRates>();
+
+/** Rates of a bin on a day at full laying; in a steady climate those of any day. */
+export function ratesOn(life: Life, day: DayNumber): ChainRates {
+  if (life.climate.changes) return ratesFor(life, day);
+  const known = steadyRates.get(life);
+  if (known) return known;
+  const rates = ratesFor(life, day);
+  steadyRates.set(life, rates);
+  return rates;
+}
+
+/** Kept, since they hold for every such day of such bins. */
+function ratesFor({ chain, bin, climate, speed, brief }: Life, day: DayNumber): ChainRates {
   const temp = climate.on(day);
   const weekMeanC = climate.weekMeanOn(day);
   const holds = bin.role === 'holding';
