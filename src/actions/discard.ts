@@ -1,28 +1,11 @@
 /** Records prey taken out of a bin and not fed: dead, culled or given away. */
-import { z } from 'zod';
-import { observe } from './bin-fields.ts';
-import { civilDay, flag, formId, heads, someText } from './fields.ts';
-import { findBin } from './find.ts';
+import { loss, recordLoss } from './losses.ts';
 import { action } from './perform.ts';
-import { unlessFewer } from './taking-out.ts';
 
 export const discard = action({
   verb: 'discard',
-  schema: z.strictObject({
-    bin: someText,
-    heads,
-    day: civilDay.optional(),
-    /** The keeper insists: there were more than the record says. */
-    sure: flag.default(false),
-    formId,
-  }),
+  schema: loss,
   pastDays: ['day'],
-  body: async (scene, { bin, heads: many, day: on, sure }) => {
-    const day = on ?? scene.now.today;
-    const found = await findBin(scene.tx, bin);
-    if (!found.ok) return found;
-    const there = await unlessFewer(scene, { bin: found.value, day, heads: many, sure });
-    if (!there.ok) return there;
-    return observe(scene, { day, kind: 'discarded', bin, heads: many }, `Discarded ${many} from ${bin}`);
-  },
+  body: (scene, given) =>
+    recordLoss(scene, given, { kind: 'discarded', summary: `Discarded ${given.heads} from ${given.bin}` }),
 });
