@@ -29,7 +29,9 @@ export const expectDelivery = action({
     const row = { ...ordered.value, code: code!, species, bin: given.bin, day: given.day, demo: given.demo };
     return ok({
       summary: `Expect ${given.heads} ${species} on ${spokenDay(given.day)}`,
-      puts: { delivery: [{ ...row, state: 'expected' }] },
+      puts: {
+        delivery: [{ ...row, state: 'expected', purchase: null, offer: null, packs: null, cents: null }],
+      },
       reply: { delivery: code! },
     });
   },

@@ -2,6 +2,7 @@
 import type { Animal, Kind } from './animals/index.ts';
 import type { DayNumber, DayRange, FeedingCalendar } from './calendar.ts';
 import type { Bin, ExpectedDelivery } from './larder/index.ts';
+import type { Market } from './orders/index.ts';
 import type { Policy } from './policy.ts';
 import type { PreySpecies } from './prey/index.ts';
 import type { TempC } from './units.ts';
@@ -82,5 +83,7 @@ export interface Snapshot {
   /** Weekdays on which a delivery can come, Monday first, and days from order to door. */
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
+  /** Who sells prey; absent: nobody yet. */
+  readonly market?: Market;
   readonly facts: Facts;
 }

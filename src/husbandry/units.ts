@@ -7,6 +7,7 @@ export type TempC = number;
 export const MM_PER_INCH = 25.4;
 export const MM_PER_CM = 10;
 export const MG_PER_GRAM = 1000;
+export const GRAMS_PER_KG = 1000;
 export const PERCENT = 100;
 export const DAYS_PER_WEEK = 7;
 export const DAYS_PER_YEAR = 365.25;

@@ -44,6 +44,7 @@ export type {
   RoomRow,
   Rows,
   SettingRow,
+  SupplierRow,
 } from './nouns.ts';
 export { nameOf } from './nouns.ts';
 export { outcomesBefore } from './offers-before.ts';

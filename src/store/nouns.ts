@@ -2,6 +2,7 @@
 import type { ChangedKind, LifeStage, Sex } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { BinRole, Space, Where } from '../husbandry/larder/index.ts';
+import type { Cents, Offer, Supplier } from '../husbandry/orders/index.ts';
 import type { ChangedNumbers } from '../husbandry/own-numbers.ts';
 import type { PlannedChange, Room, SacRecord, TempSeries } from '../husbandry/snapshot.ts';
 import type { Mm } from '../husbandry/units.ts';
@@ -79,6 +80,39 @@ export interface DeliveryRow {
   readonly day: DayNumber;
   readonly state: 'expected' | 'arrived' | 'cancelled';
   readonly demo: boolean;
+  /** The order it is part of, the offer it was ordered from, packs and their price; null where it was expected by itself. */
+  readonly purchase: string | null;
+  readonly offer: string | null;
+  readonly packs: number | null;
+  readonly cents: Cents | null;
+}
+
+export interface SupplierRow extends Supplier {
+  /** Hours from the door within which dead prey is to be claimed; null: nothing is said. */
+  readonly claimHours: number | null;
+  readonly notes: string;
+  /** Not bought from any more. */
+  readonly closed: boolean;
+  readonly demo: boolean;
+}
+
+export interface OfferRow extends Offer {
+  /** Not to be had any more. */
+  readonly closed: boolean;
+  readonly demo: boolean;
+}
+
+/** An order with a supplier; what is in it are deliveries. */
+export interface PurchaseRow {
+  readonly code: string;
+  readonly supplier: string;
+  readonly placedDay: DayNumber;
+  readonly sentDay: DayNumber;
+  readonly dueDay: DayNumber;
+  readonly postageCents: Cents;
+  readonly state: 'placed' | 'arrived' | 'cancelled';
+  readonly notes: string;
+  readonly demo: boolean;
 }
 
 export interface PlannedChangeRow {
@@ -108,6 +142,9 @@ export interface Rows {
   readonly room: RoomRow;
   readonly animal: AnimalRow;
   readonly bin: BinRow;
+  readonly supplier: SupplierRow;
+  readonly offer: OfferRow;
+  readonly purchase: PurchaseRow;
   readonly delivery: DeliveryRow;
   readonly planned_change: PlannedChangeRow;
   readonly setting: SettingRow;
@@ -171,6 +208,51 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     origin: 'plain',
     quarantineUntil: 'plain',
   },
+  supplier: {
+    code: 'plain',
+    name: 'plain',
+    kind: 'plain',
+    transitDays: 'plain',
+    dispatchWeekdays: 'json',
+    cutOffDays: 'plain',
+    cutOffTime: 'plain',
+    holidays: 'json',
+    postage: 'json',
+    minimumCents: 'plain',
+    lossShare: 'plain',
+    overCountShare: 'plain',
+    coldBelowC: 'plain',
+    heatAboveC: 'plain',
+    holdDays: 'plain',
+    claimHours: 'plain',
+    notes: 'plain',
+    closed: 'flag',
+    demo: 'flag',
+  },
+  offer: {
+    code: 'plain',
+    supplier: 'plain',
+    species: 'plain',
+    size: 'plain',
+    fromMm: 'plain',
+    toMm: 'plain',
+    packHeads: 'plain',
+    prices: 'json',
+    mostPacks: 'plain',
+    closed: 'flag',
+    demo: 'flag',
+  },
+  purchase: {
+    code: 'plain',
+    supplier: 'plain',
+    placedDay: 'plain',
+    sentDay: 'plain',
+    dueDay: 'plain',
+    postageCents: 'plain',
+    state: 'plain',
+    notes: 'plain',
+    demo: 'flag',
+  },
   delivery: {
     code: 'plain',
     species: 'plain',
@@ -181,6 +263,10 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     day: 'plain',
     state: 'plain',
     demo: 'flag',
+    purchase: 'plain',
+    offer: 'plain',
+    packs: 'plain',
+    cents: 'plain',
   },
   planned_change: {
     code: 'plain',

@@ -5,7 +5,9 @@ import { PLACE, SINCE } from './turns.ts';
 /** Rows that name a row of another noun: the noun that names, the field, the noun named. */
 const NAMES = `names (noun, field, named) as (values ('animal', 'room', 'room'), ('bin', 'room', 'room'),
   ('planned_change', 'room', 'room'), ('delivery', 'bin', 'bin'), ('planned_change', 'animal', 'animal'),
-  ('animal', 'kind', 'kind'), ('planned_change', 'animalKind', 'kind'))`;
+  ('animal', 'kind', 'kind'), ('planned_change', 'animalKind', 'kind'),
+  ('offer', 'supplier', 'supplier'), ('purchase', 'supplier', 'supplier'), ('delivery', 'purchase', 'purchase'),
+  ('delivery', 'offer', 'offer'))`;
 
 /** Rows named by the images of changes that meet a condition. */
 const namesIn = (condition: string): string =>

@@ -1,5 +1,6 @@
 /** The keeper's settings, with what holds until the keeper says otherwise. */
 import type { DayRange } from '../husbandry/calendar.ts';
+import type { Purse, WeatherSpell } from '../husbandry/orders/index.ts';
 import type { ShelfPlace } from '../husbandry/walk.ts';
 import type { SettingRow } from './nouns.ts';
 import type { Query } from './query.ts';
@@ -13,6 +14,11 @@ export interface Settings {
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
   readonly units: 'mm' | 'inch';
+  readonly purse: Purse;
+  /** Cold and heat outside, as the keeper expects them. */
+  readonly weather: readonly WeatherSpell[];
+  /** Weeks a plan looks ahead. */
+  readonly planWeeks: number;
   /** Shelves in the order they are walked; those not named come after, by name. */
   readonly walk: readonly ShelfPlace[];
   /** Settings made for the demo room, which go when it is emptied. */
@@ -26,6 +32,9 @@ const settingsAtFirst: Settings = {
   deliveryWeekdays: [false, true, true, true, true, false, false],
   leadTimeDays: 3,
   units: 'mm',
+  purse: { currency: 'EUR', hourCents: 0, weekMostCents: null },
+  weather: [],
+  planWeeks: 12,
   walk: [],
   ofDemo: [],
 };

@@ -70,6 +70,8 @@ describe('the tree', () => {
       'appetite',
       'colony',
       'larder',
+      'orders',
+      'plan',
       'prey',
       'supply',
     ]);

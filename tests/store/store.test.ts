@@ -78,7 +78,11 @@ test('an answer is kept for one revision and one engine', async () => {
 test('foreign keys hold and the log is written through', async () => {
   const store = await freshStore();
   const orphan = store.write(async (tx) =>
-    ok(await tx.run("insert into delivery values ('D1', 'x', 'B9', 1, 1, 1, 1, 'expected', 0)")),
+    ok(
+      await tx.run(
+        "insert into delivery values ('D1', 'x', 'B9', 1, 1, 1, 1, 'expected', 0, null, null, null, null)",
+      ),
+    ),
   );
   await expect(orphan).rejects.toThrow('FOREIGN KEY');
   expect(

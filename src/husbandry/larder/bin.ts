@@ -107,4 +107,14 @@ export interface ExpectedDelivery {
   readonly bin: string;
   readonly lot: Lot;
   readonly day: DayNumber;
+  /** What is known of who sends it, where it is not as the method has it. */
+  readonly sender?: Sender;
+}
+
+/** How a supplier delivers. */
+export interface Sender {
+  readonly overCountShare: number;
+  readonly lossShare: number;
+  /** Chance a day that a parcel on its way is a further day late. */
+  readonly lateChance: number;
 }

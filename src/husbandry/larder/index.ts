@@ -9,6 +9,7 @@ export type {
   Level,
   Lot,
   Sample,
+  Sender,
   Space,
   Where,
 } from './bin.ts';

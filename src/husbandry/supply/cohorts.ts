@@ -8,6 +8,7 @@ import {
   emptyState,
   type Life,
   pathsOf,
+  type Sender,
   spreadLot,
 } from '../larder/index.ts';
 import { binClimate } from '../rooms.ts';
@@ -30,6 +31,8 @@ export interface Cohort {
   readonly nodes: readonly CohortPath[];
   /** Key of a delivery's own draws. */
   readonly key: number;
+  /** Who sends a delivery, where more is known of them than the method says. */
+  readonly sender?: Sender;
 }
 
 /** A cohort that has no place in the arrays yet. */
@@ -112,6 +115,7 @@ function deliveredCohort(
       slices,
       nodes,
       key: keyOfCode(delivery.code),
+      ...(delivery.sender ? { sender: delivery.sender } : {}),
     },
   ];
 }

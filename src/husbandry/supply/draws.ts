@@ -67,7 +67,7 @@ function placeOf(nodes: Float64Array, log: number): number {
 
 /** The parcel is a further day late with a fixed chance each day: the delay is geometric, here to the run's end. */
 function deliveryDay(larder: Larder, cohort: Cohort, replicateKey: number): number {
-  const chance = larder.policy.deliveryLateChance.value;
+  const chance = cohort.sender?.lateChance ?? larder.policy.deliveryLateChance.value;
   if (chance <= 0) return cohort.arrives;
   const { days } = larder.stock;
   if (chance >= 1) return days;
@@ -82,6 +82,8 @@ function countFactor(larder: Larder, cohort: Cohort, replicateKey: number): numb
   const key = joinKeys(replicateKey, cohort.key);
   const z = normalQuantile(uniform(key, FOR.over));
   const sd = Math.sqrt(Math.log1p(policy.overCountCv.value ** 2));
-  const dead = Math.min(1, -Math.log(uniform(key, FOR.loss)) * policy.deadOnArrivalShare.value);
-  return (1 + policy.overCountShare.value) * Math.exp(sd * z - (sd * sd) / 2) * (1 - dead);
+  const { lossShare = policy.deadOnArrivalShare.value, overCountShare = policy.overCountShare.value } =
+    cohort.sender ?? {};
+  const dead = Math.min(1, -Math.log(uniform(key, FOR.loss)) * lossShare);
+  return (1 + overCountShare) * Math.exp(sd * z - (sd * sd) / 2) * (1 - dead);
 }

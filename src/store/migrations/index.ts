@@ -10,6 +10,7 @@ import { comingsAndGoings } from './005-comings-and-goings.ts';
 import { larder } from './006-larder.ts';
 import { placed } from './007-placed.ts';
 import { numbers } from './008-numbers.ts';
+import { market } from './009-market.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -21,4 +22,5 @@ export const migrations: readonly Migration[] = [
   larder,
   placed,
   numbers,
+  market,
 ];

@@ -1,0 +1,15 @@
+/** Front door: suppliers, their offers, what parcels cost and when they come. */
+export { type Dispatch, dispatchesOf, isHeldOn, isSentOn } from './dispatch.ts';
+export {
+  type Arrival,
+  type Cents,
+  type Market,
+  noMarket,
+  type Offer,
+  type Postage,
+  type PriceBreak,
+  type Purse,
+  type Supplier,
+  type WeatherSpell,
+} from './market.ts';
+export { packCents, postageCents, shortOfMinimum } from './price.ts';

@@ -1,0 +1,32 @@
+/** What a plan is asked for: how far ahead, what the keeper insists on, and what is supposed for once. */
+import type { DayNumber } from '../calendar.ts';
+import type { Wish } from './answer.ts';
+
+/** Something supposed about the room, for a plan beside the plan. */
+export type Supposed =
+  | { readonly what: 'warmer'; readonly degrees: number }
+  | { readonly what: 'away'; readonly from: DayNumber; readonly to: DayNumber }
+  | { readonly what: 'sac'; readonly kind: string; readonly young: number; readonly day: DayNumber }
+  | { readonly what: 'sell'; readonly kind: string; readonly heads: number; readonly day: DayNumber }
+  | { readonly what: 'supplier stops'; readonly supplier: string }
+  | { readonly what: 'bin dies'; readonly bin: string }
+  | { readonly what: 'price'; readonly offer: string; readonly percent: number }
+  | { readonly what: 'weather'; readonly from: DayNumber; readonly to: DayNumber; readonly tempC: number };
+
+export interface PlanQuestion {
+  /** 4 to 26. */
+  readonly weeks: number;
+  readonly wishes: readonly Wish[];
+  readonly supposed: readonly Supposed[];
+  /** Whether lines are explained; default: they are. */
+  readonly explained?: boolean;
+}
+
+/** Told while a plan is being made. */
+export interface PlanProgress {
+  readonly step: 'laying out' | 'solving' | 'judging' | 'improving' | 'explaining';
+  /** 0 to 1 of the whole, never falling. */
+  readonly share: number;
+  /** Least cost found so far, where there is one. */
+  readonly cents: number | null;
+}
