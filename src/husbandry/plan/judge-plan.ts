@@ -117,25 +117,17 @@ function missedCents({ laid, replicates }: Bench, { tally, menu }: Judged): Cent
   return menu.groups.reduce((sum, group, g) => {
     const missed = (tally.missed[g] as number) / replicates;
     if (missed <= 0) return sum;
-    const [few, many] = group.rule.mealItems.value;
-    const cents = itemCentsOf(laid, group.key) * ((few + many) / 2);
-    return sum + missed * cents * policy.planMissedTimes.value[group.rule.urgency];
+    return sum + missed * laid.usualCents * policy.planMissedTimes.value[group.rule.urgency];
   }, 0);
-}
-
-function itemCentsOf({ eating, itemCents }: LaidOut, key: string): Cents {
-  const found = eating.findIndex(({ members }) => members.some(({ eating: each }) => each.group.key === key));
-  return itemCents[found] ?? 0;
 }
 
 /** What is left and can still be eaten, priced below what it would cost; no more of it than will be wanted. */
 function leftCents({ laid, replicates }: Bench, { larder, stock }: Judged): Cents {
   const { policy } = laid.snapshot.facts;
-  const usual = [...laid.itemCents].sort((a, b) => a - b)[Math.floor(laid.itemCents.length / 2)] ?? 0;
   const heads = stock.bins.reduce((sum, { bin }, b) => {
     if (bin.role === 'colony') return sum;
     return sum + ((larder.totals.left[b] as number) - (larder.totals.outgrown[b] as number)) / replicates;
   }, 0);
   const wanted = laid.eating.reduce((sum, { wanted: items }) => sum + (items[items.length - 1] ?? 0), 0);
-  return Math.min(heads, wanted * policy.planEndWeeks.value) * usual * policy.planEndShare.value;
+  return Math.min(heads, wanted * policy.planEndWeeks.value) * laid.usualCents * policy.planEndShare.value;
 }
