@@ -45,6 +45,7 @@ export const SupplierFormPage = (props: SupplierFormProps) => {
       <Costs {...props} entry={entry} />
       <Weather {...props} entry={entry} />
       <Arrives {...props} entry={entry} />
+      <Field entry={entry} name="notes" label="Notes" start={supplier?.notes} />
     </RecordForm>
   );
 };
@@ -207,6 +208,5 @@ const Arrives = ({ entry, supplier }: PartProps) => (
       start={`${supplier?.claimHours ?? ''}`}
       hint="Empty: not known."
     />
-    <Field entry={entry} name="notes" label="Notes" start={supplier?.notes} />
   </Group>
 );

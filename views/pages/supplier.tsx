@@ -3,7 +3,7 @@ import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { Dispatch, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
-import { dayRange, type LengthUnit, shortDay } from '../format.ts';
+import { dayRange, type LengthUnit, sentenceCase, shortDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, preyName } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
@@ -51,7 +51,7 @@ export const SupplierPage = (props: SupplierProps) => {
           <a href={paths.suppliers}>Suppliers</a>
         </p>
         <h1>
-          {supplier.name}: {lowerFirst(nextWords(supplier, chances, shell.today))}
+          {supplier.name}: {nextWords(supplier, chances, shell.today)}
         </h1>
         <p>{afterThatWords(supplier, chances, shell.today)}</p>
         <p class="acts">
@@ -73,7 +73,7 @@ export const SupplierPage = (props: SupplierProps) => {
       <PostForm
         entry={entryOf(props.forms, 'close')}
         action={paths.supplierAct(supplier.code, 'close')}
-        class="form sheet"
+        class="form supplier-end"
       >
         <button type="submit" class="quiet">
           No longer buy from {supplier.name}
@@ -83,14 +83,12 @@ export const SupplierPage = (props: SupplierProps) => {
   );
 };
 
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
 const Cautions = ({ cautions, names }: SupplierProps) => (
   <>
     <p class="caution">{STOCK_CAUTION}</p>
     {cautions.map(({ species, text }) => (
       <p class="caution">
-        <a href={paths.prey(species)}>{preyName(names.species, species)}</a>: {text}
+        <a href={paths.prey(species)}>{sentenceCase(preyName(names.species, species))}</a>: {text}
       </p>
     ))}
   </>
