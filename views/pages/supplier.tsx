@@ -1,5 +1,4 @@
 /** One supplier: the next parcels, what is offered at which price, how they send, their holidays. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { Dispatch, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
@@ -7,6 +6,7 @@ import { dayRange, type LengthUnit, sentenceCase, shortDay } from '../format.ts'
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, preyName } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
+import { DayList } from '../partials/day-list.tsx';
 import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
 import { Offers } from '../partials/offers.tsx';
 import { paths } from '../paths.ts';
@@ -180,31 +180,22 @@ const NextParcels = ({ supplier, chances }: SupplierProps) => {
   );
 };
 
-const Holidays = ({ supplier, forms }: SupplierProps) => {
-  const { code, holidays, kind } = supplier;
+const Holidays = ({ supplier, forms, shell }: SupplierProps) => {
+  const { code, kind } = supplier;
+  const holidays = supplier.holidays.filter(({ to }) => to >= shell.today);
   const entry = entryOf(forms, 'holiday');
   return (
     <section aria-labelledby="holidays-head">
       <h2 id="holidays-head">{kind === 'shop' ? 'Closed' : 'Days without sending'}</h2>
       {holidays.length === 0 ? <p>None known.</p> : null}
-      <ul class="lines">
-        {holidays.map(({ from, to }) => (
-          <li>
-            {dayRange(from, to)}
-            <PostForm
-              entry={entryOf(forms, `holiday-${from}-${to}`)}
-              action={paths.supplierAct(code, 'holidays/remove')}
-              class="inline"
-            >
-              <input type="hidden" name="from" value={civilDate(from)} />
-              <input type="hidden" name="to" value={civilDate(to)} />
-              <button type="submit" class="quiet small">
-                Remove<span class="unseen"> {dayRange(from, to)}</span>
-              </button>
-            </PostForm>
-          </li>
-        ))}
-      </ul>
+      <DayList
+        forms={forms}
+        form="holiday"
+        action={paths.supplierAct(code, 'holidays/remove')}
+        days={holidays}
+      >
+        {({ from, to }) => dayRange(from, to)}
+      </DayList>
       <ActForm
         entry={entry}
         action={paths.supplierAct(code, 'holidays')}

@@ -239,7 +239,7 @@ test.each([
     'weather-outside',
     'is not a likely temperature; it should be from -50 to 50 °C.',
   ],
-  ['weather', { from: '2024-10-10', to: '2024-10-08', outside: '-5' }, 'weather-from', /runs backwards/],
+  ['weather', { from: '2024-10-10', to: '2024-10-08', outside: '-5' }, 'weather-to', /runs backwards/],
 ])('%s of %j is refused beside its field', async (act, form, id, sentence) => {
   const home = await filledHome();
   const answer = await home.send(`/settings/${act}`, form);
