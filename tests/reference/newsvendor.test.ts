@@ -23,11 +23,13 @@ interface Newsvendor {
 }
 
 const DRAWS = 20_000;
+/** As good as nothing: goods that cost nothing could as well be thrown away. */
+const UNIT_COST = 1e-3;
 
 /** What the plan buys, and its mean cost over the draws. */
 function bought({ over, under, quantile, whole }: Newsvendor): { units: number; cost: number } {
   const draws = drawsOf(DRAWS, quantile);
-  const plain = textbookProblem({ demand: [[meanOf(draws)]], jointSetup: 0, holding: [over] });
+  const plain = textbookProblem({ demand: [[meanOf(draws)]], jointSetup: 0, unitCost: UNIT_COST, holding: [over] });
   const level = under / (under + over);
   const packs = plain.parcels.map((parcel) => ({
     ...parcel,

@@ -53,7 +53,7 @@ export function smallProblem(number: number): PlanProblem {
     starts: cups,
     pools: dice.hit(0.4) ? [poolFrom(dice, eaters[0]!, periods)] : [],
     budget: Float64Array.from({ length: periods }, () =>
-      dice.hit(0.2) ? dice.roll(20, 90) : Number.POSITIVE_INFINITY,
+      dice.hit(0.3) ? dice.roll(20, 90) : Number.POSITIVE_INFINITY,
     ),
     wholeUntil: periods,
   };
@@ -78,7 +78,7 @@ const placeFrom = (dice: Dice, periods: number, isFirst: boolean): PlanPlace => 
   nodes: NODES,
   passes: times(periods - 1, () => passFrom(dice)),
   comes: times(periods, (t) =>
-    Float64Array.from({ length: NODES }, () => (t === 0 || dice.hit(0.2) ? dice.roll(0, 6) : 0)),
+    Float64Array.from({ length: NODES }, () => (t === 0 || dice.hit(0.2) ? dice.roll(0, 3) : 0)),
   ),
   keepCents: dice.hit(0.7) ? dice.share(0, 1.5) : 0,
   room: dice.hit(0.25) ? { footprint: Float64Array.of(0.5, 1, 2), most: dice.roll(4, 20) } : null,
@@ -108,7 +108,7 @@ function eaterFrom(
     wanted: Float64Array.from({ length: periods }, () => (dice.hit(0.8) ? dice.roll(1, 9) : 0)),
     lateMost: Float64Array.from({ length: periods }, () => dice.roll(0, 4)),
     lateCents: dice.share(0.5, 5),
-    missedCents: dice.share(8, 40),
+    missedCents: dice.share(10, 60),
     fare,
     caps: capped ? [{ share: dice.share(0.2, 0.8), cents: dice.share(0.5, 6) }] : [],
     endWanted: dice.hit(0.5) ? dice.roll(1, 8) : 0,
@@ -148,7 +148,7 @@ function packFrom(dice: Dice, place: number, key: string): PlanPack {
     least: dice.hit(0.08) ? 1 : 0,
     most: dice.roll(1, 4),
     lineCents: dice.hit(0.2) ? dice.roll(1, 6) : 0,
-    weightCents: dice.hit(0.3) ? dice.roll(1, 4) : 0,
+    weightCents: dice.hit(0.4) ? dice.roll(1, 4) : 0,
     brings: Float64Array.from({ length: NODES }, (_, n) => (n < 2 ? dice.share(0, 6) : 0)),
   };
 }
