@@ -66,7 +66,9 @@ export function livingOf(problem: PlanProblem): Living {
     comes,
     passes: passesOf(problem, first),
     eaters: eaters.map((eater) => eaterLaid(eater, nodeOf)),
-    order: [...index].sort((a, b) => rankOf(eaters[a] as PlanEater) - rankOf(eaters[b] as PlanEater) || a - b),
+    order: [...index].sort(
+      (a, b) => rankOf(eaters[a] as PlanEater) - rankOf(eaters[b] as PlanEater) || a - b,
+    ),
     pools: pools.map(({ fare }) => ({
       node: Int32Array.from(fare, nodeOf),
       items: Float64Array.from(fare, ({ items }) => items),
@@ -168,7 +170,11 @@ function lived(living: Living, decided: Decisions, noted: Noted | null): number 
 }
 
 /** Heads of every node before anybody eats. */
-function arrive({ problem, nodes, comes, passes, there, left, first }: Living, decided: Decisions, t: number): void {
+function arrive(
+  { problem, nodes, comes, passes, there, left, first }: Living,
+  decided: Decisions,
+  t: number,
+): void {
   const rows = passes[t] as readonly Sparse[];
   const before = (t - 1) * nodes;
   for (let n = 0; n < nodes; n++) {
@@ -187,7 +193,8 @@ function arrive({ problem, nodes, comes, passes, there, left, first }: Living, d
   for (let i = 0; i < problem.parcels.length; i++) {
     const { period, packs } = problem.parcels[i] as PlanProblem['parcels'][number];
     if (period !== t) continue;
-    for (let j = 0; j < packs.length; j++) add(packs[j]?.place as number, packs[j]?.brings, decided.packs[i]?.[j] ?? 0);
+    for (let j = 0; j < packs.length; j++)
+      add(packs[j]?.place as number, packs[j]?.brings, decided.packs[i]?.[j] ?? 0);
   }
   for (let i = 0; i < problem.starts.length; i++)
     add(problem.starts[i]?.place as number, problem.starts[i]?.brings[t], decided.cups[i] ?? 0);
@@ -259,7 +266,8 @@ function standingCents({ problem, nodes, there, first, keepCents, pools }: Livin
   problem.places.forEach(({ floor, nodes: own }, p) => {
     if (!floor) return;
     let kept = 0;
-    for (let n = 0; n < own; n++) kept += (there[(first[p] as number) + n] as number) * (floor.counts[n] as number);
+    for (let n = 0; n < own; n++)
+      kept += (there[(first[p] as number) + n] as number) * (floor.counts[n] as number);
     cents += floor.cents * Math.max(0, floor.least - kept);
   });
   for (let k = 0; k < pools.length; k++) {
@@ -268,7 +276,8 @@ function standingCents({ problem, nodes, there, first, keepCents, pools }: Livin
     const least = pool.least[t] as number;
     if (least <= 0) continue;
     let ready = 0;
-    for (let i = 0; i < node.length; i++) ready += (items[i] as number) * (there[node[i] as number] as number);
+    for (let i = 0; i < node.length; i++)
+      ready += (items[i] as number) * (there[node[i] as number] as number);
     cents += pool.cents * Math.max(0, least - ready);
   }
   return cents;
