@@ -3,7 +3,8 @@
  * parcel moved or left out. Every step that costs less is taken; the search ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
-import { costOfPlan, type Living } from './living.ts';
+import { costOfPlan } from './lived.ts';
+import type { Living } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
