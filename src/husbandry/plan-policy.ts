@@ -47,6 +47,7 @@ export interface PlanPolicy {
   readonly planRuleWeeks: Sourced;
   /** Neighbours of a plan that are tried. */
   readonly planNeighbours: Sourced;
+  readonly planQuickTrials: Sourced;
   /** The keeper's minutes for a parcel, a walk to the shop, a harvest and a cup. */
   readonly planParcelMinutes: Sourced;
   readonly planShopMinutes: Sourced;

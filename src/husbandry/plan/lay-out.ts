@@ -1,8 +1,8 @@
 /** From a room to a plan's problem, and what each part of the problem stands for. */
 
 import { noMarket } from '../orders/index.ts';
-import { itemsWorth } from '../prey/index.ts';
 import type { Policy } from '../policy.ts';
+import { itemsWorth } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Period } from './answer.ts';
 import { classesOf, type EatingClass } from './classes.ts';
@@ -56,7 +56,14 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     breederCents: policy.planMissedTimes.value.ordinary * usualCents,
   };
   const planPlaces = places.map((place, p) => planPlace(place, nodes[p] as Nodes, laying));
-  const eaters = eating.map((each, e) => eaterOf(each, { cents: itemCents[e] as number, usualCents, cupCents: cupItemCents(each, { places, usualCents, policy }), snapshot }));
+  const eaters = eating.map((each, e) =>
+    eaterOf(each, {
+      cents: itemCents[e] as number,
+      usualCents,
+      cupCents: cupItemCents(each, { places, usualCents, policy }),
+      snapshot,
+    }),
+  );
   const buying = {
     today: snapshot.today,
     market,
@@ -70,7 +77,16 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   };
   const bought = parcelsOf(buying);
   const { hourCents, weekMostCents } = market.purse;
-  const started = startsOf({ policy, periods, places, nodes, hourCents, itemCents: usualCents, wishes, eaters });
+  const started = startsOf({
+    policy,
+    periods,
+    places,
+    nodes,
+    hourCents,
+    itemCents: usualCents,
+    wishes,
+    eaters,
+  });
   return {
     snapshot,
     periods,
@@ -162,7 +178,9 @@ function cupItemCents(
 ): number {
   const cups = fares.flatMap(({ place, items }) => {
     const yields = places[place]?.chain.species.cup?.yieldPerCup.value;
-    return places[place]?.role === 'cup' && yields ? [(policy.planCupItems.value * usualCents) / yields / items] : [];
+    return places[place]?.role === 'cup' && yields
+      ? [(policy.planCupItems.value * usualCents) / yields / items]
+      : [];
   });
   return Math.min(Number.POSITIVE_INFINITY, ...cups);
 }
@@ -175,7 +193,10 @@ interface Eats {
   readonly snapshot: Snapshot;
 }
 
-function eaterOf({ group, wanted, lateMost, fares }: EatingClass, { cents, usualCents, cupCents, snapshot }: Eats): PlanEater {
+function eaterOf(
+  { group, wanted, lateMost, fares }: EatingClass,
+  { cents, usualCents, cupCents, snapshot }: Eats,
+): PlanEater {
   const { policy } = snapshot.facts;
   const { urgency, mealItems } = group.rule;
   const [few, many] = mealItems.value;
@@ -187,7 +208,8 @@ function eaterOf({ group, wanted, lateMost, fares }: EatingClass, { cents, usual
     lateMost,
     lateCents: cents * policy.planLateTimes.value,
     // What nothing can be had for is told as an obstacle; in the sum it would only hide the rest.
-    missedCents: fares.length > 0 ? (usualCents * policy.planMissedTimes.value[urgency]) / ((few + many) / 2) : 0,
+    missedCents:
+      fares.length > 0 ? (usualCents * policy.planMissedTimes.value[urgency]) / ((few + many) / 2) : 0,
     fare: fares.map(({ how: _, ...fare }) => ({ ...fare, cents: fare.cents * fare.items * cents })),
     caps: capsOf(group).map(({ share }) => ({ share, cents: cents * policy.planCapTimes.value })),
     endWanted: last * policy.planEndWeeks.value,

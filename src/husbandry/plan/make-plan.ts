@@ -7,12 +7,15 @@ import { coversOf } from './covers.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
 import { layOut, withReady } from './lay-out.ts';
 import { linesOf } from './lines.ts';
+import { livingOf } from './living.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
-import { solvePlan } from './solve-plan.ts';
+import { rulePlan } from './rule-plan.ts';
+import { searchFrom } from './search-plan.ts';
+import { proposed, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
 import { wholeOf } from './whole.ts';
 
@@ -35,12 +38,11 @@ export async function makePlan(
   onProgress: Telling = () => undefined,
 ): Promise<PlanAnswer> {
   onProgress({ step: 'laying out', share: 0, cents: null });
+  const { effort = 'whole' } = question;
   const solve = await solver();
-  const bench = benchFor(layOut(supposing(snapshot, question.supposed), question));
-  const tried = tryLevels(bench, solve, onProgress);
-  const chosen = bestOf(tried);
-  const reasons = question.explained !== false;
-  const best = reasons ? proven(bench, solve, chosen) : chosen;
+  const bench = benchFor(layOut(supposing(snapshot, question.supposed), question), effort);
+  const best =
+    effort === 'quick' ? quickPlan(bench) : proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress)));
   const lines = linesOf(bench.laid, best.proposal, question.wishes);
   return {
     revision: snapshot.revision,
@@ -50,7 +52,7 @@ export async function makePlan(
     gap: best.gap,
     trouble: best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
-    lines: reasons ? explained(lines, { bench, best, onProgress }) : lines,
+    lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),
     cover: coversOf(bench.laid, best.problem, best.proposal),
     obstacles: obstaclesOf(bench, best, question),
@@ -105,6 +107,19 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
     made: programmed ? 'programme' : 'rule',
     verdict: judgePlan(bench, proposal),
   };
+}
+
+/** The rule searched on, at the first chance of ready stock. */
+function quickPlan(bench: Bench): Tried {
+  const { facts, seed } = bench.laid.snapshot;
+  const { policy } = facts;
+  const level = policy.planSafetyLevels.value[0] as number;
+  const problem = withReady(bench.laid, level);
+  const living = livingOf(problem);
+  const start = rulePlan(living, policy.planRuleWeeks.value);
+  const found = searchFrom(living, start, { trials: policy.planQuickTrials.value, seed });
+  const proposal = proposed(living, found);
+  return { level, problem, proposal, gap: null, made: 'rule', verdict: judgePlan(bench, proposal) };
 }
 
 interface Trying {

@@ -40,9 +40,7 @@ export function programmeFlows(problem: PlanProblem, laid: Laid, { columns }: Fo
   const at = (first: number, count: number) =>
     columns.slice(first, first + count).map((amount) => Math.max(0, amount));
   return {
-    use: laid.use.map((periods, e) =>
-      periods.map((first) => at(first, problem.eaters[e]?.fare.length ?? 0)),
-    ),
+    use: laid.use.map((periods, e) => periods.map((first) => at(first, problem.eaters[e]?.fare.length ?? 0))),
     late: laid.late.map((first) => at(first, problem.periods)),
     missed: laid.missed.map((first) => at(first, problem.periods)),
     left: laid.left.map((periods, p) => periods.map((first) => at(first, problem.places[p]?.nodes ?? 0))),

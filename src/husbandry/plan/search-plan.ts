@@ -3,7 +3,8 @@
  * parcel moved or left out. Every step that costs less is taken; the search ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
-import { costOfPlan, type Living } from './living.ts';
+import { costOfPlan } from './lived.ts';
+import type { Living } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
@@ -96,7 +97,12 @@ function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Change[] {
       const count = row[j] ?? 0;
       changes.push(adding(i, j, 1));
       if (count > 0)
-        changes.push(adding(i, j, -1), adding(i, j, -count), ...moving(problem, { i, j }), adding(i, j, count));
+        changes.push(
+          adding(i, j, -1),
+          adding(i, j, -count),
+          ...moving(problem, { i, j }),
+          adding(i, j, count),
+        );
       if (count > 0) changes.push(...swapping(problem, { i, j }));
       for (const { fromPacks } of pack.breaks.slice(1))
         if (count > 0 && count < fromPacks) changes.push(adding(i, j, fromPacks - count));
@@ -104,11 +110,17 @@ function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Change[] {
     });
   });
   cups.forEach((count, i) => {
-    changes.push((draft) => void (draft.cups[i] = count + 1));
-    if (count > 0) changes.push((draft) => void (draft.cups[i] = (draft.cups[i] as number) - 1));
+    changes.push(startingCups(i, 1));
+    if (count > 0) changes.push(startingCups(i, -1));
   });
   return changes;
 }
+
+const startingCups =
+  (i: number, more: number): Change =>
+  ({ cups }) => {
+    cups[i] = (cups[i] as number) + more;
+  };
 
 const adding =
   (i: number, j: number, more: number): Change =>
@@ -216,4 +228,3 @@ function isAllowed({ parcels, starts, budget, periods }: PlanProblem, { packs, c
   }
   return spent.every((cents, t) => cents <= (budget[t] ?? Number.POSITIVE_INFINITY));
 }
-

@@ -4,7 +4,8 @@
  * the programme hands every head to whom it serves best, which no keeper does. The cheapest as lived is the plan.
  */
 import type { Solve, Solved, Solving } from '../../maths/linear-programme.ts';
-import { costOfPlan, flowsOf, type Living, livingOf } from './living.ts';
+import { costOfPlan, flowsOf } from './lived.ts';
+import { type Living, livingOf } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
 import { type Laid, programmeOf } from './programme.ts';
