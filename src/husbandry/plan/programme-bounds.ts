@@ -71,7 +71,7 @@ export function endRows(
   });
 }
 
-type Paid = Pick<Laid, 'sent' | 'packs' | 'free' | 'cups'>;
+type Paid = Pick<Laid, 'sent' | 'packs' | 'free' | 'weighed' | 'cups'>;
 
 /** What is paid in a period is at most what may be spent. */
 export function budgetRows({ budget, parcels, starts, periods }: PlanProblem, paid: Paid, rows: Row[]): void {
@@ -84,9 +84,14 @@ export function budgetRows({ budget, parcels, starts, periods }: PlanProblem, pa
       terms.push({ column: paid.sent[i] as number, cents: parcel.postageCents });
       const free = paid.free[i];
       if (free != null) terms.push({ column: free, cents: -parcel.postageCents });
+      const weighed = paid.weighed[i] ?? null;
+      if (weighed !== null) terms.push({ column: weighed, cents: 1 });
       parcel.packs.forEach(({ breaks, weightCents }, j) => {
         breaks.forEach(({ cents }, b) => {
-          terms.push({ column: paid.packs[i]?.[j]?.[b] as number, cents: cents + weightCents });
+          terms.push({
+            column: paid.packs[i]?.[j]?.[b] as number,
+            cents: cents + (weighed === null ? weightCents : 0),
+          });
         });
       });
     });

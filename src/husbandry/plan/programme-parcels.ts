@@ -7,6 +7,8 @@ import type { PlanPack, PlanParcel } from './problem.ts';
 export interface ParcelColumns {
   readonly sent: number;
   readonly free: number | null;
+  /** Postage by weight, where it is not paid with each pack. */
+  readonly weighed: number | null;
   readonly packs: readonly (readonly number[])[];
 }
 
@@ -36,12 +38,12 @@ export function parcelColumns(
   });
   if (parcel.minimumCents > 0)
     rows.push({ least: 0, most: Number.POSITIVE_INFINITY, ...terms(sent, -parcel.minimumCents) });
-  if (parcel.freeFromCents === null || !mayBeFree) return { sent, packs, free: null };
+  if (parcel.freeFromCents === null || !mayBeFree) return { sent, packs, free: null, weighed: null };
   const free = columns.one({ worth: -parcel.postageCents, most: 1, whole });
   rows.push({ least: 0, most: Number.POSITIVE_INFINITY, ...terms(free, -parcel.freeFromCents) });
   rows.push({ least: 0, most: 1, columns: [sent, free], factors: [1, -1] });
-  if (byWeight(parcel)) weighing(columns, rows, { parcel, packs, free });
-  return { sent, packs, free };
+  const weighed = byWeight(parcel) ? weighing(columns, rows, { parcel, packs, free }) : null;
+  return { sent, packs, free, weighed };
 }
 
 const byWeight = ({ packs }: PlanParcel): boolean => packs.some(({ weightCents }) => weightCents > 0);
@@ -53,7 +55,7 @@ interface Weighing {
 }
 
 /** Postage by weight >= that of the packs, unless it is free. */
-function weighing(columns: Columns, rows: Row[], { parcel, packs, free }: Weighing): void {
+function weighing(columns: Columns, rows: Row[], { parcel, packs, free }: Weighing): number {
   const paid = columns.one({ worth: 1 });
   const terms = parcel.packs.flatMap(({ weightCents }, j) =>
     (packs[j] ?? []).map((column) => ({ column, cents: -weightCents })),
@@ -65,6 +67,7 @@ function weighing(columns: Columns, rows: Row[], { parcel, packs, free }: Weighi
     columns: [paid, free, ...terms.map(({ column }) => column)],
     factors: [1, most, ...terms.map(({ cents }) => cents)],
   });
+  return paid;
 }
 
 interface Packing {

@@ -24,6 +24,8 @@ export interface Laid {
   readonly packs: readonly (readonly (readonly number[])[])[];
   readonly cups: readonly number[];
   readonly free: readonly (number | null)[];
+  /** Postage by weight of a parcel, where it is not paid with each pack. */
+  readonly weighed: readonly (number | null)[];
   /** Items short of a pool, by pool; first column. */
   readonly short: readonly number[];
 }
@@ -55,6 +57,7 @@ export function programmeOf(problem: PlanProblem): Laid {
     sent: bought.map(({ sent }) => sent),
     packs: bought.map(({ packs }) => packs),
     free: bought.map(({ free }) => free),
+    weighed: bought.map(({ weighed }) => weighed),
     cups,
     short,
   };
