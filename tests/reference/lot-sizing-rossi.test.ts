@@ -10,8 +10,16 @@ const FOUR = { demand: [[10, 20, 30, 40]], holding: [1] };
 
 const CASES: readonly { name: string; book: Textbook; cost: number }[] = [
   { name: 'with no bound', book: { ...FOUR, jointSetup: 30 }, cost: 110 },
-  { name: 'with at most 30 an order', book: { ...FOUR, jointSetup: 40, unitCost: 1, capacity: 30 }, cost: 280 },
-  { name: 'with orders filled late', book: { ...FOUR, jointSetup: 40, unitCost: 1, backorder: 2 }, cost: 230 },
+  {
+    name: 'with at most 30 an order',
+    book: { ...FOUR, jointSetup: 40, unitCost: 1, capacity: 30 },
+    cost: 280,
+  },
+  {
+    name: 'with orders filled late',
+    book: { ...FOUR, jointSetup: 40, unitCost: 1, backorder: 2 },
+    cost: 230,
+  },
 ];
 
 it.each(CASES)('$name costs $cost', ({ book, cost }) => {

@@ -8,9 +8,9 @@
  * wanted on the mean, and stands ready beyond it; the case cannot be written.
  */
 import { expect, it } from 'vitest';
+import { decisionsOf } from '../../src/husbandry/plan/proposal.ts';
 import { normalQuantile } from '../../src/maths/normal.ts';
 import { poissonQuantile } from '../../src/maths/whole-draws.ts';
-import { decisionsOf } from '../../src/husbandry/plan/proposal.ts';
 import { optimumOf } from '../support/plan/optimum.ts';
 import { textbookProblem } from '../support/plan/textbook.ts';
 import { drawsOf, meanOf, withPool } from '../support/plan/uncertain.ts';
@@ -29,7 +29,12 @@ const UNIT_COST = 1e-3;
 /** What the plan buys, and its mean cost over the draws. */
 function bought({ over, under, quantile, whole }: Newsvendor): { units: number; cost: number } {
   const draws = drawsOf(DRAWS, quantile);
-  const plain = textbookProblem({ demand: [[meanOf(draws)]], jointSetup: 0, unitCost: UNIT_COST, holding: [over] });
+  const plain = textbookProblem({
+    demand: [[meanOf(draws)]],
+    jointSetup: 0,
+    unitCost: UNIT_COST,
+    holding: [over],
+  });
   const level = under / (under + over);
   const packs = plain.parcels.map((parcel) => ({
     ...parcel,
@@ -38,7 +43,9 @@ function bought({ over, under, quantile, whole }: Newsvendor): { units: number; 
   const problem = withPool({ ...plain, parcels: packs }, { draws: [draws], level, cents: 1e4 });
   const { laid, found } = optimumOf(problem, Number(whole))!;
   const units = decisionsOf(laid, found).packs[0]![0]!;
-  const costs = draws.map((wanted) => over * Math.max(0, units - wanted) + under * Math.max(0, wanted - units));
+  const costs = draws.map(
+    (wanted) => over * Math.max(0, units - wanted) + under * Math.max(0, wanted - units),
+  );
   return { units, cost: meanOf(costs) };
 }
 

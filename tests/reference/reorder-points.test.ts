@@ -8,8 +8,8 @@
  * The plan cannot be better than the best rule; how near it comes is our own measure: 5.6, 5.2 and 2.2 % above it.
  */
 import { describe, expect, it } from 'vitest';
-import { poissonQuantile } from '../../src/maths/whole-draws.ts';
 import { decisionsOf } from '../../src/husbandry/plan/proposal.ts';
+import { poissonQuantile } from '../../src/maths/whole-draws.ts';
 import { optimumOf } from '../support/plan/optimum.ts';
 import { textbookProblem } from '../support/plan/textbook.ts';
 import { drawsOf, withPool } from '../support/plan/uncertain.ts';
@@ -48,7 +48,10 @@ function orderedNow(means: readonly number[], stock: number, { order, keep, late
     packs: parcel.packs.map((pack) => ({ ...pack, most: MOST_AHEAD * wanted[t]! })),
   }));
   const draws = means.map((mean) => drawsOf(DRAWS, (p) => poissonQuantile(p, mean)));
-  const problem = withPool({ ...plain, places, parcels }, { draws, level: late / (late + keep), cents: late });
+  const problem = withPool(
+    { ...plain, places, parcels },
+    { draws, level: late / (late + keep), cents: late },
+  );
   const { laid, found } = optimumOf(problem)!;
   return Math.round(decisionsOf(laid, found).packs[0]![0]!);
 }
@@ -107,7 +110,13 @@ function longRunCost(mean: number, ahead: number, costs: Reordering): number {
 describe('a plan made anew each period', () => {
   it.each([
     { name: 'Example 4.7', mean: 6, ahead: 5, costs: { order: 5, keep: 1, late: 4 }, least: 8.03411156147 },
-    { name: 'Table 1, mean 10', mean: 10, ahead: 8, costs: { order: 64, keep: 1, late: 9 }, least: 35.0215552723 },
+    {
+      name: 'Table 1, mean 10',
+      mean: 10,
+      ahead: 8,
+      costs: { order: 64, keep: 1, late: 9 },
+      least: 35.0215552723,
+    },
   ])('costs no less than the best rule and not much more ($name)', ({ mean, ahead, costs, least }) => {
     const share = longRunCost(mean, ahead, costs) / least;
     expect(share).toBeGreaterThan(1 - 1e-3);

@@ -56,7 +56,10 @@ function billOf(parcel: PlanParcel, counts: readonly number[]): { paid: number; 
   parcel.packs.forEach(({ breaks, weightCents, lineCents }, j) => {
     const count = counts[j]!;
     if (count === 0) return;
-    const price = breaks.reduce((cents, each) => (count >= each.fromPacks ? each.cents : cents), breaks[0]!.cents);
+    const price = breaks.reduce(
+      (cents, each) => (count >= each.fromPacks ? each.cents : cents),
+      breaks[0]!.cents,
+    );
     goods += count * price;
     weight += count * weightCents;
     time += lineCents;
@@ -68,7 +71,10 @@ function billOf(parcel: PlanParcel, counts: readonly number[]): { paid: number; 
 }
 
 /** Null where a supplier would not send or the budget of a period is passed. */
-function priceOf({ parcels, starts, budget, periods }: PlanProblem, { packs, cups }: Decisions): number | null {
+function priceOf(
+  { parcels, starts, budget, periods }: PlanProblem,
+  { packs, cups }: Decisions,
+): number | null {
   const spent = new Array<number>(periods).fill(0);
   let time = 0;
   for (const [i, parcel] of parcels.entries()) {

@@ -1,7 +1,8 @@
 /** The optimum of a plan's problem, every pack whole, as the programme finds it. */
-import { type Solved, solver } from '../../../src/maths/linear-programme.ts';
+
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { type Laid, programmeOf } from '../../../src/husbandry/plan/programme.ts';
+import { type Solved, solver } from '../../../src/maths/linear-programme.ts';
 
 const solve = await solver();
 

@@ -59,7 +59,8 @@ export function smallProblem(number: number): PlanProblem {
   };
 }
 
-const times = <T>(count: number, make: (i: number) => T): T[] => Array.from({ length: count }, (_, i) => make(i));
+const times = <T>(count: number, make: (i: number) => T): T[] =>
+  Array.from({ length: count }, (_, i) => make(i));
 
 /** Some stay as they are, some grow, some die. */
 function passFrom(dice: Dice): Float64Array[] {
@@ -131,7 +132,9 @@ function parcelFrom(
     labourCents: dice.hit(0.5) ? dice.roll(1, 5) : 0,
     minimumCents: dice.hit(0.3) ? dice.roll(15, 50) : 0,
     freeFromCents: hasFree ? dice.roll(20, 60) : null,
-    packs: times(i === 0 ? dice.roll(1, 2) : 1, (j) => packFrom(dice, dice.roll(0, placeCount - 1), `O${i}${j}@${period}`)),
+    packs: times(i === 0 ? dice.roll(1, 2) : 1, (j) =>
+      packFrom(dice, dice.roll(0, placeCount - 1), `O${i}${j}@${period}`),
+    ),
   };
 }
 

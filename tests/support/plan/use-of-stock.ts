@@ -56,7 +56,10 @@ export function leastUseCost(problem: PlanProblem, brought: Brought): number {
   pools.forEach(({ fare, least, cents }) => {
     least.forEach((ready, t) => {
       if (ready <= 0) return;
-      const parts = fare.map(({ place, node, items }) => ({ standing: left[place]![t]![node]!, factor: items }));
+      const parts = fare.map(({ place, node, items }) => ({
+        standing: left[place]![t]![node]!,
+        factor: items,
+      }));
       atLeast(p, parts, { least: ready, cents });
     });
   });
@@ -131,7 +134,11 @@ interface Part {
 }
 
 /** What stands there and what is short of it come to at least so much. */
-function atLeast(p: Programme, parts: readonly Part[], { least, cents }: { least: number; cents: number }): void {
+function atLeast(
+  p: Programme,
+  parts: readonly Part[],
+  { least, cents }: { least: number; cents: number },
+): void {
   const row = new Map<number, number>([[p.column(cents), 1]]);
   let heads = 0;
   for (const { standing, factor } of parts) {
@@ -161,7 +168,11 @@ function placeRows(p: Programme, { room, floor }: PlanPlace, left: readonly Stan
 }
 
 /** What is left is worth what it saves those who will want it, no more of it than they want. */
-function endRows(p: Programme, { eaters, periods }: PlanProblem, left: readonly (readonly Standing[][])[]): void {
+function endRows(
+  p: Programme,
+  { eaters, periods }: PlanProblem,
+  left: readonly (readonly Standing[][])[],
+): void {
   const drawn = new Map<Standing, number[]>();
   for (const { fare, endWanted, endCents } of eaters) {
     const all = new Map<number, number>();
