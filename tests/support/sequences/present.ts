@@ -17,6 +17,7 @@ export async function presentOf(room: Room, dice: Dice) {
     bins: rowsOf('bin'),
     rooms: rowsOf('room'),
     deliveries: rowsOf('delivery'),
+    purchases: rowsOf('purchase'),
     changes: rowsOf('planned_change'),
     kinds: rowsOf('kind'),
     numbers: rowsOf('numbers'),

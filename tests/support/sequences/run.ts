@@ -14,11 +14,13 @@ import {
 } from '../../../src/store/index.ts';
 import { nouns } from '../../../src/store/nouns.ts';
 import type { Room } from '../room-clock.ts';
+import { sellsPrey, sendsDaily } from '../sellers.ts';
 import { animalActs } from './animal-acts.ts';
 import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
 import { livingActs } from './living-acts.ts';
+import { orderActs } from './order-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -31,6 +33,7 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...bookActs,
   ...larderActs,
   ...livingActs,
+  ...orderActs,
 };
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
@@ -121,6 +124,14 @@ async function furnish(room: Room): Promise<void> {
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };
   good(await actions.planChange(room, { ...plan, from: room.date(20), to: room.date(25) }));
   good(await actions.expectDelivery(room, { ...lot, bin: 'B1', day: room.date(2) }));
+  await sellsPrey(room.store, [sendsDaily]);
+  good(
+    await actions.placeOrder(room, {
+      supplier: 'S1',
+      sentDay: room.date(1),
+      lines: [{ offer: 'F1', packs: 1, bin: 'B1' }],
+    }),
+  );
 }
 
 function good<T>(result: Result<T>): T {
