@@ -8,7 +8,7 @@ import { type CameLine, cameLine, extraCame, extraLine, lineCame, type Opened } 
 import { civilDay, flag, formId, someText } from './fields.ts';
 import { type PlacedOrder, placedOrder } from './find-order.ts';
 import { action, type Scene } from './perform.ts';
-import { recordOfSender } from './sender-record.ts';
+import { senderNow } from './senders.ts';
 
 const MOST_LINES = 50;
 const clockTime = z
@@ -70,7 +70,7 @@ interface Said {
 }
 
 async function openedBox(scene: Scene, order: PlacedOrder, { day, at, warmed }: Said): Promise<Opened> {
-  const sender = await recordOfSender(scene, order.supplier);
+  const sender = await senderNow(scene, order.supplier);
   return { scene, order, day: day ?? scene.now.today, at: at ?? null, warmed, sender, made: new Map() };
 }
 

@@ -7,7 +7,7 @@ import { MG_PER_GRAM } from '../husbandry/units.ts';
 import type { OfferRow, SupplierRow } from '../store/index.ts';
 import { type BinFound, binFor, into, type Made } from './bin-for.ts';
 import { figureWithin, someText } from './fields.ts';
-import { findRow } from './find.ts';
+import { findOffer } from './find.ts';
 import type { Scene } from './perform.ts';
 
 const MOST_PACKS = 1000;
@@ -71,14 +71,10 @@ async function offerOf(
   supplier: SupplierRow,
   { code, at }: { readonly code: string; readonly at: string },
 ): Promise<Result<OfferRow>> {
-  const offer = await findRow(tx, 'offer', code);
+  const offer = await findOffer(tx, code);
   if (!offer.ok) return err({ ...offer.problem, field: `${at}offer` });
-  const { size, closed, supplier: of } = offer.value;
-  if (of !== supplier.code)
-    return err(problem('other-supplier', `“${supplier.name}” does not offer "${code}".`, `${at}offer`));
-  return closed
-    ? err(problem('offer-closed', `“${supplier.name}” no longer sells ${size} (${code}).`, `${at}offer`))
-    : offer;
+  if (offer.value.supplier === supplier.code) return offer;
+  return err(problem('other-supplier', `“${supplier.name}” does not offer "${code}".`, `${at}offer`));
 }
 
 export const goodsCents = (lines: readonly OrderLine[]): Cents =>

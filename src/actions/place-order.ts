@@ -1,14 +1,13 @@
 /** Writes down an order with a supplier: what is in it, where each line goes, what it costs and when it is to come. */
 import { z } from 'zod';
-import { shortOfMinimum } from '../husbandry/orders/index.ts';
+import { moneyWords, shortOfMinimum } from '../husbandry/orders/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
 import { listed } from '../husbandry/words.ts';
 import { type DeliveryRow, nextCodes, type PurchaseRow, type SupplierRow, settings } from '../store/index.ts';
 import { civilDay, flag, formId, longText, someText } from './fields.ts';
-import { findRow } from './find.ts';
-import { moneyWords } from './money-words.ts';
+import { findSupplier } from './find.ts';
 import { notSentOn } from './order-day.ts';
 import { goodsCents, type OrderLine, orderLine, orderLines, postageOf } from './order-lines.ts';
 import { action, type Scene } from './perform.ts';
@@ -33,7 +32,7 @@ export const placeOrder = action({
   }),
   pastDays: ['placedDay'],
   body: async (scene, given) => {
-    const supplier = await supplierOf(scene, given.supplier);
+    const supplier = await findSupplier(scene.tx, given.supplier);
     if (!supplier.ok) return supplier;
     const { sentDay, placedDay = scene.now.today, demo, notes } = given;
     const wrongDay = notSentOn(supplier.value, sentDay, placedDay);
@@ -58,13 +57,6 @@ export const placeOrder = action({
     });
   },
 });
-
-/** A supplier that is still bought from. */
-async function supplierOf({ tx }: Scene, code: string): Promise<Result<SupplierRow>> {
-  const supplier = await findRow(tx, 'supplier', code);
-  if (!supplier.ok || !supplier.value.closed) return supplier;
-  return err(problem('supplier-closed', `“${supplier.value.name}” is not bought from any more.`, 'supplier'));
-}
 
 async function reachesMinimum(
   { tx }: Scene,

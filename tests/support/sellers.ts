@@ -1,50 +1,39 @@
-/** Those who sell prey in tests: a parcel on most days of the week, and a shop; written as one act. */
+/** Who sells prey in tests of orders: a sender of parcels from Monday to Saturday, with small crickets. */
 import { ok } from '../../src/husbandry/result.ts';
 import { addAct, type OfferRow, type Store, type SupplierRow } from '../../src/store/index.ts';
+import { offerWith, supplierWith } from './market.ts';
 import { MOMENT, TODAY } from './room-clock.ts';
 import { good } from './store-at.ts';
 
+/** Ordered a day before, two days on its way; postage 5.90, free from 50; at least 5. */
 export const parcel: SupplierRow = {
-  code: 'S1',
-  name: 'Hill Farm Feeders',
-  kind: 'parcel',
-  transitDays: 2,
-  dispatchWeekdays: [true, true, true, true, true, true, false],
-  cutOffDays: 1,
-  cutOffTime: '14:00',
-  holidays: [],
-  postage: { flatCents: 590, perKgCents: 0, freeFromCents: 5000 },
-  minimumCents: 500,
-  lossShare: null,
-  overCountShare: null,
-  coldBelowC: null,
-  heatAboveC: null,
-  holdDays: null,
+  ...supplierWith({
+    name: 'Hill Farm Feeders',
+    transitDays: 2,
+    dispatchWeekdays: [true, true, true, true, true, true, false],
+    cutOffDays: 1,
+    cutOffTime: '14:00',
+    postage: { flatCents: 590, perKgCents: 0, freeFromCents: 5000 },
+    minimumCents: 1000,
+  }),
   claimHours: 24,
   notes: '',
   closed: false,
   demo: false,
 };
 
-/** The same, every day of the week. */
-export const sendsDaily: SupplierRow = {
-  ...parcel,
-  dispatchWeekdays: parcel.dispatchWeekdays.map(() => true),
-};
-
+/** 100 for 6.00, for 5.00 from three packs on. */
 export const crickets: OfferRow = {
-  code: 'F1',
-  supplier: 'S1',
-  species: 'acheta-domesticus',
-  size: 'small',
-  fromMm: 4,
-  toMm: 6,
-  packHeads: 100,
-  prices: [
-    { fromPacks: 1, packCents: 600 },
-    { fromPacks: 3, packCents: 500 },
-  ],
-  mostPacks: 10,
+  ...offerWith({
+    size: 'small',
+    fromMm: 4,
+    toMm: 6,
+    prices: [
+      { fromPacks: 1, packCents: 600 },
+      { fromPacks: 3, packCents: 500 },
+    ],
+    mostPacks: 10,
+  }),
   closed: false,
   demo: false,
 };

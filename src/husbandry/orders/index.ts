@@ -7,7 +7,7 @@ export {
   type WeighedSample,
 } from './arrival-estimate.ts';
 export { type ClaimBy, claimBy } from './claim.ts';
-export { type Dispatch, dispatchesOf, isHeldOn, isSentOn } from './dispatch.ts';
+export { type Dispatch, dispatchesOf, heldUntil, isHeldOn, isSentOn } from './dispatch.ts';
 export {
   type Arrival,
   type Cents,
@@ -20,6 +20,9 @@ export {
   type Supplier,
   type WeatherSpell,
 } from './market.ts';
+export { moneyWords } from './money-words.ts';
+export { offerTrouble } from './offer-trouble.ts';
 export { headMassBetween } from './pack-mass.ts';
-export { packCents, postageCents, shortOfMinimum } from './price.ts';
+export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
 export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
+export { supplierTrouble } from './supplier-trouble.ts';

@@ -47,6 +47,6 @@ export const orderActs = {
       dice.pick(deliveries.filter((each) => each.purchase !== null && each.state === 'arrived'))?.code ??
       'D99',
     dead: dice.whole(0, 9),
-    day: past(),
+    ...(dice.often(0.2) ? { day: past() } : {}),
   }),
 };
