@@ -148,8 +148,9 @@ const expectedFrom = (
   senders: Senders,
 ): ExpectedDelivery => {
   const sender = senders.get(purchase ?? '');
-  const lot = { heads, fromMm, toMm };
-  return { code, species, bin, lot, day, ...(sender === undefined ? {} : { sender }) };
+  const expected = { code, species, bin, lot: { heads, fromMm, toMm }, day };
+  if (purchase === null) return expected;
+  return { ...expected, order: purchase, ...(sender === undefined ? {} : { sender }) };
 };
 
 const planned = ({

@@ -38,11 +38,15 @@ export interface ArrivedLine {
   readonly day: DayNumber;
   readonly alive: number;
   readonly dead: number;
+  /** Alive and dead as they were first written down. */
+  readonly first: { readonly alive: number; readonly dead: number };
   readonly fromMm: Mm;
   readonly toMm: Mm;
-  readonly counted: EntryDetails['counted'] | null;
+  readonly counted: NonNullable<EntryDetails['counted']>;
+  /** Standard error of the heads; null where they were counted one by one, or not at all. */
   readonly give: number | null;
   readonly at: string | null;
+  /** Null where none was dead. */
   readonly warmed: boolean | null;
   /** The dead were looked at again. */
   readonly again: boolean;
@@ -50,16 +54,17 @@ export interface ArrivedLine {
   readonly entry: number;
 }
 
-/** Lines that came, the latest first. */
+/** Lines that came, the latest first; each row is the entry by which it came, beside the sums. */
 export const arrivedLines: Query<readonly ArrivedLine[]> = jsonQuery(
-  `select json_group_array(json_object('delivery', code, 'purchase', purchase, 'bin', bin, 'day', day,
-     'alive', alive, 'dead', dead, 'fromMm', from_mm, 'toMm', to_mm, 'counted', details ->> '$.counted',
-     'give', details ->> '$.give', 'at', details ->> '$.at', 'warmed', json(details -> '$.warmed'),
+  `select json_group_array(json_object('delivery', code, 'purchase', purchase, 'bin', bin, 'day', civil_day,
+     'alive', alive, 'dead', dead, 'first', json_object('alive', heads, 'dead', coalesce(details ->> '$.dead', 0)),
+     'fromMm', from_mm, 'toMm', to_mm, 'counted', details ->> '$.counted', 'give', details ->> '$.give',
+     'at', details ->> '$.at', 'warmed', json(details -> '$.warmed'),
      'again', json(iif(written > 1, 'true', 'false')), 'entry', entry)) as body
-   from (
-     select d.code, d.purchase, e.bin, e.civil_day as day, e.from_mm, e.to_mm, e.details, min(e.id) as entry,
+   from (select * from (
+     select d.code, d.purchase, e.bin, e.civil_day, e.heads, e.from_mm, e.to_mm, e.details, min(e.id) as entry,
        sum(${ALIVE}) as alive, sum(${DEAD}) as dead, count(*) as written
      from delivery d join ${OF_DELIVERY}
-     where d.purchase is not null and d.state = 'arrived'
-     group by d.code order by min(e.civil_day) desc, cast(substr(d.code, 2) as integer))`,
+     where d.purchase is not null and d.state = 'arrived' group by d.code)
+     order by civil_day desc, cast(substr(code, 2) as integer))`,
 );

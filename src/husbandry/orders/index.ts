@@ -22,6 +22,7 @@ export {
 } from './market.ts';
 export { moneyWords } from './money-words.ts';
 export { offerTrouble } from './offer-trouble.ts';
+export { type Again, orderAgain } from './order-again.ts';
 export { headMassBetween } from './pack-mass.ts';
 export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
 export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
