@@ -75,7 +75,7 @@ function marksOf(currency: string): readonly string[] {
 
 const names = new Intl.DisplayNames('en-GB', { type: 'currency' });
 /** 'Euro', 'British Pound'. */
-const currencyName = (currency: string): string => names.of(currency) ?? currency;
+export const currencyName = (currency: string): string => names.of(currency) ?? currency;
 
 /** The code of a currency that is known here, as ISO 4217 has it. */
 export const currencyCode = z.string({ error: 'Choose a currency.' }).transform((given, context): string => {
