@@ -138,7 +138,7 @@ const OfferLine = ({ entry, offer, names, unit, currency }: OfferProps) => {
   const { code, species, size, fromMm, toMm, packHeads, mostPacks } = offer;
   const most = mostPacks === null ? '' : ` At most ${mostPacks}.`;
   return (
-    <fieldset>
+    <fieldset class="field-group order-line">
       <legend>
         {sentenceCase(preyName(names.species, species))}, {size}, {lengthRange(fromMm, toMm, unit)}
       </legend>

@@ -2,7 +2,7 @@
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Again, ClaimBy } from '../../src/husbandry/orders/index.ts';
 import type { BoxAnswer, ShortGroup } from '../../src/husbandry/supply/index.ts';
-import { casesIn, counted, lengthRange, listed, longDay, sentenceCase, shortDay } from '../format.ts';
+import { casesIn, counted, lengthRange, longDay, sentenceCase, shortDay } from '../format.ts';
 import { nameOf } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
 import { entryOf, Field } from '../partials/form.tsx';
@@ -103,7 +103,7 @@ const Short = ({ short, names, unit }: BoxProps & { short: ShortGroup }) => (
     </h3>
     <p>
       From about {shortDay(short.from)} an evening finds too little for them in {casesIn(short.chance)}. Had
-      the box come as ordered, that were {casesIn(short.chanceBefore)}.
+      the box come as ordered: {casesIn(short.chanceBefore)}.
     </p>
     <p>Tonight: {insteadWords(short, names)}</p>
   </>
@@ -116,5 +116,5 @@ function againWords({ supplier, next, inTime }: Again): string {
   if (kind === 'shop')
     return `${inTime ? 'Yes: ' : ''}${name} is open on ${shortDay(next.comes)}, ${verdict}.`;
   const by = `${shortDay(next.orderBy)}${cutOffTime === null ? '' : `, ${cutOffTime}`}`;
-  return `${inTime ? 'Yes: ' : ''}${listed([`${name}, ordered by ${by}`])}, is here on ${shortDay(next.comes)}, ${verdict}.`;
+  return `${inTime ? 'Yes: ' : ''}${name}, ordered by ${by}, is here on ${shortDay(next.comes)}, ${verdict}.`;
 }

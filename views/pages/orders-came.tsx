@@ -28,7 +28,7 @@ export const CameForm = (props: CameProps) => {
       action={paths.orderAct(order.code, 'came')}
       title="It came"
       button="Take it all in"
-      open={order.day <= shell.today}
+      open={order.day === shell.today}
       caution={`${CHILLED_CAUTION} ${STOCK_CAUTION}`}
     >
       <Field entry={entry} name="day" label="Came on" type="date" start={civilDate(shell.today)} required />
@@ -50,7 +50,7 @@ interface LineProps extends CameProps {
 const Line = ({ entry, line, names, unit, sizes, into }: LineProps) => {
   const { code, heads, species, fromMm, toMm } = line;
   return (
-    <fieldset>
+    <fieldset class="field-group order-line">
       <legend>
         {heads} {preyName(names.species, species, heads)}, {lengthRange(fromMm, toMm, unit)}
       </legend>

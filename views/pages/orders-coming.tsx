@@ -35,7 +35,6 @@ export const OnItsWay = (props: OrderProps) => {
         action={paths.orderAct(code, 'late')}
         title="It is late"
         button="Expect it then"
-        open={day < shell.today}
       >
         <Field
           entry={entryOf(forms, `late-${code}`)}

@@ -28,7 +28,7 @@ export const OrdersPage = (props: OrdersProps) => (
           Suppliers
         </a>
         <a class="button quiet" href={`${paths.larder}#deliveries`}>
-          Deliveries by themselves
+          Single deliveries
         </a>
       </p>
     </header>
