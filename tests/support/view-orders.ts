@@ -137,6 +137,7 @@ export const ordersProps: OrdersProps = {
   sellers: true,
   sizes,
   into,
+  apartDays: 7,
 };
 
 export const nothingOrderedProps: OrdersProps = {

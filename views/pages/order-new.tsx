@@ -121,12 +121,12 @@ const nextOf = (parcels: readonly Dispatch[], today: DayNumber): string | undefi
   return next === undefined ? undefined : civilDate(next.sent);
 };
 
-/** 'Sent Mon 7 Oct, here on Wed 9 Oct: order by Sun 6 Oct, 12:00'. */
+/** 'Here on Wed 9 Oct: order by Sun 6 Oct, 12:00'. */
 function parcelOption({ kind, cutOffTime }: Supplier, { sent, comes, orderBy }: Dispatch): Option {
   const value = civilDate(sent);
   if (kind === 'shop') return { value, label: shortDay(sent) };
   const by = `${shortDay(orderBy)}${cutOffTime === null ? '' : `, ${cutOffTime}`}`;
-  return { value, label: `Sent ${shortDay(sent)}, here on ${shortDay(comes)}: order by ${by}` };
+  return { value, label: `Here on ${shortDay(comes)}: order by ${by}` };
 }
 
 interface OfferProps extends NewOrderProps {

@@ -1,7 +1,7 @@
 /** The form by which a whole box is taken in: each line as it came, and what nobody had ordered. */
 import { civilDate } from '../../src/husbandry/calendar.ts';
-import { STOCK_CAUTION } from '../cautions.ts';
-import { lengthRange } from '../format.ts';
+import { QUARANTINE_CAUTION, STOCK_CAUTION } from '../cautions.ts';
+import { counted, lengthRange } from '../format.ts';
 import { preyName } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
 import { Toggle } from '../partials/choices.tsx';
@@ -15,7 +15,7 @@ const CHILLED_CAUTION =
   'Chilled insects look dead: leave the box in the warm for an hour before you count them. Take the dead out at once.';
 
 /**
- * Form 'came-<order>' posts `day`, `at`, `warmed`; for each line `alive-<code>` ('' = as on the label), `dead-`, `size-`,
+ * Form 'came-<order>' posts `day`, `at`, `warmed`, `apart`; for each line `alive-<code>` ('' = as on the label), `dead-`, `size-`,
  * `into-` ('' = as ordered, a bin's code, or 'new:' and a room's), `part-`, `share-`, `sampleHeads-`, `sampleMass-`,
  * `allMass-`; and `extraSize`, `extraAlive`, `extraDead`, `extraInto`.
  */
@@ -29,7 +29,7 @@ export const CameForm = (props: CameProps) => {
       title="It came"
       button="Take it all in"
       open={order.day === shell.today}
-      caution={`${CHILLED_CAUTION} ${STOCK_CAUTION}`}
+      caution={cautionOf(props)}
     >
       <Field entry={entry} name="day" label="Came on" type="date" start={civilDate(shell.today)} required />
       <Field entry={entry} name="at" label="At" hint="Such as 14:30, to know until when you can claim." />
@@ -37,10 +37,16 @@ export const CameForm = (props: CameProps) => {
         <Line {...props} entry={entry} line={line} />
       ))}
       <Extra {...props} entry={entry} />
-      <Warmed entry={entry} />
+      <Ticks {...props} entry={entry} />
     </ActForm>
   );
 };
+
+/** New crickets above all may carry a virus. */
+function cautionOf({ order, names }: CameProps): string {
+  const crickets = order.lines.some(({ species }) => names.species.get(species)?.form === 'cricket');
+  return [CHILLED_CAUTION, STOCK_CAUTION, ...(crickets ? [QUARANTINE_CAUTION] : [])].join(' ');
+}
 
 interface LineProps extends CameProps {
   readonly entry: FormEntry;
@@ -112,13 +118,19 @@ const Extra = ({ entry, sizes, into }: CameProps & { entry: FormEntry }) => {
   );
 };
 
-const Warmed = ({ entry }: { entry: FormEntry }) => (
-  <p>
+const Ticks = ({ entry, apartDays }: CameProps & { entry: FormEntry }) => (
+  <p class="acts">
     <Toggle
       name="warmed"
       value="on"
       label="It had stood warm for an hour or more"
       checked={entry.values.warmed === 'on'}
+    />
+    <Toggle
+      name="apart"
+      value="on"
+      label={`Keep its bins apart for ${counted(apartDays, 'day')}`}
+      checked={entry.values.apart === 'on'}
     />
   </p>
 );

@@ -25,8 +25,8 @@ export const SenderRecords = ({ senders }: OrdersProps) =>
       </table>
       <p class="note">
         In brackets where the truth lies in nine cases of ten. A few boxes weigh little beside what is usual;{' '}
-        <a href={paths.changeMethod('Who sends')}>how little</a> you may set. What you wrote of a supplier
-        yourself stands before it.
+        <a href={paths.methodOn('senders')}>how that is worked out</a>. What you wrote of a supplier yourself
+        stands before it.
       </p>
     </section>
   );

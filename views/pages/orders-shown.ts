@@ -63,6 +63,8 @@ export interface OrdersProps {
   /** Sizes of every species, and the bins and rooms prey can go into. */
   readonly sizes: readonly Option[];
   readonly into: readonly Option[];
+  /** Days for which new stock is kept apart. */
+  readonly apartDays: number;
 }
 
 /** A line whose dead may be looked at again. */

@@ -29,7 +29,7 @@ export function boxShape(sent: readonly string[]): Record<string, z.ZodType<stri
     ...['share', 'size', 'into'].map((name) => [`${name}-${code}`, text]),
   ]);
   return {
-    ...{ day: typed(civilDay), at: text, warmed: text },
+    ...{ day: typed(civilDay), at: text, warmed: text, apart: text },
     ...{ extraSize: text, extraAlive: none(headsOrNone), extraDead: none(headsOrNone), extraInto: text },
     ...Object.fromEntries(lines),
   };
@@ -56,13 +56,14 @@ export function boxGiven(given: Given, known: Known): Result<BoxGiven> {
 }
 
 const boxOf = (
-  { day = '', at, warmed }: Given,
+  { day = '', at, warmed, apart }: Given,
   lines: readonly LineGiven[],
   extra: readonly ExtraGiven[],
 ) => ({
   day,
   ...(at === undefined || at === '' ? {} : { at }),
   warmed: warmed === 'on',
+  apart: apart === 'on',
   lines: [...lines],
   extra: [...extra],
 });

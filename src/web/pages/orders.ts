@@ -46,6 +46,7 @@ export async function showOrders(
     sellers: market.suppliers.length > 0,
     sizes: allSizeOptions(snapshot.facts),
     into: intoOptions(snapshot),
+    apartDays: snapshot.facts.policy.quarantineDays.value,
   };
   return page(c, OrdersPage(props), statusOf(refused !== null));
 }
