@@ -70,7 +70,7 @@ function costWords({ lines, postageCents }: ComingOrder, currency: string): stri
   return `${money(goods + postageCents, currency)}, ${postage}.`;
 }
 
-export const lineWords = (
+const lineWords = (
   { heads, species, fromMm, toMm, bin, packs, cents }: ComingLine,
   { names, unit, currency }: Pick<OrdersProps, 'names' | 'unit' | 'currency'>,
 ): string =>

@@ -55,7 +55,7 @@ const HOW = {
 } as const;
 
 /** '412 house crickets alive of 500 ordered, by a sample, give or take 18; 20 dead; 8-10 mm, not 4-6 mm; into Small'. */
-export function cameWords(line: CameLineShown, { names, unit }: Pick<OrdersProps, 'names' | 'unit'>): string {
+function cameWords(line: CameLineShown, { names, unit }: Pick<OrdersProps, 'names' | 'unit'>): string {
   const { species, ordered, fromMm, toMm, came } = line;
   const give = came.give === null || came.give === 0 ? '' : `, give or take ${came.give}`;
   const prey = preyName(names.species, came.species, came.alive);
