@@ -12,7 +12,10 @@ import {
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
+  afterBox,
   afterCrash,
+  type BoxAnswer,
+  type BoxLine,
   type CoverAnswer,
   type CoverOptions,
   type CrashAnswer,
@@ -29,11 +32,18 @@ export interface Options {
   readonly 'largest harvests': HarvestQuestion;
   readonly bin: OneBin;
   readonly crash: OneBin;
+  readonly box: OneBox;
 }
 
 /** The code of a bin. */
 interface OneBin {
   readonly bin: string;
+}
+
+/** The order, and its lines as they were ordered and as they came. */
+interface OneBox {
+  readonly purchase: string;
+  readonly lines: readonly BoxLine[];
 }
 
 /** What was found of one bin; null where there is nothing to tell. */
@@ -50,6 +60,7 @@ export interface Answers {
   readonly 'largest harvests': HarvestAnswer;
   readonly bin: Found<BinOutlook>;
   readonly crash: Found<CrashAnswer>;
+  readonly box: BoxAnswer;
 }
 export type Subject = keyof Answers;
 
@@ -94,6 +105,10 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
   bin: { name: binName, answer: answerOf(binOutlook) },
   crash: { name: binName, answer: answerOf(afterCrash) },
+  box: {
+    name: ({ purchase }) => [purchase],
+    answer: (snapshot, { lines }) => afterBox(snapshot, lines),
+  },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>

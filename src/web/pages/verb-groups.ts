@@ -10,6 +10,8 @@ export const OF_MANY: readonly string[] = [
   'arrange-shelf',
   'arrange-shelves',
   'empty-demo',
+  'place-order',
+  'order-came',
 ];
 
 interface VerbGroup {
@@ -76,8 +78,17 @@ const VERB_GROUPS: readonly VerbGroup[] = [
   },
   {
     value: 'deliveries',
-    label: 'Deliveries',
-    verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
+    label: 'Orders and deliveries',
+    verbs: [
+      'place-order',
+      'order-late',
+      'order-came',
+      'recount-delivery',
+      'cancel-order',
+      'expect-delivery',
+      'delivery-came',
+      'cancel-delivery',
+    ],
   },
   {
     value: 'suppliers',
