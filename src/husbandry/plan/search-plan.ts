@@ -3,13 +3,14 @@
  * parcel moved or left out. Every step that costs less is taken; the search ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
+import { isAllowed } from './allowed.ts';
 import { costOfPlan } from './lived.ts';
 import type { Living } from './living.ts';
-import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
 export interface Searched extends Decisions {
+  /** Infinity where nothing that is allowed was found. */
   readonly cost: number;
   readonly trials: number;
 }
@@ -47,7 +48,7 @@ export function searchFrom(living: Living, start: Decisions, { trials: most, see
 function descent(living: Living, start: Decisions, most: number): Searched {
   const { problem } = living;
   let best = copyOf(start);
-  let cost = costOfPlan(living, best);
+  let cost = isAllowed(problem, best) ? costOfPlan(living, best) : Number.POSITIVE_INFINITY;
   let trials = 0;
   for (let isBetter = true; isBetter && trials < most; ) {
     isBetter = false;
@@ -204,27 +205,4 @@ function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
         : [],
     ),
   ];
-}
-
-/** Whole numbers within bounds, minimum orders and budgets. */
-function isAllowed({ parcels, starts, budget, periods }: PlanProblem, { packs, cups }: Draft): boolean {
-  const spent = new Float64Array(periods);
-  for (let i = 0; i < parcels.length; i++) {
-    const parcel = parcels[i] as PlanParcel;
-    const row = packs[i] as number[];
-    for (let j = 0; j < row.length; j++) {
-      const pack = parcel.packs[j] as PlanParcel['packs'][number];
-      if ((row[j] as number) < pack.least || (row[j] as number) > pack.most) return false;
-    }
-    const { goods, postage } = parcelCost(parcel, row);
-    if (goods > 0 && goods < parcel.minimumCents) return false;
-    spent[parcel.paid] = (spent[parcel.paid] as number) + goods + postage;
-  }
-  for (let i = 0; i < starts.length; i++) {
-    const { least, most, cents, period } = starts[i] as PlanProblem['starts'][number];
-    const count = cups[i] as number;
-    if (count < least || count > most) return false;
-    spent[period] = (spent[period] as number) + count * cents;
-  }
-  return spent.every((cents, t) => cents <= (budget[t] ?? Number.POSITIVE_INFINITY));
 }

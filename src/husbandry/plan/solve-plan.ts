@@ -4,10 +4,10 @@
  * the programme hands every head to whom it serves best, which no keeper does. The cheapest as lived is the plan.
  */
 import type { Solve, Solved, Solving } from '../../maths/linear-programme.ts';
+import { allowedFrom } from './allowed.ts';
 import { costOfPlan, flowsOf } from './lived.ts';
 import { type Living, livingOf } from './living.ts';
-import { parcelCost } from './parcel-cost.ts';
-import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
+import type { PlanProblem } from './problem.ts';
 import { type Laid, programmeOf } from './programme.ts';
 import { type Decisions, decisionsOf, type Proposal } from './proposal.ts';
 import { rulePlan } from './rule-plan.ts';
@@ -41,7 +41,7 @@ export function solvePlan(problem: PlanProblem, solve: Solve, solving: PlanSolvi
   const living = livingOf(problem);
   const ruled = searchFrom(living, rulePlan(living, solving.ruleAhead), solving);
   const found = programmed(problem, solve, { solving, start: ruled });
-  const others = found ? [searchFrom(living, inWhole(problem, found.decided), solving)] : [];
+  const others = found ? [searchFrom(living, allowedFrom(problem, found.decided), solving)] : [];
   const best = others.reduce((least, each) => (each.cost < least.cost ? each : least), ruled);
   return { proposal: proposed(living, best), programmed: found !== null, gap: found?.gap ?? null };
 }
@@ -64,7 +64,7 @@ interface Programmed {
 /** What the programme decides; null where the solver fails. */
 function programmed(problem: PlanProblem, solve: Solve, { solving, start }: Programming): Programmed | null {
   const laid = programmeOf({ ...problem, wholeUntil: solving.whole });
-  const scale = Math.max(Number.MIN_VALUE, Math.abs(start.cost));
+  const scale = Number.isFinite(start.cost) ? Math.max(Number.MIN_VALUE, Math.abs(start.cost)) : 1;
   const found = solve(laid.programme, {
     gap: solving.gap * scale,
     seconds: solving.seconds,
@@ -98,19 +98,3 @@ function startOf(laid: Laid, { packs, cups }: Decisions): NonNullable<Solving['s
   });
   return { columns, values };
 }
-
-/** Broken packs made whole: what is more than half a pack is one; parcels below their minimum are left out. */
-function inWhole({ parcels, starts }: PlanProblem, { packs, cups }: Decisions): Decisions {
-  return {
-    packs: parcels.map((parcel, i) => {
-      const row = parcel.packs.map((pack, j) => within(pack, packs[i]?.[j] ?? 0));
-      return parcelCost(parcel, row).goods < parcel.minimumCents ? leastOf(parcel) : row;
-    }),
-    cups: starts.map((start, i) => within(start, cups[i] ?? 0)),
-  };
-}
-
-const within = ({ least, most }: Pick<PlanPack, 'least' | 'most'>, count: number): number =>
-  Math.max(least, Math.min(Math.floor(most), Math.round(count)));
-
-const leastOf = ({ packs }: PlanParcel): number[] => packs.map(({ least }) => least);
