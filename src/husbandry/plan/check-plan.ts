@@ -16,6 +16,7 @@ export function faultsOf(problem: PlanProblem, proposal: Proposal, slack: number
   return [
     ...conservation(problem, proposal, slack),
     ...meals(problem, proposal, slack),
+    ...belowNothing(problem, proposal, slack),
     ...problem.parcels.flatMap((parcel, i) => parcelFaults(parcel, proposal.packs[i] ?? [], slack)),
     ...startFaults(problem, proposal),
     ...problem.places.flatMap((place, p) => roomFaults(place, proposal.flows.left[p] ?? [], slack)),
@@ -92,6 +93,23 @@ function meals({ eaters, periods }: PlanProblem, { flows }: Proposal, slack: num
     }
   });
   return faults;
+}
+
+/** Nobody eats, waits for, misses or leaves less than nothing. */
+function belowNothing({ places, eaters }: PlanProblem, { flows }: Proposal, slack: number): Fault[] {
+  const isBelow = (row: Float64Array) => row.some((amount) => amount < -slack);
+  const heads = places.flatMap(({ key }, p): Fault[] =>
+    (flows.left[p] ?? []).some(isBelow)
+      ? [{ what: 'conservation', sentence: `${key}: less than nothing is left.` }]
+      : [],
+  );
+  const meals = eaters.flatMap(({ key }, e): Fault[] => {
+    const items = [...(flows.use[e] ?? []), flows.late[e], flows.missed[e]];
+    return items.some((row) => row !== undefined && isBelow(row))
+      ? [{ what: 'meals', sentence: `${key}: less than nothing is eaten, waited for or missed.` }]
+      : [];
+  });
+  return [...heads, ...meals];
 }
 
 function parcelFaults(parcel: PlanParcel, packs: readonly number[], slack: number): Fault[] {
