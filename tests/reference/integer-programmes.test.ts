@@ -8,7 +8,7 @@ import { type LinearProgramme, solver } from '../../src/maths/linear-programme.t
 
 const solve = await solver();
 
-function valueOf(programme: LinearProgramme): number {
+function optimumOf(programme: LinearProgramme): number {
   const solved = solve(programme);
   if (solved.status !== 'optimal') throw new Error(solved.status);
   return solved.value;
@@ -116,11 +116,11 @@ const p0033 = (whole: boolean): LinearProgramme => ({
 
 describe('p0033', () => {
   it('is 3,089 in whole numbers', () => {
-    expect(valueOf(p0033(true))).toBeCloseTo(3089, 6);
+    expect(optimumOf(p0033(true))).toBeCloseTo(3089, 6);
   });
 
   it('is 2,520.57 broken', () => {
-    expect(valueOf(p0033(false))).toBeCloseTo(2520.57, 2);
+    expect(optimumOf(p0033(false))).toBeCloseTo(2520.57, 2);
   });
 });
 
@@ -137,8 +137,8 @@ const telfa = (whole: boolean): LinearProgramme => ({
 
 describe('of Winston', () => {
   it('Telfa is 40 in whole numbers and 41.25 broken', () => {
-    expect(valueOf(telfa(true))).toBeCloseTo(40, 6);
-    expect(valueOf(telfa(false))).toBeCloseTo(41.25, 6);
+    expect(optimumOf(telfa(true))).toBeCloseTo(40, 6);
+    expect(optimumOf(telfa(false))).toBeCloseTo(41.25, 6);
   });
 
   it('Stockco is 42', () => {
@@ -149,6 +149,6 @@ describe('of Winston', () => {
       whole: new Uint8Array(4).fill(1),
       rows: [{ least: NO_LEAST, most: 14, columns: [0, 1, 2, 3], factors: [5, 7, 4, 3] }],
     };
-    expect(valueOf(stockco)).toBeCloseTo(42, 6);
+    expect(optimumOf(stockco)).toBeCloseTo(42, 6);
   });
 });

@@ -98,10 +98,10 @@ function broughtBy({ places, parcels, starts, periods }: PlanProblem, { packs, c
     });
   };
   parcels.forEach(({ period, packs: inside }, i) => {
-    inside.forEach(({ place, brings }, j) => add(all[place]![period]!, brings, packs[i]![j]!));
+    for (const [j, { place, brings }] of inside.entries()) add(all[place]![period]!, brings, packs[i]![j]!);
   });
   starts.forEach(({ place, brings }, i) => {
-    brings.forEach((heads, t) => add(all[place]![t]!, heads, cups[i]!));
+    for (const [t, heads] of brings.entries()) add(all[place]![t]!, heads, cups[i]!);
   });
   return all;
 }

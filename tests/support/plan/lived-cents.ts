@@ -1,4 +1,7 @@
-/** What flows cost beside the decisions, told from the words of a plan's problem: late, missed, prepared, capped, kept, not ready, breeders short, less what the end is worth as handed out. */
+/**
+ * What flows cost beside the decisions, told from the words of a plan's problem: late, missed, prepared, capped, kept,
+ * not ready, breeders short, less what the end is worth as handed out.
+ */
 import type { PlanEater, PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import type { Flows } from '../../../src/husbandry/plan/proposal.ts';
 

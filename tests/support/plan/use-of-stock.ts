@@ -52,7 +52,7 @@ export function leastUseCost(problem: PlanProblem, brought: Brought): number {
       );
     return standingOver(p, { place, periods, brought: brought[i]!, eaten });
   });
-  eaters.forEach((eater, e) => mealRows(p, eater, meals[e]!));
+  for (const [e, eater] of eaters.entries()) mealRows(p, eater, meals[e]!);
   pools.forEach(({ fare, least, cents }) => {
     least.forEach((ready, t) => {
       if (ready <= 0) return;
@@ -63,7 +63,7 @@ export function leastUseCost(problem: PlanProblem, brought: Brought): number {
       atLeast(p, parts, { least: ready, cents });
     });
   });
-  places.forEach((place, i) => placeRows(p, place, left[i]!));
+  for (const [i, place] of places.entries()) placeRows(p, place, left[i]!);
   endRows(p, problem, left);
   return p.fixed + leastOf(p.worth, p.rows);
 }
@@ -112,7 +112,7 @@ interface Meal {
 function mealRows(p: Programme, eater: PlanEater, meals: readonly Meal[]): void {
   meals.forEach(({ use, late, missed }, t) => {
     const row = new Map<number, number>();
-    use.forEach((column, k) => into(row, column, eater.fare[k]!.items));
+    for (const [k, column] of use.entries()) into(row, column, eater.fare[k]!.items);
     into(row, late, 1);
     into(row, missed, 1);
     if (t > 0) into(row, meals[t - 1]!.late, -1);
