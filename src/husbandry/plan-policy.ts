@@ -48,6 +48,9 @@ export interface PlanPolicy {
   /** Neighbours of a plan that are tried. */
   readonly planNeighbours: Sourced;
   readonly planQuickTrials: Sourced;
+  /** Fates every plan is lived through in while it is searched for, and slices of a lot in them. */
+  readonly planFates: Sourced;
+  readonly planFateSlices: Sourced;
   /** The keeper's minutes for a parcel, a walk to the shop, a harvest and a cup. */
   readonly planParcelMinutes: Sourced;
   readonly planShopMinutes: Sourced;
