@@ -7,6 +7,7 @@ export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';
+export { askPlan, keptPlan, lastPlan, planName } from './ask-plan.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { bringBack } from './bring-back.ts';
@@ -64,6 +65,7 @@ export {
   answerTo,
   type Question,
   type Subject,
+  type UnderWay,
 } from './questions.ts';
 export { readTemperatures } from './read-temperatures.ts';
 export { recordDied } from './record-died.ts';

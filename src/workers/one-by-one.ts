@@ -16,8 +16,16 @@ interface Job {
 const MOST_WAITING = 4;
 const BUSY = problem('busy', 'Several checks are under way already. Ask again in a moment.');
 
-/** The same answering, never more than one at a time. */
-export function oneByOne(answering: Answering): Answering {
+export const CANCELLED = problem('cancelled', 'It was stopped before it was done.');
+
+export interface OneByOne {
+  readonly answering: Answering;
+  /** Whoever waits for this question is told at once that it was stopped; false where nobody does, or nothing can stop it. */
+  readonly cancel: (name: string) => boolean;
+}
+
+/** The same answering, never more than one at a time; `stop` ends the one under way, which then answers that it was. */
+export function oneByOne(answering: Answering, stop: () => boolean): OneByOne {
   let running: Job | null = null;
   const waiting: Job[] = [];
   const run = (job: Job): void => {
@@ -44,8 +52,13 @@ export function oneByOne(answering: Answering): Answering {
     else waiting.push(job);
     return job.answer;
   };
+  const cancel = (name: string): boolean => {
+    const at = waiting.findIndex((job) => job.question.name === name);
+    if (at >= 0) waiting.splice(at, 1)[0]?.settle(err(CANCELLED));
+    return (running?.question.name === name && stop()) || at >= 0;
+  };
   // A name tells the subject: who asks of one subject is answered of it.
-  return answerOf as Answering;
+  return { answering: answerOf as Answering, cancel };
 }
 
 function jobOf(question: Question): Job {

@@ -25,7 +25,8 @@ function held() {
     gates.shift()?.();
     await new Promise((done) => setImmediate(done));
   };
-  return { begun, letGo, ask: oneByOne(answering) };
+  const { answering: ask, cancel } = oneByOne(answering, () => false);
+  return { begun, letGo, ask, cancel };
 }
 
 test('the same question asked while it is under way is answered once', async () => {
@@ -58,11 +59,26 @@ test('questions of other kinds wait their turn; when too many wait, the next is 
 
 test('an answer that fails makes way for the next', async () => {
   let tries = 0;
-  const ask = oneByOne(async ({ snapshot: { revision } }) => {
-    tries += 1;
-    if (tries === 1) throw new Error('broken');
-    return ok({ revision } as never);
-  });
+  const { answering: ask } = oneByOne(
+    async ({ snapshot: { revision } }) => {
+      tries += 1;
+      if (tries === 1) throw new Error('broken');
+      return ok({ revision } as never);
+    },
+    () => false,
+  );
   await expect(ask(asked(1))).rejects.toThrow('broken');
   expect(await ask(asked(1))).toMatchObject({ value: { revision: 1 } });
+});
+
+test('one that waits is cancelled at once and never computed; one under way only where it can be stopped', async () => {
+  const { begun, letGo, ask, cancel } = held();
+  const [first, second, third] = [ask(asked(1)), ask(asked(2, 'month')), ask(asked(3, 'quarter'))];
+  expect(cancel('month')).toBe(true);
+  expect(await second).toMatchObject({ ok: false, problem: { code: 'cancelled' } });
+  expect([cancel('week'), cancel('decade')]).toEqual([false, false]);
+  await letGo();
+  await letGo();
+  expect([await first, await third]).toMatchObject([{ value: { revision: 1 } }, { value: { revision: 3 } }]);
+  expect(begun).toEqual([1, 3]);
 });

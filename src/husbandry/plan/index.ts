@@ -12,4 +12,5 @@ export type {
   Whole,
   Wish,
 } from './answer.ts';
+export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';

@@ -208,6 +208,7 @@ test('every route is known to read or to write, has the strict headers, and writ
   mountPages(mounted as never, {
     context: room,
     answering: null as never,
+    underWay: null as never,
     furnish: null as never,
     canLogOut: false,
   });
