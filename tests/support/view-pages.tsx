@@ -31,6 +31,7 @@ import { LoginPage } from '../../views/pages/login.tsx';
 import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
+import { PlanPage } from '../../views/pages/plan.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
@@ -55,6 +56,7 @@ import {
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
+import { planFirstProps, planProps, planWorkingProps } from './view-plan.ts';
 import {
   animalFormProps,
   animalProps,
@@ -148,6 +150,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
     'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
+    plan: markup(<PlanPage {...planProps} shell={own} />),
+    'plan-working': markup(<PlanPage {...planWorkingProps} shell={own} />),
+    'plan-first': markup(<PlanPage {...planFirstProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),
