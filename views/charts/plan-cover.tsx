@@ -1,6 +1,6 @@
 /** Cover lines of a plan: for each demand group what is wanted and eaten week by week, and what stands ready after it. */
 import { scaleLinear } from 'd3-scale';
-import { curveMonotoneX, line } from 'd3-shape';
+import { line } from 'd3-shape';
 import type { GroupCover, PlanAnswer } from '../../src/husbandry/plan/index.ts';
 import { expected, roundly, sentenceCase, shortDay } from '../format.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
@@ -64,8 +64,7 @@ const CoverPanel = (props: PanelProps) => {
   const path = (values: readonly number[]) =>
     line<number>()
       .x((_, i) => place(x(i + 1)))
-      .y((value) => place(y(value)))
-      .curve(curveMonotoneX)([...values]) ?? '';
+      .y((value) => place(y(value)))([...values]) ?? '';
   return (
     <figure class="cover plan-panel">
       <figcaption>

@@ -2,7 +2,7 @@
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlanLine, Wish } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
-import { dayRange, money } from '../format.ts';
+import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
 import { paths } from '../paths.ts';
 import { planAt, planQuery, wishing, withoutWish } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
@@ -12,12 +12,34 @@ import { amountOf, amountUnit, byWhen, isOrder, lineCourse, lineTitle } from './
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
   const lines = plan.lines.toSorted((a, b) => a.actBy - b.actBy);
-  const weeks = [...new Set(lines.map(({ actBy }) => weekOf(actBy, today)))];
   if (lines.length === 0) return null;
+  const isSoon = ({ actBy }: PlanLine) => weekOf(actBy, today) < SOON_WEEKS;
+  const later = lines.filter((line) => !isSoon(line));
   return (
     <section aria-labelledby="plan-lines">
       <h2 id="plan-lines">What to do, and why</h2>
-      {weeks.map((week) => (
+      <Weeks lines={lines.filter(isSoon)} told={told} />
+      {later.length === 0 ? null : (
+        <details class="plan-later">
+          <summary>
+            {sentenceCase(counted(later.length, 'later step'))}, from {shortDay(later[0]!.actBy)} on: each is
+            planned anew before it comes
+          </summary>
+          <Weeks lines={later} told={told} />
+        </details>
+      )}
+    </section>
+  );
+};
+
+/** Weeks whose steps stand open; those after them will be planned anew before they come. */
+const SOON_WEEKS = 4;
+
+const Weeks = ({ lines, told }: { lines: readonly PlanLine[]; told: PlanTold }) => {
+  const { today } = told;
+  return (
+    <>
+      {[...new Set(lines.map(({ actBy }) => weekOf(actBy, today)))].map((week) => (
         <section class="plan-week">
           <h3>{weekName(week, today)}</h3>
           <ul class="plan-lines">
@@ -29,7 +51,7 @@ export const PlanLines = (told: PlanTold) => {
           </ul>
         </section>
       ))}
-    </section>
+    </>
   );
 };
 

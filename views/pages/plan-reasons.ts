@@ -1,20 +1,16 @@
 /** Why a line is in the plan, in the keeper's words. */
 import type { PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
-import { dayRange, expected, listed, money, moneyEach, roundly } from '../format.ts';
+import { counted, dayRange, expected, listed, money, moneyEach, roundly } from '../format.ts';
 import { preyName } from '../names.ts';
 import { estimateWords } from './plan-service.ts';
-import { byWhen, type PlanSaid } from './plan-words.ts';
+import type { PlanSaid } from './plan-words.ts';
 
 /** Sentences, one after the other; none where the line was not explained. */
 export function reasonWords(line: PlanLine, said: PlanSaid): readonly string[] {
   const { reason } = line;
   if (reason === null) return [];
-  const sentences = [
-    feedsWords(reason),
-    `Do it ${byWhen(line.actBy, said.today)}.`,
-    withoutWords(reason, said),
-  ];
-  return [...sentences, eatenWords(line, reason, said)].filter((sentence) => sentence !== '');
+  const sentences = [feedsWords(reason), withoutWords(reason, said), eatenWords(line, reason, said)];
+  return sentences.filter((sentence) => sentence !== '');
 }
 
 const FED_NAMED = 2;
@@ -27,7 +23,7 @@ function feedsWords({ feeds }: Reason): string {
     .slice(0, FED_NAMED)
     .map(({ name, items, from, to }) => `${name} on ${dayRange(from, to)} (${expected(items)} eaten)`);
   const more = most.length - named.length;
-  return `Feeds ${listed([...named, ...(more > 0 ? [`${more} more groups`] : [])])}.`;
+  return `Feeds ${listed([...named, ...(more > 0 ? [counted(more, 'more group')] : [])])}.`;
 }
 
 /** 'Without it: 12 to 19 missed meals, and €9.40 saved.' */

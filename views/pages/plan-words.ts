@@ -40,9 +40,8 @@ function stepsWords(said: PlanSaid): string {
     parcel.map((line) => headsWords(line, said)),
     NAMED_PREY,
   );
-  const days = [...new Set(orders.map(({ parcel: code }) => code))].map(
-    (code) => orders.find((line) => line.parcel === code)?.actBy ?? first.actBy,
-  );
+  const alike = orders.filter(({ supplier }) => supplier === first.supplier);
+  const days = [...new Map(alike.map(({ parcel: code, actBy }) => [code, actBy])).values()];
   return `Order ${what} ${byWhen(first.actBy, today)}${rhythmWords(days)}`;
 }
 

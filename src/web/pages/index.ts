@@ -31,6 +31,7 @@ import { leavingRoutes } from './leaving.ts';
 import { methodRoutes } from './method.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
+import { planPageRoutes } from './plan-page.ts';
 import { planRoutes } from './plans.ts';
 import { preyRoutes } from './prey.ts';
 import { temperatureRoutes } from './room-temperatures.ts';
@@ -67,6 +68,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   colonyStartRoutes(app, house);
   larderRoutes(app, house);
   binRoutes(app, house);
+  planPageRoutes(app, house);
   deliveryRoutes(app, house);
   bookRoutes(app, house);
   newKindRoutes(app, house);

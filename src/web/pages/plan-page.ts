@@ -1,0 +1,113 @@
+/** The plan's page: the plan asked for where it is kept or waited for, else the last good one while the page asks how far it is. */
+import { setTimeout as pause } from 'node:timers/promises';
+import type { Context, Hono } from 'hono';
+import { PlanPage, PlanPart, type PlanShown } from '../../../views/pages/plan.tsx';
+import { ProgressPart } from '../../../views/pages/plan-working.tsx';
+import { paths } from '../../../views/paths.ts';
+import { type PlanAsked, planAt } from '../../../views/plan-address.ts';
+import { askPlan, keptPlan, planName } from '../../actions/index.ts';
+import type { PlanAnswer, PlanQuestion } from '../../husbandry/plan/index.ts';
+import type { Result } from '../../husbandry/result.ts';
+import { settings } from '../../store/index.ts';
+import type { DoorEnv } from '../door.ts';
+import type { House } from './house.ts';
+import { type AskedPlan, planAskedIn } from './plan-asked.ts';
+import { lineNames, shownFresh, shownLast, wishLines, workingOf } from './plan-told.ts';
+import { valuesIn } from './posted.ts';
+import { page, statusOf, type Visit, visit } from './visit.ts';
+
+export function planPageRoutes(app: Hono<DoorEnv>, house: House): void {
+  app.get(paths.plan, (c) => showPlan(house, c));
+  app.get(paths.planProgress, (c) => showProgress(house, c));
+  app.post(paths.planCancel, (c) => cancelPlan(house, c));
+}
+
+type Naming = (key: string) => string;
+
+interface Asking extends AskedPlan {
+  readonly naming: Naming;
+}
+
+export async function askedIn(house: House, here: Visit, query: URLSearchParams): Promise<Asking> {
+  const { planWeeks } = await house.context.store.ask(settings);
+  const { asked } = planAskedIn(query, planWeeks, (key) => key);
+  const naming = await lineNames(house, here, asked.weeks);
+  return { ...planAskedIn(query, planWeeks, naming), naming };
+}
+
+export const queryIn = (c: Context): URLSearchParams => new URL(c.req.url).searchParams;
+
+async function showPlan(house: House, c: Context): Promise<Response> {
+  const here = await visit(house, c);
+  const { asked, question, problems, moved, naming } = await askedIn(house, here, queryIn(c));
+  if (moved && question !== null) return c.redirect(planAt(asked), 303);
+  const shown =
+    question === null
+      ? await shownLast(house, here, asked, { amiss: problems.wishes ?? null })
+      : await shownFor(house, here, { question, wait: c.req.query('wait'), rest: c.req.query('rest') });
+  const wishes = wishLines(asked.wishes, naming);
+  return page(
+    c,
+    PlanPage({ shell: here.shell, asked, problems, wishes, shown }),
+    statusOf(question === null),
+  );
+}
+
+interface Wanted {
+  readonly question: PlanQuestion;
+  /** Said where the keeper waits for it, or has stopped it. */
+  readonly wait: string | undefined;
+  readonly rest: string | undefined;
+}
+
+async function shownFor(house: House, here: Visit, { question, wait, rest }: Wanted): Promise<PlanShown> {
+  const kept = await keptPlan(house.context, question, here.snapshot);
+  if (kept !== null) return shownFresh(kept, question, here);
+  if (wait !== undefined) return shownAs(house, here, question, await planOf(house, here, question));
+  if (rest !== undefined) return shownLast(house, here, question, { makeAt: planAt(question) });
+  return shownLast(house, here, question, { working: workingOf(house, here, question) });
+}
+
+const planOf = ({ context, answering }: House, { snapshot }: Visit, question: PlanQuestion) =>
+  askPlan(context, question, { snapshot, answering });
+
+const shownAs = async (
+  house: House,
+  here: Visit,
+  asked: PlanAsked,
+  plan: Result<PlanAnswer>,
+): Promise<PlanShown> =>
+  plan.ok
+    ? shownFresh(plan.value, asked, here)
+    : shownLast(house, here, asked, { amiss: plan.problem.sentence, makeAt: planAt(asked) });
+
+/** So long an address waits for news before it says how far it is. */
+export const NEWS_AFTER_MS = 1000;
+
+/** How far the plan is; once it is there, or cannot be, the whole part of the page. */
+async function showProgress(house: House, c: Context): Promise<Response> {
+  const here = await visit(house, c);
+  const { asked, question, problems } = await askedIn(house, here, queryIn(c));
+  if (question === null)
+    return partOf(
+      c,
+      await shownLast(house, here, asked, { amiss: Object.values(problems)[0] ?? null }),
+      asked,
+    );
+  const plan = await Promise.race([planOf(house, here, question), pause(NEWS_AFTER_MS, null)]);
+  if (plan === null) return page(c, String(ProgressPart({ working: workingOf(house, here, question) })));
+  return partOf(c, await shownAs(house, here, question, plan), asked);
+}
+
+function partOf(c: Context, shown: PlanShown, { weeks }: PlanAsked): Response | Promise<Response> {
+  c.header('HX-Retarget', '#plan');
+  return page(c, String(PlanPart({ shown, weeks })));
+}
+
+async function cancelPlan(house: House, c: Context): Promise<Response> {
+  const here = await visit(house, c);
+  const { asked: typed = '' } = await valuesIn(c);
+  const { asked, question } = await askedIn(house, here, new URLSearchParams(typed));
+  if (question !== null) house.underWay.cancel(planName(question));
+  return c.redirect(planAt(asked, { rest: '1' }), 303);
+}

@@ -1,0 +1,121 @@
+/** The plan's page over the door: the plan asked for, wishes in its address, what contradicts, and the last good plan meanwhile. */
+import { expect, test } from 'vitest';
+import { addRoom, askPlan } from '../../../src/actions/index.ts';
+import type { PlanAnswer, PlanQuestion } from '../../../src/husbandry/plan/index.ts';
+import { ok } from '../../../src/husbandry/result.ts';
+import { filledHome, type Home } from '../../support/house.ts';
+import { good } from '../../support/store-at.ts';
+import { plan } from '../../support/view-plan.ts';
+
+const TWELVE_WEEKS: PlanQuestion = { weeks: 12, wishes: [], supposed: [] };
+const plain = (html: string) =>
+  html.replaceAll('&quot;', '"').replaceAll('&amp;', '&').replaceAll('&#39;', "'");
+
+/** A home whose plan of twelve weeks is the invented one, made of the room as it is. */
+async function plannedHome(change: Partial<PlanAnswer> = {}): Promise<Home> {
+  const home = await filledHome();
+  const { today } = home.room.clock();
+  const made = { ...plan, ...change, revision: await home.acts(), day: today };
+  good(await askPlan(home.room, TWELVE_WEEKS, { answering: async () => ok(made as never) }));
+  return home;
+}
+
+test('before the first plan the page says what it will be, asks how far it is, and can be stopped', async () => {
+  const { see } = await filledHome();
+  const html = plain(await see('/plan'));
+  expect(html).toContain('data-hx-get="/plan/progress?weeks=12"');
+  expect(html).toContain('Waiting for its turn …');
+  expect(html).toContain('href="/plan?weeks=12&wait=1"');
+  expect(html).toContain('<form method="post" action="/plan/cancel"');
+});
+
+test('news of a plan that is there are the plan itself, in the place of the whole part', async () => {
+  const { app } = await filledHome();
+  const answer = await app.request('/plan/progress?weeks=12');
+  expect(answer.headers.get('hx-retarget')).toBe('#plan');
+  const part = await answer.text();
+  expect(part).toMatch(/^<section id="plan"/);
+  expect(part).not.toContain('data-hx-trigger="load"');
+});
+
+test('a plan that is kept is told at once, with the way to do, pin or forbid each line', async () => {
+  const { see } = await plannedHome();
+  const html = plain(await see('/plan'));
+  expect(html).toMatch(/<h1>Order 500 prey no longer known/);
+  expect(html).toContain('Without it: 12 to 19 missed meals and €9.40 saved.');
+  expect(html).toContain('pin=order+O2%3A2');
+  expect(html).toContain('forbid=harvest+B2+1');
+  expect(html).toContain('/orders/new?supplier=S1&sent=2026-11-25&offer.O1=5&offer.O2=2');
+  expect(html).toContain('proven to cost no more than 0.8 % above');
+  expect(html).not.toContain('data-hx-trigger="load"');
+});
+
+test('when the room has changed the last good plan stays and says how old it is', async () => {
+  const { see, room } = await plannedHome();
+  room.pass(2);
+  good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  const html = await see('/plan');
+  expect(html).toContain('This is the plan made on Friday 4 October, before the last 1 change.');
+  expect(html).toContain('The plan is being made');
+  expect(html).toContain('What to do, and why');
+});
+
+test('a plan that was stopped is not begun again by itself, and the last good one stays', async () => {
+  const { see, send, room } = await plannedHome();
+  good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  const sent = await send('/plan/cancel', { asked: 'weeks=12' });
+  expect([sent.status, sent.headers.get('location')]).toEqual([303, '/plan?weeks=12&rest=1']);
+  const html = plain(await see('/plan?weeks=12&rest=1'));
+  expect(html).toContain('What to do, and why');
+  expect(html).toContain('<a class="button act-here" href="/plan?weeks=12">Make it anew</a>');
+  expect(html).not.toContain('data-hx-trigger="load"');
+});
+
+test('a line that is pinned and forbidden at once is named with both wishes; the last good plan stays', async () => {
+  const { app } = await plannedHome();
+  const answer = await app.request('/plan?pin=harvest+B2+1:20&forbid=harvest+B2+1');
+  expect(answer.status).toBe(422);
+  const html = plain(await answer.text());
+  expect(html).toMatch(
+    /“Harvest 40 prey no longer known of 12–19 mm from Large box” is pinned at 20 and forbidden at once; take one of the two back\./,
+  );
+  expect(html).toContain('What to do, and why');
+  expect(html).not.toContain('data-hx-trigger="load"');
+});
+
+test.each([
+  ['weeks=40', '"40" is not a number of weeks from 4 to 26.'],
+  ['weeks=a%3Cb', '"a&lt;b" is not a number of weeks from 4 to 26.'],
+  [
+    'pin=key:none',
+    '"none" is not a number of packs, heads or cups for “key”; write a whole number from 1 on.',
+  ],
+  ['pin=key:0', '"0" is not a number of packs, heads or cups for “key”; write a whole number from 1 on.'],
+])('%s is answered with a sentence that quotes it', async (query, sentence) => {
+  const { app } = await filledHome();
+  const answer = await app.request(`/plan?${query}`);
+  expect(answer.status).toBe(422);
+  expect(plain(await answer.text())).toContain(sentence);
+});
+
+test('another amount typed beside a line becomes a pin in the address', async () => {
+  const { app } = await plannedHome();
+  const answer = await app.request('/plan?weeks=12&pin=order+O2:2&line=order+O2&amount=4');
+  expect([answer.status, answer.headers.get('location')]).toEqual([303, '/plan?weeks=12&pin=order+O2%3A4']);
+});
+
+test('wishes are listed in words with the way to take each back', async () => {
+  const { see } = await plannedHome();
+  const html = plain(await see('/plan?weeks=12&pin=harvest+B2+1:20&forbid=cull+B2+males'));
+  expect(html).toMatch(/Pinned at 20: Harvest 40 prey no longer known/);
+  expect(html).toMatch(/Forbidden: Cull 12 prey no longer known/);
+  expect(html).toContain('href="/plan?weeks=12&forbid=cull+B2+males"');
+  expect(html).toContain('without your wishes');
+});
+
+test('a harvest of the plan opens the bin’s own form, filled in', async () => {
+  const { see } = await filledHome();
+  const html = await see('/larder/B1?heads=40&sizeClass=acheta-domesticus%7Cmedium&begin=harvest');
+  expect(html).toMatch(/<details class="act-form" open=""><summary>Harvested<\/summary>/);
+  expect(html).toMatch(/id="harvest-heads"[^>]*value="40"/);
+});
