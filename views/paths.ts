@@ -131,6 +131,7 @@ export const paths = {
   /** Plans beside the plan; what is supposed is in the address. */
   whatIf: '/plan/what-if',
   whatIfAnswers: '/plan/what-if/answers',
+  whatIfCancel: '/plan/what-if/cancel',
   /** The order form with a parcel of the plan in it: packs by offer. */
   newOrderOf: (parcel: { supplier: string; sent: string; packs: ReadonlyMap<string, number> }): string => {
     const query = new URLSearchParams({ supplier: parcel.supplier, sent: parcel.sent });

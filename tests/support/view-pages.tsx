@@ -41,6 +41,7 @@ import { SundayPage } from '../../views/pages/sunday.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
+import { WhatIfPage } from '../../views/pages/what-if.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from './view-bins.ts';
 import {
@@ -56,7 +57,7 @@ import {
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
-import { planFirstProps, planProps, planWorkingProps } from './view-plan.ts';
+import { planFirstProps, planProps, planWorkingProps, whatIfFirstProps, whatIfProps } from './view-plan.ts';
 import {
   animalFormProps,
   animalProps,
@@ -153,6 +154,8 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     plan: markup(<PlanPage {...planProps} shell={own} />),
     'plan-working': markup(<PlanPage {...planWorkingProps} shell={own} />),
     'plan-first': markup(<PlanPage {...planFirstProps} shell={own} />),
+    'what-if': markup(<WhatIfPage {...whatIfProps} shell={own} />),
+    'what-if-first': markup(<WhatIfPage {...whatIfFirstProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),

@@ -3,6 +3,7 @@ import { type Market, noMarket, type Offer, type Supplier } from '../../src/husb
 import type { PlanAnswer, PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
 import type { PlanProps, PlanTold } from '../../views/pages/plan.tsx';
 import type { Working } from '../../views/pages/plan-working.tsx';
+import type { WhatIfProps } from '../../views/pages/what-if.tsx';
 import { forms, names, shell, TODAY } from './view-fixtures.ts';
 
 const supplier = (code: string, name: string, kind: Supplier['kind']): Supplier => ({
@@ -274,7 +275,7 @@ export const told: PlanTold = {
 };
 
 const working: Working = {
-  progressAt: '/plan-progress-view',
+  progressAt: '/larder/B2',
   waitAt: '/plan?weeks=12&wait=1',
   cancel: {
     entry: { name: 'plan-cancel', formId: 'page-1.plan-cancel', values: {}, problems: {} },
@@ -342,4 +343,79 @@ export const planWorkingProps: PlanProps = {
 export const planFirstProps: PlanProps = {
   ...planProps,
   shown: { told: null, age: null, working: { ...working, progress: null }, amiss: null, makeAt: null },
+};
+
+/** Two degrees warmer: dearer, and two of the steps otherwise. */
+const warmerPlan: PlanAnswer = {
+  ...plan,
+  lines: [
+    ...lines
+      .filter(({ key }) => key !== 'harvest B2 5')
+      .map((line) =>
+        line.key === 'order O2' && line.what === 'order' ? { ...line, packs: 3, heads: 90 } : line,
+      ),
+    order(9, { packs: 6, heads: 600, cents: 1740 }),
+  ],
+  whole: {
+    ...plan.whole,
+    cents: { ...plan.whole.cents, goods: 9690, total: 14870 },
+    missedMeals: { mean: 12.2, low: 9, high: 15 },
+    outgrown: 260,
+    service: plan.whole.service.map((each) =>
+      each.urgency === 'fragile'
+        ? { ...each, notMissed: { mean: 0.981, low: 0.975, high: 0.988 }, met: false }
+        : each,
+    ),
+  },
+  obstacles: [
+    {
+      kind: 'size gap',
+      sentence: 'Small crickets outgrow spiderlings within four days.',
+      groups: ['slings'],
+    },
+  ],
+};
+
+export const whatIfProps: WhatIfProps = {
+  shell,
+  shown: {
+    ...{ names, unit: 'mm', market, today: TODAY, base: plan, working: null, amiss: null },
+    asked: {
+      weeks: WEEKS,
+      ifs: [
+        [{ what: 'warmer', degrees: 2 }],
+        [{ what: 'supplier stops', supplier: 'S1' }],
+        [
+          { what: 'away', from: TODAY + 18, to: TODAY + 28 },
+          { what: 'bin dies', bin: 'B2' },
+        ],
+      ],
+    },
+    besides: [
+      { words: '2 degrees warmer', plan: warmerPlan },
+      { words: 'Marrowgate Feeders stops sending', plan: { ...plan, lines: lines.slice(1) } },
+      { words: 'Away Thu 10 Dec to Sun 20 Dec and Roach tub dies out', plan: null },
+    ],
+  },
+  problems: [],
+  supposing: { what: null, values: {}, problems: {} },
+  choices: {
+    kinds: [{ value: 'brachypelma-hamorii', label: 'Mexican redknee', group: 'Live here' }],
+    suppliers: [{ value: 'S1', label: 'Marrowgate Feeders' }],
+    bins: [{ value: 'B2', label: 'Roach tub' }],
+    offers: [
+      { value: 'O1', label: 'small banded crickets, packs of 100', group: 'Marrowgate Feeders' },
+      { value: 'O3', label: 'small banded crickets, packs of 100', group: 'Corner shop' },
+    ],
+  },
+};
+
+export const whatIfFirstProps: WhatIfProps = {
+  ...whatIfProps,
+  shown: { ...whatIfProps.shown, asked: { weeks: WEEKS, ifs: [] }, besides: [], base: null },
+  supposing: {
+    what: 'warmer',
+    values: { degrees: '40' },
+    problems: { degrees: '"40" is not a number of degrees from -15 to 15, such as 2.' },
+  },
 };

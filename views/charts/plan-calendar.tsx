@@ -83,7 +83,7 @@ const CalendarSheet = ({ sheet, rows, said }: SheetProps) => {
         width={width}
         height={height}
       >
-        <Weeks days={days} first={plan.day} namedEvery={namedEvery} x={x} height={height} />
+        <Weeks {...{ days, namedEvery, x, height, today: said.today }} first={plan.day} />
         {rows.map((row, i) => (
           <Row row={row} top={TOP + i * ROW} x={x} said={said} width={width} />
         ))}
@@ -95,6 +95,7 @@ const CalendarSheet = ({ sheet, rows, said }: SheetProps) => {
 type Scale = (day: number) => number;
 
 interface WeeksProps {
+  readonly today: number;
   readonly first: number;
   readonly days: number;
   readonly namedEvery: number;
@@ -102,7 +103,7 @@ interface WeeksProps {
   readonly height: number;
 }
 
-const Weeks = ({ first, days, namedEvery, x, height }: WeeksProps) => (
+const Weeks = ({ today, first, days, namedEvery, x, height }: WeeksProps) => (
   <g>
     {Array.from({ length: Math.ceil(days / DAYS_PER_WEEK) }, (_, week) => {
       const at = place(x(first + week * DAYS_PER_WEEK));
@@ -118,7 +119,9 @@ const Weeks = ({ first, days, namedEvery, x, height }: WeeksProps) => (
           />
           {isNamed ? (
             <text x={at} y="11" font-size="12" class="axis-number">
-              {week === 0 ? 'today' : shortDay(first + week * DAYS_PER_WEEK).slice(DAY_NAME)}
+              {week === 0 && first === today
+                ? 'today'
+                : shortDay(first + week * DAYS_PER_WEEK).slice(DAY_NAME)}
             </text>
           ) : null}
         </>

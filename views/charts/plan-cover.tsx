@@ -138,7 +138,7 @@ const WeekNames = ({ plan, x }: { plan: PlanAnswer; x: Scale }) => (
     {plan.periods.map(({ from }, i) =>
       i % NAMED_EVERY === 0 ? (
         <text x={place(x(i))} y={BASE + 16} font-size="12" class="axis-number">
-          {i === 0 ? 'today' : shortDay(from).slice(DAY_NAME)}
+          {shortDay(from).slice(DAY_NAME)}
         </text>
       ) : null,
     )}

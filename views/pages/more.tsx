@@ -22,6 +22,16 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
   {
     title: 'What is coming',
     doors: [
+      {
+        href: paths.plan,
+        label: 'Plan',
+        what: 'What to order, harvest, cull and start in the coming weeks, and why.',
+      },
+      {
+        href: paths.whatIf,
+        label: 'What if',
+        what: 'Warmer, away, a sac, a supplier stops: compared with the plan.',
+      },
       { href: paths.away, label: 'When you are away', what: 'Who can wait, and a sheet for a sitter.' },
       { href: paths.sacs, label: 'Sacs', what: 'When young hatch, and the cup to start for them.' },
     ],

@@ -13,10 +13,17 @@ export function shareText(share: number): string {
 }
 
 /** '12 to 19 missed meals', 'no missed meals'. */
-export function estimateWords({ low, high }: Estimate, one: string): string {
+export function estimateWords(estimate: Estimate, one: string): string {
+  const figures = estimateText(estimate);
+  if (figures === 'none') return `no ${one}s`;
+  return figures === '1' ? `1 ${one}` : `${figures} ${one}s`;
+}
+
+/** '12 to 19', 'none'. */
+export function estimateText({ low, high }: Estimate): string {
   const [from, to] = [Math.max(0, roundly(low)), Math.max(0, roundly(high))];
-  if (to === 0) return `no ${one}s`;
-  return from === to ? counted(from, one) : `${from} to ${to} ${one}s`;
+  if (to === 0) return 'none';
+  return from === to ? `${to}` : `${from} to ${to}`;
 }
 
 export const CLASS_NAMES: Readonly<Record<Urgency, string>> = {

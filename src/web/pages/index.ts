@@ -45,6 +45,7 @@ import { tonightRoutes } from './tonight.ts';
 import { undoRoutes } from './undo.ts';
 import { walkRoutes } from './walk.ts';
 import { walkShelfRoutes } from './walk-shelf.ts';
+import { whatIfRoutes } from './what-if.ts';
 
 export type { House } from './house.ts';
 
@@ -69,6 +70,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   larderRoutes(app, house);
   binRoutes(app, house);
   planPageRoutes(app, house);
+  whatIfRoutes(app, house);
   deliveryRoutes(app, house);
   bookRoutes(app, house);
   newKindRoutes(app, house);
