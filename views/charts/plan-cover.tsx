@@ -4,7 +4,8 @@ import { line } from 'd3-shape';
 import type { GroupCover, PlanAnswer } from '../../src/husbandry/plan/index.ts';
 import { expected, roundly, sentenceCase, shortDay } from '../format.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
-import { MissingPattern, missingFill } from './hatches.tsx';
+import { MissingPattern } from './hatches.tsx';
+import { MealBlocks } from './meal-blocks.tsx';
 import { place } from './ruler.tsx';
 
 export const PlanCover = ({ plan }: { plan: PlanAnswer }) =>
@@ -85,7 +86,7 @@ const CoverPanel = (props: PanelProps) => {
             {tick.toLocaleString('en-GB')}
           </text>
         ))}
-        <Wanted id={id} group={group} x={x} y={y} />
+        <MealBlocks id={id} wanted={group.wanted} unmet={group.missed} x={x} y={y} gap={1.5} />
         <path d={path(group.safety)} class="without-line" />
         <path d={path(group.ready)} class="stock-line" />
         <line x1={LEFT} x2={WIDTH} y1={BASE} y2={BASE} class="axis" />
@@ -97,39 +98,6 @@ const CoverPanel = (props: PanelProps) => {
 };
 
 type Scale = (value: number) => number;
-
-interface WantedProps {
-  readonly id: string;
-  readonly group: GroupCover;
-  readonly x: Scale;
-  readonly y: Scale;
-}
-
-/** Each week's meals as a block; what is missed stands hatched on the rest. */
-const Wanted = ({ id, group, x, y }: WantedProps) => (
-  <g>
-    {group.wanted.map((wanted, i) => {
-      const missed = Math.min(wanted, group.missed[i] ?? 0);
-      const [left, width] = [place(x(i) + 1.5), place(x(i + 1) - x(i) - 3)];
-      const [top, met] = [place(y(wanted)), place(y(wanted - missed))];
-      return (
-        <>
-          <rect x={left} width={width} y={met} height={place(BASE - met)} class="demand" />
-          {met > top ? (
-            <rect
-              x={left}
-              width={width}
-              y={top}
-              height={place(met - top)}
-              fill={missingFill(id)}
-              class="missing"
-            />
-          ) : null}
-        </>
-      );
-    })}
-  </g>
-);
 
 const NAMED_EVERY = 4;
 

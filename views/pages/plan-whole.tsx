@@ -2,7 +2,7 @@
 import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
 import { counted, money, roundly, sentenceCase } from '../format.ts';
 import type { PlanTold } from './plan.tsx';
-import { CLASS_NAMES, estimateWords, provenWords, shareText } from './plan-service.ts';
+import { estimateWords, provenWords, shareText } from './plan-service.ts';
 
 export const PlanWhole = (told: PlanTold) => (
   <section aria-labelledby="plan-whole" class="plan-whole">
@@ -58,34 +58,35 @@ export function timeWords(minutes: number): string {
 }
 
 const ServiceTable = ({ plan }: PlanTold) => (
-  <div class="scroller">
-    <table class="plan-service">
-      <caption>Meals served in time</caption>
-      <thead>
-        <tr>
-          <th scope="col">Animals</th>
-          <th scope="col">Meals due</th>
-          <th scope="col">Served</th>
-          <th scope="col">Asked</th>
+  <table class="plan-service">
+    <caption>Meals served in time, of those due</caption>
+    <thead>
+      <tr>
+        <th scope="col">Animals</th>
+        <th scope="col">Served</th>
+        <th scope="col">Asked</th>
+      </tr>
+    </thead>
+    <tbody>
+      {plan.whole.service.map(({ urgency, mealsDue, notMissed, target, met }) => (
+        <tr class={met ? '' : 'is-short'}>
+          <th scope="row">
+            {sentenceCase(urgency)} <small>{counted(roundly(mealsDue), 'meal')}</small>
+          </th>
+          <td>
+            {shareText(notMissed.mean)}{' '}
+            <small>
+              {shareText(notMissed.low)} to {shareText(notMissed.high)}
+            </small>
+          </td>
+          <td>
+            {shareText(target)}
+            {met ? '' : ': short'}
+          </td>
         </tr>
-      </thead>
-      <tbody>
-        {plan.whole.service.map(({ urgency, mealsDue, notMissed, target, met }) => (
-          <tr class={met ? '' : 'is-short'}>
-            <th scope="row">{sentenceCase(CLASS_NAMES[urgency])}</th>
-            <td>{roundly(mealsDue).toLocaleString('en-GB')}</td>
-            <td>
-              {shareText(notMissed.mean)} <small>({shareText(notMissed.low)} at least)</small>
-            </td>
-            <td>
-              {shareText(target)}
-              {met ? '' : ': short'}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  </div>
+      ))}
+    </tbody>
+  </table>
 );
 
 /** 'Of 1,240 bought, 1,000 are eaten, 150 die and 85 outgrow every mouth here.' */
