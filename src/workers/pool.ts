@@ -11,10 +11,12 @@ export interface AnswerPool {
 const CHECK = {
   longestMs: 60_000,
   tooLong: 'The check took longer than a minute and was stopped. Ask again.',
+  forNewer: false,
 };
 const PLAN = {
   longestMs: 120_000,
   tooLong: 'The plan took longer than two minutes and was stopped. Ask for fewer weeks, or ask again.',
+  forNewer: true,
 };
 
 export function answerPool(): AnswerPool {

@@ -21,6 +21,8 @@ export interface Patience {
   readonly longestMs: number;
   /** Said when it took longer. */
   readonly tooLong: string;
+  /** Whether the same question of a newer room ends it. */
+  readonly forNewer: boolean;
 }
 
 export interface AnswerThread extends UnderWay {
@@ -50,7 +52,7 @@ export function answerThread(patience: Patience): AnswerThread {
       told = null;
     });
   };
-  const line = oneByOne(answering, desk.stop);
+  const line = oneByOne(answering, { stop: desk.stop, forNewer: patience.forNewer });
   return {
     ...line,
     progressOf: (name) => (told?.name === name ? told.progress : null),

@@ -199,7 +199,7 @@ const Mark = ({ mark, x, y, hue, room }: MarkProps) => {
     <g>
       {from === to ? null : <line x1={from} x2={to} y1={y} y2={y} class={`course is-${mark.what}`} />}
       <path d={SHAPES[mark.what]} transform={`translate(${at} ${y})`} class={`plan-mark ${hue}`} />
-      {mark.label.length * LETTER + 2 > room ? null : (
+      {mark.label.length * LETTER + 6 > room ? null : (
         <text x={at + SIZE + 2} y={y + 4} font-size="11" class="plan-label">
           {mark.label}
         </text>

@@ -1,6 +1,6 @@
 /** Why a line is in the plan, in the keeper's words. */
 import type { PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
-import { counted, dayRange, expected, listed, money, moneyEach, roundly } from '../format.ts';
+import { counted, dayRange, expected, listed, money, moneyEach, roundly, shortDay } from '../format.ts';
 import { preyName } from '../names.ts';
 import { estimateWords } from './plan-service.ts';
 import type { PlanSaid } from './plan-words.ts';
@@ -21,7 +21,10 @@ function feedsWords({ feeds }: Reason): string {
   if (most.length === 0) return '';
   const named = most
     .slice(0, FED_NAMED)
-    .map(({ name, items, from, to }) => `${name} on ${dayRange(from, to)} (${expected(items)} eaten)`);
+    .map(
+      ({ name, items, from, to }) =>
+        `${name} ${from === to ? `on ${shortDay(from)}` : `from ${dayRange(from, to)}`} (${expected(items)} eaten)`,
+    );
   const more = most.length - named.length;
   return `Feeds ${listed([...named, ...(more > 0 ? [counted(more, 'more group')] : [])])}.`;
 }
