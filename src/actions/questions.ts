@@ -13,7 +13,10 @@ import { makePlan, type PlanAnswer, type PlanProgress, type PlanQuestion } from 
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
+  afterBox,
   afterCrash,
+  type BoxAnswer,
+  type BoxLine,
   type CoverAnswer,
   type CoverOptions,
   type CrashAnswer,
@@ -30,12 +33,19 @@ export interface Options {
   readonly 'largest harvests': HarvestQuestion;
   readonly bin: OneBin;
   readonly crash: OneBin;
+  readonly box: OneBox;
   readonly plan: PlanQuestion;
 }
 
 /** The code of a bin. */
 interface OneBin {
   readonly bin: string;
+}
+
+/** The order, and its lines as they were ordered and as they came. */
+interface OneBox {
+  readonly purchase: string;
+  readonly lines: readonly BoxLine[];
 }
 
 /** What was found of one bin; null where there is nothing to tell. */
@@ -52,6 +62,7 @@ export interface Answers {
   readonly 'largest harvests': HarvestAnswer;
   readonly bin: Found<BinOutlook>;
   readonly crash: Found<CrashAnswer>;
+  readonly box: BoxAnswer;
   readonly plan: PlanAnswer;
 }
 export type Subject = keyof Answers;
@@ -121,6 +132,10 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
   bin: { name: binName, answer: answerOf(binOutlook) },
   crash: { name: binName, answer: answerOf(afterCrash) },
+  box: {
+    name: ({ purchase }) => [purchase],
+    answer: (snapshot, { lines }) => afterBox(snapshot, lines),
+  },
   plan: { name: planName, answer: makePlan },
 };
 

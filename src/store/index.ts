@@ -11,6 +11,7 @@ export {
   latestActs,
   revision,
 } from './acts.ts';
+export { type ArrivedLine, arrivalsUpTo, arrivedLines } from './arrivals.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
 export { anyChangedSince, changedSince } from './changed-since.ts';
 export { isFile } from './connection.ts';
@@ -18,6 +19,7 @@ export { nextCodes } from './counters.ts';
 export { demoIsHere } from './demo.ts';
 export { draftNamed, keepDraft } from './drafts.ts';
 export {
+  type EntryDetails,
   type EntryInput,
   lastMealTaken,
   lastSeenUnmoulted,
@@ -40,7 +42,9 @@ export type {
   BinRow,
   DeliveryRow,
   Noun,
+  OfferRow,
   PlannedChangeRow,
+  PurchaseRow,
   RoomRow,
   Rows,
   SettingRow,

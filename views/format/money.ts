@@ -1,18 +1,23 @@
-/** How money is written: whole cents in the keeper's currency. */
+/** How money is written: hundredths of the keeper's currency, and the price of one head in more figures where it is small. */
 import type { Cents } from '../../src/husbandry/orders/index.ts';
-import { PERCENT } from '../../src/husbandry/units.ts';
 
-/** '€24.50'. */
+const PER_UNIT = 100;
+const DIGITS = 2;
+
+/** '€12.50'. */
 export const money = (cents: Cents, currency: string): string =>
-  new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(cents / PERCENT);
+  new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(cents / PER_UNIT);
 
-const SMALL_BELOW_CENTS = 10;
-const SMALL_DIGITS = 3;
-
-/** The price of one head: a tenth of a cent where a cent says too little. */
-export const moneyEach = (cents: number, currency: string): string =>
-  new Intl.NumberFormat('en-GB', {
+/** '€0.024', with two figures at least that say something; '€1.20' where that is enough. */
+export function headPrice(cents: number, currency: string): string {
+  const small = cents > 0 && cents < PER_UNIT;
+  const figures = small ? Math.max(DIGITS, DIGITS - 1 - Math.floor(Math.log10(cents / PER_UNIT))) : undefined;
+  return new Intl.NumberFormat('en-GB', {
     style: 'currency',
     currency,
-    ...(cents < SMALL_BELOW_CENTS ? { maximumFractionDigits: SMALL_DIGITS } : {}),
-  }).format(cents / PERCENT);
+    ...(figures === undefined ? {} : { minimumFractionDigits: DIGITS, maximumFractionDigits: figures }),
+  }).format(cents / PER_UNIT);
+}
+
+/** '12.50', as it is typed. */
+export const moneyTyped = (cents: Cents): string => (cents / PER_UNIT).toFixed(DIGITS);

@@ -1,6 +1,6 @@
 /** Why a line is in the plan, in the keeper's words. */
 import type { PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
-import { counted, dayRange, expected, listed, money, moneyEach, roundly, shortDay } from '../format.ts';
+import { counted, dayRange, expected, headPrice, listed, money, roundly, shortDay } from '../format.ts';
 import { preyName } from '../names.ts';
 import { estimateWords } from './plan-service.ts';
 import type { PlanSaid } from './plan-words.ts';
@@ -52,5 +52,5 @@ function moneyWords({ mean, low, high }: Reason['without']['cents'], { market }:
 /** 'One cricket eaten costs €0.06.' */
 function eatenWords({ species }: PlanLine, { centsPerEaten }: Reason, { names, market }: PlanSaid): string {
   if (centsPerEaten === null) return '';
-  return `One ${preyName(names.species, species, 1)} eaten costs ${moneyEach(centsPerEaten, market.purse.currency)}.`;
+  return `One ${preyName(names.species, species, 1)} eaten costs ${headPrice(centsPerEaten, market.purse.currency)}.`;
 }

@@ -151,7 +151,7 @@ const Obstacles = ({ plan: { obstacles } }: { plan: PlanAnswer }) =>
       <ul>
         {obstacles.map(({ sentence, kind }) => (
           <li>
-            {sentence} {kind === 'no offer' ? <a href={paths.settings}>Who sells you prey?</a> : null}
+            {sentence} {kind === 'no offer' ? <a href={paths.suppliers}>Who sells you prey?</a> : null}
           </li>
         ))}
       </ul>

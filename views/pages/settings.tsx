@@ -5,23 +5,23 @@ import type { PlannedChange, Room } from '../../src/husbandry/snapshot.ts';
 import { DAY_OPTIONS, type LengthUnit, listed, WEEKDAYS } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
-import { entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
+import { entryOf, Field, type Option, PostForm } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { ThemeForm } from '../partials/theme.tsx';
 import { paths } from '../paths.ts';
 import { Absences } from './settings-absences.tsx';
 import { Changes } from './settings-changes.tsx';
+import { Money, type MoneyProps, Weather } from './settings-money.tsx';
 import { Rooms } from './settings-rooms.tsx';
 
 /**
  * Forms post to `paths.settingsAct(…)`: feeding (`weekday`, repeated, '0' Monday to '6' Sunday), deliveries
  * (`weekday` as before, `leadTimeDays`), absences (`from`, `to`), absences/remove (`from`, `to`), rooms (`room`
  * or '' for a new one, `name`, `dayTemp`, `nightTemp` as typed), changes (see there), changes/remove (`change`),
- * units (`unit`), theme (`theme`, `back`).
+ * units (`unit`), theme (`theme`, `back`), and those of money and weather (see there).
  */
-export interface SettingsProps {
+export interface SettingsProps extends MoneyProps {
   readonly shell: Shell;
-  readonly forms: PageForms;
   readonly unit: LengthUnit;
   readonly calendar: FeedingCalendar;
   readonly deliveryWeekdays: readonly boolean[];
@@ -47,6 +47,8 @@ export const SettingsPage = (props: SettingsProps) => (
       <FeedingDays {...props} />
       <Absences {...props} />
       <DeliveryDays {...props} />
+      <Weather {...props} />
+      <Money {...props} />
       <Rooms {...props} />
       <Changes {...props} />
       <Looks {...props} />

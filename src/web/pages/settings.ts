@@ -8,10 +8,10 @@ import { paths } from '../../../views/paths.ts';
 import { leadDays } from '../../actions/fields.ts';
 import { editSettings } from '../../actions/index.ts';
 import type { PlannedChange } from '../../husbandry/snapshot.ts';
-import { latestActs } from '../../store/index.ts';
+import { latestActs, settings } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { safePath } from '../safe-path.ts';
-import { kindOptions } from './choices.ts';
+import { currencyOptions, kindOptions } from './choices.ts';
 import { keepTheme } from './cookies.ts';
 import { latestLines } from './history.ts';
 import type { House } from './house.ts';
@@ -30,6 +30,7 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     deliveryWeekdays,
     leadTimeDays,
     rooms,
+    ...(await moneySet(house)),
     changes: changes.filter(isAhead),
     kinds: kindOptions(facts),
     kindNames: facts.kinds,
@@ -37,6 +38,11 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     latest: latestLines(await store.ask(latestActs(LATEST_SHOWN)), await namesOnRecord(store, facts)),
   };
   return page(c, SettingsPage(props), statusOf(refused !== null));
+}
+
+async function moneySet({ context }: House) {
+  const { purse, weather, planWeeks } = await context.store.ask(settings);
+  return { purse, weather, planWeeks, currencies: currencyOptions };
 }
 
 /** Neither come to nothing nor fed for the first time. */

@@ -76,8 +76,22 @@ const VERB_GROUPS: readonly VerbGroup[] = [
   },
   {
     value: 'deliveries',
-    label: 'Deliveries',
-    verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
+    label: 'Orders and deliveries',
+    verbs: [
+      'place-order',
+      'order-late',
+      'order-came',
+      'recount-delivery',
+      'cancel-order',
+      'expect-delivery',
+      'delivery-came',
+      'cancel-delivery',
+    ],
+  },
+  {
+    value: 'suppliers',
+    label: 'Suppliers and offers',
+    verbs: ['add-supplier', 'edit-supplier', 'close-supplier', 'add-offer', 'edit-offer', 'close-offer'],
   },
   {
     value: 'plans',

@@ -109,12 +109,23 @@ export const larderActs = {
     const empty = rooms.filter(({ code, closed }) => !closed && !used.has(code));
     return { room: (dice.often(0.8) ? dice.pick(empty)?.code : undefined) ?? room() };
   },
-  editSettings: ({ dice }: Present): Given<'editSettings'> => ({
+  editSettings: ({ dice, ahead }: Present): Given<'editSettings'> => ({
     leadTimeDays: dice.often(0.9) ? dice.whole(1, 9) : -1,
+    ...(dice.often(0.3) ? { spell: { from: ahead(), to: ahead(), tempC: dice.whole(-9, 35) } } : {}),
+    ...(dice.often(0.2) ? { purse: { currency: dice.often(0.8) ? 'EUR' : 'GBP', hour: 12 } } : {}),
+    ...(dice.often(0.2) ? { planWeeks: dice.whole(3, 26) } : {}),
     ...(dice.often(0.3) ? { units: 'inch' as const } : {}),
     demo: dice.often(0.3),
   }),
-  bringBack: ({ dice, animals, bins, rooms, deliveries, changes }: Present): Given<'bringBack'> => {
+  bringBack: ({
+    dice,
+    animals,
+    bins,
+    rooms,
+    deliveries,
+    purchases,
+    changes,
+  }: Present): Given<'bringBack'> => {
     const gone = [
       ...animals
         .filter(({ leftDay }) => leftDay !== null)
@@ -127,6 +138,9 @@ export const larderActs = {
       ...deliveries
         .filter(({ state }) => state === 'cancelled')
         .map(({ code }) => ({ what: 'delivery' as const, code })),
+      ...purchases
+        .filter(({ state }) => state === 'cancelled')
+        .map(({ code }) => ({ what: 'purchase' as const, code })),
       ...changes
         .filter(({ cancelled }) => cancelled)
         .map(({ code }) => ({ what: 'planned_change' as const, code })),

@@ -19,6 +19,8 @@ import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
 import { livingActs } from './living-acts.ts';
+import { marketActs } from './market-acts.ts';
+import { orderActs } from './order-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -31,6 +33,8 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...bookActs,
   ...larderActs,
   ...livingActs,
+  ...orderActs,
+  ...marketActs,
 };
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
@@ -38,12 +42,15 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   recordEvening: 6,
   recordMorning: 3,
   bringBack: 6,
+  orderCame: 4,
+  recountDelivery: 6,
   coldStore: 3,
   move: 3,
   editAnimal: 3,
   addAnimal: 2,
   addBin: 2,
   removeRoom: 2,
+  mergeBins: 3,
   emptyDemo: 0.3,
   closeBin: 0.6,
   takeAway: 0.6,
@@ -53,8 +60,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   removeKind: 4,
   editRule: 1.5,
   resetRule: 2,
-  editNumbers: 2,
-  resetNumbers: 3,
+  editNumbers: 3,
+  resetNumbers: 5,
   importAnimals: 0.4,
   importStock: 0.4,
 };
@@ -117,10 +124,22 @@ async function furnish(room: Room): Promise<void> {
   const larvae = { heads: 300, fromMm: 12, toMm: 20 };
   good(await actions.addBin(room, { species: 'tenebrio-molitor', room: 'R1', lot: larvae }));
   good(await actions.startCup(room, { species: 'drosophila-hydei', room: 'R1' }));
+  const dispatchWeekdays = Array<boolean>(7).fill(true);
+  good(await actions.addSupplier(room, { name: 'Seller', dispatchWeekdays, demo: true }));
+  const prices = [{ fromPacks: 1, pack: 5 }];
+  const goods = { supplier: 'S1', species: 'acheta-domesticus', fromMm: 4, toMm: 6, packHeads: 50, prices };
+  good(await actions.addOffer(room, goods));
   good(await actions.addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };
   good(await actions.planChange(room, { ...plan, from: room.date(20), to: room.date(25) }));
   good(await actions.expectDelivery(room, { ...lot, bin: 'B1', day: room.date(2) }));
+  good(
+    await actions.placeOrder(room, {
+      supplier: 'S1',
+      sentDay: room.date(1),
+      lines: [{ offer: 'F1', packs: 1, bin: 'B1' }],
+    }),
+  );
 }
 
 function good<T>(result: Result<T>): T {

@@ -1,0 +1,221 @@
+/** One supplier: the next parcels, what is offered at which price, how they send, their holidays. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import type { Dispatch, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
+import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
+import { STOCK_CAUTION } from '../cautions.ts';
+import { dayRange, type LengthUnit, shortDay } from '../format.ts';
+import { Layout, type Shell } from '../layout.tsx';
+import { type Names, preyName } from '../names.ts';
+import { ActForm } from '../partials/act.tsx';
+import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
+import { Offers } from '../partials/offers.tsx';
+import { paths } from '../paths.ts';
+import {
+  afterThatWords,
+  arrivesWords,
+  type Chances,
+  heldWords,
+  nextWords,
+  postageWords,
+  sendsWords,
+  weatherWords,
+  wrongDayWords,
+} from '../supplier-words.ts';
+
+/**
+ * Forms: 'holiday' and 'holiday-<from>-<to>' post `from`, `to` to `paths.supplierAct(code, 'holidays' or
+ * 'holidays/remove')`; 'close' posts nothing more; 'end-<offer>' posts nothing more to `paths.closeOffer(offer)`.
+ */
+export interface SupplierProps {
+  readonly shell: Shell;
+  readonly forms: PageForms;
+  readonly unit: LengthUnit;
+  readonly names: Names;
+  readonly currency: string;
+  readonly supplier: Supplier & { readonly claimHours: number | null; readonly notes: string };
+  readonly offers: readonly Offer[];
+  readonly chances: Chances;
+  /** Weekdays on which a parcel can come here, Monday first. */
+  readonly deliveryWeekdays: readonly boolean[];
+  readonly sizes: ReadonlyMap<string, Pick<PreySpecies, 'sizeClasses'>>;
+  /** What matters with the prey on offer, each with the species it is of. */
+  readonly cautions: readonly { readonly species: string; readonly text: string }[];
+}
+
+export const SupplierPage = (props: SupplierProps) => {
+  const { supplier, chances, shell } = props;
+  return (
+    <Layout shell={shell} title={supplier.name} here="more">
+      <header class="page-head">
+        <p class="eyebrow">
+          <a href={paths.suppliers}>Suppliers</a>
+        </p>
+        <h1>
+          {supplier.name}: {lowerFirst(nextWords(supplier, chances, shell.today))}
+        </h1>
+        <p>{afterThatWords(supplier, chances, shell.today)}</p>
+        <p class="acts">
+          <a class="button" href={paths.newOffer(supplier.code)}>
+            Add an offer
+          </a>
+          <a class="button quiet" href={paths.editSupplier(supplier.code)}>
+            Change {supplier.name}
+          </a>
+        </p>
+        <Cautions {...props} />
+      </header>
+      <OnOffer {...props} />
+      <div class="facts">
+        <How {...props} />
+        <NextParcels {...props} />
+        <Holidays {...props} />
+      </div>
+      <PostForm
+        entry={entryOf(props.forms, 'close')}
+        action={paths.supplierAct(supplier.code, 'close')}
+        class="form sheet"
+      >
+        <button type="submit" class="quiet">
+          No longer buy from {supplier.name}
+        </button>
+      </PostForm>
+    </Layout>
+  );
+};
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+const Cautions = ({ cautions, names }: SupplierProps) => (
+  <>
+    <p class="caution">{STOCK_CAUTION}</p>
+    {cautions.map(({ species, text }) => (
+      <p class="caution">
+        <a href={paths.prey(species)}>{preyName(names.species, species)}</a>: {text}
+      </p>
+    ))}
+  </>
+);
+
+const OnOffer = (props: SupplierProps) => {
+  const { offers, forms, names } = props;
+  return (
+    <section aria-labelledby="offers-head">
+      <h2 id="offers-head">{offers.length === 0 ? 'Nothing on offer yet' : 'What they sell'}</h2>
+      {offers.length === 0 ? null : (
+        <>
+          <Offers {...props} />
+          <details class="act-form">
+            <summary>Something is no longer to be had</summary>
+            <ul class="lines">
+              {offers.map(({ code, species, size, packHeads }) => {
+                const words = `${packHeads} ${preyName(names.species, species)}${size === '' ? '' : `, ${size}`}`;
+                return (
+                  <li>
+                    {words}
+                    <PostForm
+                      entry={entryOf(forms, `end-${code}`)}
+                      action={paths.closeOffer(code)}
+                      class="inline"
+                    >
+                      <button type="submit" class="quiet small">
+                        No longer sold<span class="unseen">: {words}</span>
+                      </button>
+                    </PostForm>
+                  </li>
+                );
+              })}
+            </ul>
+          </details>
+        </>
+      )}
+    </section>
+  );
+};
+
+const How = ({ supplier, currency, chances, deliveryWeekdays }: SupplierProps) => {
+  const said = [
+    sendsWords(supplier),
+    postageWords(supplier, currency),
+    weatherWords(supplier),
+    heldWords(chances),
+    arrivesWords(supplier),
+    wrongDayWords(supplier, chances, deliveryWeekdays),
+    supplier.notes,
+  ].filter((words) => words !== '');
+  return (
+    <section aria-labelledby="how-head">
+      <h2 id="how-head">How they send</h2>
+      {said.map((words) => (
+        <p>{words}</p>
+      ))}
+    </section>
+  );
+};
+
+const ROWS = 6;
+
+const NextParcels = ({ supplier, chances }: SupplierProps) => {
+  if (chances.next.length === 0 || supplier.kind === 'shop') return null;
+  const cells = ({ orderBy, sent, comes }: Dispatch) => [orderBy, sent, comes].map(shortDay);
+  return (
+    <section aria-labelledby="next-head">
+      <h2 id="next-head">The next parcels</h2>
+      <table class="compact">
+        <thead>
+          <tr>
+            {['Order by', 'Leaves', 'Comes'].map((head) => (
+              <th scope="col">{head}</th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {chances.next.slice(0, ROWS).map((dispatch) => (
+            <tr>
+              {cells(dispatch).map((day) => (
+                <td>{day}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+};
+
+const Holidays = ({ supplier, forms }: SupplierProps) => {
+  const { code, holidays, kind } = supplier;
+  const entry = entryOf(forms, 'holiday');
+  return (
+    <section aria-labelledby="holidays-head">
+      <h2 id="holidays-head">{kind === 'shop' ? 'Closed' : 'Days without sending'}</h2>
+      {holidays.length === 0 ? <p>None known.</p> : null}
+      <ul class="lines">
+        {holidays.map(({ from, to }) => (
+          <li>
+            {dayRange(from, to)}
+            <PostForm
+              entry={entryOf(forms, `holiday-${from}-${to}`)}
+              action={paths.supplierAct(code, 'holidays/remove')}
+              class="inline"
+            >
+              <input type="hidden" name="from" value={civilDate(from)} />
+              <input type="hidden" name="to" value={civilDate(to)} />
+              <button type="submit" class="quiet small">
+                Remove<span class="unseen"> {dayRange(from, to)}</span>
+              </button>
+            </PostForm>
+          </li>
+        ))}
+      </ul>
+      <ActForm
+        entry={entry}
+        action={paths.supplierAct(code, 'holidays')}
+        title={kind === 'shop' ? 'Add days it is closed' : 'Add holidays of theirs'}
+        button="Add them"
+      >
+        <Field entry={entry} name="from" label="First day" type="date" required />
+        <Field entry={entry} name="to" label="Last day" type="date" required />
+      </ActForm>
+    </section>
+  );
+};
