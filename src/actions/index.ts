@@ -65,6 +65,7 @@ export { orderLate } from './order-late.ts';
 export type { Done } from './perform.ts';
 export { placeBin } from './place-bin.ts';
 export { placeOrder } from './place-order.ts';
+export { placeOrders } from './place-orders.ts';
 export { planChange } from './plan-change.ts';
 export { pullSac } from './pull-sac.ts';
 export { quarantine } from './quarantine.ts';

@@ -3,6 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import type { Context, Hono } from 'hono';
 import { PlanPage, PlanPart, type PlanShown } from '../../../views/pages/plan.tsx';
 import { ProgressPart } from '../../../views/pages/plan-working.tsx';
+import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type PlanAsked, planAt } from '../../../views/plan-address.ts';
 import { askPlan, keptPlan, planName } from '../../actions/index.ts';
@@ -11,15 +12,18 @@ import type { Result } from '../../husbandry/result.ts';
 import { settings } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
+import { applyPlan } from './plan-apply.ts';
 import { type AskedPlan, planAskedIn } from './plan-asked.ts';
 import { lineNames, shownFresh, shownLast, wishLines, workingOf } from './plan-told.ts';
-import { valuesIn } from './posted.ts';
+import { posted, valuesIn } from './posted.ts';
+import { anyText } from './typed.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function planPageRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.plan, (c) => showPlan(house, c));
   app.get(paths.planProgress, (c) => showProgress(house, c));
   app.post(paths.planCancel, (c) => cancelPlan(house, c));
+  app.post(paths.planApply, applying(house));
 }
 
 type Naming = (key: string) => string;
@@ -37,35 +41,55 @@ export async function askedIn(house: House, here: Visit, query: URLSearchParams)
 
 export const queryIn = (c: Context): URLSearchParams => new URL(c.req.url).searchParams;
 
-async function showPlan(house: House, c: Context): Promise<Response> {
-  const here = await visit(house, c);
-  const { asked, question, problems, moved, naming } = await askedIn(house, here, queryIn(c));
+/** The question of the page stands in the form. */
+function applying(house: House) {
+  const askedOf = (here: Visit, asked: string) => askedIn(house, here, new URLSearchParams(asked));
+  return posted(house, {
+    form: () => 'plan-apply',
+    shape: () => ({ asked: anyText, revision: anyText }),
+    act: async ({ asked }, { c, formId }) => {
+      const here = await visit(house, c);
+      return applyPlan(house, here, await askedOf(here, asked), formId);
+    },
+    next: () => paths.plan,
+    again: (c, refused) => showPlan(house, c, refused),
+  });
+}
+
+async function showPlan(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
+  const here = await visit(house, c, { refused });
+  const query = refused === null ? queryIn(c) : new URLSearchParams(refused.values.asked);
+  const { asked, question, problems, moved, naming } = await askedIn(house, here, query);
   if (moved && question !== null) return c.redirect(planAt(asked), 303);
   const shown =
     question === null
       ? await shownLast(house, here, asked, { amiss: problems.wishes ?? null })
-      : await shownFor(house, here, { question, wait: c.req.query('wait'), rest: c.req.query('rest') });
+      : await shownFor(house, here, { question, refused, wait: query.has('wait'), rest: query.has('rest') });
   const wishes = wishLines(asked.wishes, naming);
   return page(
     c,
     PlanPage({ shell: here.shell, asked, problems, wishes, shown }),
-    statusOf(question === null),
+    statusOf(question === null || refused !== null),
   );
 }
 
 interface Wanted {
   readonly question: PlanQuestion;
   /** Said where the keeper waits for it, or has stopped it. */
-  readonly wait: string | undefined;
-  readonly rest: string | undefined;
+  readonly wait: boolean;
+  readonly rest: boolean;
+  /** The form that was refused: said above where it is not shown any more. */
+  readonly refused: Refused | null;
 }
 
-async function shownFor(house: House, here: Visit, { question, wait, rest }: Wanted): Promise<PlanShown> {
+async function shownFor(house: House, here: Visit, wanted: Wanted): Promise<PlanShown> {
+  const { question, wait, rest, refused } = wanted;
   const kept = await keptPlan(house.context, question, here.snapshot);
   if (kept !== null) return shownFresh(kept, question, here);
-  if (wait !== undefined) return shownAs(house, here, question, await planOf(house, here, question));
-  if (rest !== undefined) return shownLast(house, here, question, { makeAt: planAt(question) });
-  return shownLast(house, here, question, { working: workingOf(house, here, question) });
+  if (wait) return shownAs(house, here, question, await planOf(house, here, question));
+  if (rest) return shownLast(house, here, question, { makeAt: planAt(question) });
+  const amiss = refused?.problems[''] ?? null;
+  return shownLast(house, here, question, { working: workingOf(house, here, question), amiss });
 }
 
 const planOf = ({ context, answering }: House, { snapshot }: Visit, question: PlanQuestion) =>

@@ -134,6 +134,7 @@ const WRITES = [
   '/larder/new',
   '/larder/colony-start',
   '/plan/cancel',
+  '/plan/apply',
   '/plan/what-if/cancel',
   '/larder/:code/edit',
   ...['count', 'look', 'weigh', 'size', 'discard', 'move', 'cup-look', 'close'].map(

@@ -1,9 +1,10 @@
 /** The plan's page over the door: the plan asked for, wishes in its address, what contradicts, and the last good plan meanwhile. */
 import { expect, test } from 'vitest';
-import { addRoom, askPlan } from '../../../src/actions/index.ts';
-import type { PlanAnswer, PlanQuestion } from '../../../src/husbandry/plan/index.ts';
+import { addRoom, askPlan, loadSnapshot, placeOrders, undo } from '../../../src/actions/index.ts';
+import type { PlanAnswer, PlanLine, PlanQuestion } from '../../../src/husbandry/plan/index.ts';
 import { ok } from '../../../src/husbandry/result.ts';
 import { filledHome, type Home } from '../../support/house.ts';
+import { sellsPrey } from '../../support/sellers.ts';
 import { good } from '../../support/store-at.ts';
 import { plan } from '../../support/view-plan.ts';
 
@@ -118,4 +119,80 @@ test('a harvest of the plan opens the bin’s own form, filled in', async () => 
   const html = await see('/larder/B1?heads=40&sizeClass=acheta-domesticus%7Cmedium&begin=harvest');
   expect(html).toMatch(/<details class="act-form" open=""><summary>Harvested<\/summary>/);
   expect(html).toMatch(/id="harvest-heads"[^>]*value="40"/);
+});
+
+/** Today is Friday 4 October: ordered today, sent on Saturday or Monday; and one after Sunday, which is planned anew. */
+async function orderingHome(): Promise<Home> {
+  const home = await filledHome();
+  await sellsPrey(home.room.store);
+  const { today } = home.room.clock();
+  const order = plan.lines.find((line) => line.what === 'order')!;
+  const sentOn = (sent: number, bin: string | null) =>
+    ({
+      ...order,
+      key: `order F1 ${sent}`,
+      species: 'acheta-domesticus',
+      offer: 'F1',
+      parcel: `S1 ${sent}`,
+      packs: 3,
+      heads: 300,
+      actBy: sent - 1,
+      sent,
+      comes: sent + 2,
+      bin,
+    }) as PlanLine;
+  const lines = [sentOn(today + 1, 'B1'), sentOn(today + 2, null), sentOn(today + 3, 'B1')];
+  const revision = await home.acts();
+  const made = { ...plan, lines: lines.filter(({ actBy }) => actBy !== today + 1), revision, day: today };
+  good(await askPlan(home.room, TWELVE_WEEKS, { answering: async () => ok(made as never) }));
+  return home;
+}
+
+test('the orders of this week are placed by one button, in one step, and not those after Sunday', async () => {
+  const home = await orderingHome();
+  const shown = plain(await home.see('/plan'));
+  expect(shown).toContain('300 small house crickets from Hill Farm Feeders, today');
+  expect(shown).toContain('Writes 1 order down as placed');
+  const before = await home.acts();
+  const sent = await home.send('/plan/apply', { asked: 'weeks=12' });
+  expect([sent.status, sent.headers.get('location')]).toEqual([303, '/plan']);
+  expect(await home.acts()).toBe(before + 1);
+  const html = await home.see('/plan');
+  expect(html).toContain('Ordered from “Hill Farm Feeders”: 300 house crickets');
+  expect(html).toContain('before the last 1 change');
+  expect(html).not.toContain('Apply the plan’s orders');
+});
+
+test('a plan of a room that has changed since is not applied, and the page says why', async () => {
+  const home = await orderingHome();
+  good(await addRoom(home.room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  const before = await home.acts();
+  const sent = await home.send('/plan/apply', { asked: 'weeks=12' });
+  expect(sent.status).toBe(422);
+  expect(await sent.text()).toContain(
+    'Something has changed since this plan was made, so nothing was ordered.',
+  );
+  expect(await home.acts()).toBe(before);
+});
+
+test('several orders at once are one act; if one cannot be, none is placed', async () => {
+  const home = await filledHome();
+  await sellsPrey(home.room.store);
+  const order = (sentDay: string) => ({
+    supplier: 'S1',
+    sentDay,
+    lines: [{ offer: 'F1', packs: 2, bin: 'B1' }],
+  });
+  const before = await home.acts();
+  const late = await placeOrders(home.room, {
+    orders: [order(home.room.date(1)), order(home.room.date(-1))],
+  });
+  expect(late.ok).toBe(false);
+  expect(await home.acts()).toBe(before);
+  const { act } = good(
+    await placeOrders(home.room, { orders: [order(home.room.date(1)), order(home.room.date(3))] }),
+  );
+  expect((await loadSnapshot(home.room)).deliveries).toHaveLength(3);
+  good(await undo(home.room, { act }));
+  expect((await loadSnapshot(home.room)).deliveries).toHaveLength(1);
 });
