@@ -1,4 +1,5 @@
 /** Props of the plan and its what ifs, from an invented market and twelve weeks of an invented room. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type Market, noMarket, type Offer, type Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
 import type { PlanProps, PlanTold } from '../../views/pages/plan.tsx';
@@ -70,7 +71,7 @@ const reason: Reason = {
 const order = (week: number, of: Partial<Extract<PlanLine, { what: 'order' }>> = {}): PlanLine => {
   const sent = TODAY + week * DAYS_PER_WEEK + 3;
   return {
-    key: `order O1 ${sent}`,
+    key: `order:O1@${civilDate(sent)}`,
     what: 'order',
     actBy: sent - 1,
     species: 'gryllodes',
@@ -97,7 +98,7 @@ const base = { cents: 0, minutes: 15, pinned: false, reason } as const;
 const lines: readonly PlanLine[] = [
   ...[0, 2, 4, 6, 8].map((week) => order(week)),
   order(0, {
-    key: 'order O2',
+    key: 'order:O2@2026-11-25',
     offer: 'O2',
     species: 'acheta',
     heads: 60,
@@ -107,7 +108,7 @@ const lines: readonly PlanLine[] = [
     reason: { ...reason, makesLittleDifference: true, centsPerEaten: 14.2 },
   }),
   order(1, {
-    key: 'order O3',
+    key: 'order:O3@2026-11-30',
     supplier: 'S2',
     parcel: 'S2 1',
     offer: 'O3',
@@ -121,7 +122,7 @@ const lines: readonly PlanLine[] = [
   }),
   {
     ...base,
-    key: 'harvest B2 1',
+    key: 'harvest:B2:medium@2026-11-30',
     what: 'harvest',
     actBy: TODAY + 13,
     day: TODAY + 8,
@@ -133,7 +134,7 @@ const lines: readonly PlanLine[] = [
   },
   {
     ...base,
-    key: 'harvest B2 5',
+    key: 'harvest:B2:medium@2026-12-28',
     what: 'harvest',
     actBy: TODAY + 40,
     day: TODAY + 36,
@@ -146,7 +147,7 @@ const lines: readonly PlanLine[] = [
   },
   {
     ...base,
-    key: 'cull B2 males',
+    key: 'cull:B2:males@2026-12-14',
     what: 'cull',
     actBy: TODAY + 22,
     day: TODAY + 22,
@@ -161,7 +162,7 @@ const lines: readonly PlanLine[] = [
   ...[0, 3, 6].map(
     (week): PlanLine => ({
       ...base,
-      key: `start hydei ${week}`,
+      key: `start:hydei@${civilDate(TODAY + week * DAYS_PER_WEEK + 1)}`,
       what: 'start',
       actBy: TODAY + week * DAYS_PER_WEEK + 1,
       day: TODAY + week * DAYS_PER_WEEK + 1,
@@ -295,8 +296,8 @@ export const planProps: PlanProps = {
 };
 
 const wishes = [
-  { key: 'order O2', wish: 'pin', amount: 2 },
-  { key: 'harvest B2 1', wish: 'forbid', amount: null },
+  { key: 'order:O2@2026-11-25', wish: 'pin', amount: 2 },
+  { key: 'harvest:B2:medium@2026-11-30', wish: 'forbid', amount: null },
 ] as const;
 
 /** An older plan, while the one with wishes is being made; and one that falls short. */
@@ -304,8 +305,16 @@ export const planWorkingProps: PlanProps = {
   ...planProps,
   asked: { weeks: WEEKS, wishes },
   wishes: [
-    { key: 'order O2', words: 'Pinned at 2 packs: Order 60 large house crickets from Marrowgate Feeders' },
-    { key: 'harvest B2 1', words: 'Forbidden: Harvest 40 dubia roaches of 12–19 mm from Roach tub' },
+    {
+      key: 'order:O2@2026-11-25',
+      words: 'Pinned at 2: large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
+      unmet: true,
+    },
+    {
+      key: 'start:hydei@2026-11-23',
+      words: 'Forbidden: cups of large fruit flies on Mon 23 Nov',
+      unmet: false,
+    },
   ],
   shown: {
     ...planProps.shown,
@@ -350,9 +359,9 @@ const warmerPlan: PlanAnswer = {
   ...plan,
   lines: [
     ...lines
-      .filter(({ key }) => key !== 'harvest B2 5')
+      .filter(({ key }) => key !== 'harvest:B2:medium@2026-12-28')
       .map((line) =>
-        line.key === 'order O2' && line.what === 'order' ? { ...line, packs: 3, heads: 90 } : line,
+        line.key === 'order:O2@2026-11-25' && line.what === 'order' ? { ...line, packs: 3, heads: 90 } : line,
       ),
     order(9, { packs: 6, heads: 600, cents: 1740 }),
   ],

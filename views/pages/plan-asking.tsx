@@ -10,9 +10,12 @@ export const WishList = ({ asked, wishes }: PlanProps) =>
     <section class="plan-wishes" aria-labelledby="plan-wishes">
       <h2 id="plan-wishes">Your wishes</h2>
       <ul class="lines">
-        {wishes.map(({ key, words }) => (
+        {wishes.map(({ key, words, unmet }) => (
           <li>
-            <span>{words}</span>
+            <span>
+              {words}
+              {unmet ? <strong class="plan-unmet">. It cannot be had so: it is left out</strong> : null}
+            </span>
             <a class="button small quiet" href={planAt(withoutWish(asked, key))}>
               Take it back<span class="unseen">: {words}</span>
             </a>

@@ -7,7 +7,7 @@ import { paths } from '../paths.ts';
 import { planAt, planQuery, wishing, withoutWish } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
 import { reasonWords } from './plan-reasons.ts';
-import { amountOf, amountUnit, byWhen, isOrder, lineCourse, lineTitle } from './plan-words.ts';
+import { amountOf, amountUnit, byWhen, canBeWished, isOrder, lineCourse, lineTitle } from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
@@ -84,7 +84,7 @@ const Line = ({ line, told }: LineProps) => (
         {ACCEPT[line.what]}
         <Unseen {...{ line, told }} />
       </a>
-      <Wishes line={line} told={told} />
+      {canBeWished(line) ? <Wishes line={line} told={told} /> : null}
     </div>
   </li>
 );

@@ -56,6 +56,7 @@ export function provenWords({ made, gap, trouble }: PlanAnswer): string {
       ? 'How near it comes to the cheapest there is was not proven: the bound is unknown.'
       : `It is proven to cost no more than ${shareText(gap)} above the cheapest there is.`;
   if (made === 'programme') return bound;
-  const why = trouble === null ? '' : `, because ${trouble.replace(/\.$/, '')}`;
+  const why =
+    trouble === null ? '' : `: ${trouble.charAt(0).toLowerCase()}${trouble.slice(1).replace(/\.$/, '')}`;
   return `This plan was made by rule${why}. It can be carried out. ${bound}`;
 }

@@ -1,5 +1,5 @@
 /** The plan in words: its headline, its lines, by when. */
-import type { DayNumber } from '../../src/husbandry/calendar.ts';
+import { type DayNumber, parseCivilDate } from '../../src/husbandry/calendar.ts';
 import type { Market } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
@@ -116,6 +116,23 @@ export const amountOf = (line: PlanLine): number => {
 
 export const amountUnit = (line: PlanLine): string =>
   ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups' })[line.what];
+
+/** Harvests and culls follow from what is eaten and from what grows: wishes are about what is bought or started. */
+export const canBeWished = ({ what }: PlanLine): boolean => what === 'order' || what === 'start';
+
+const KEY = /^(order|start):([^:@]+)@(\d{4}-\d{2}-\d{2})$/;
+
+/** What a line is called by its key alone, whether or not it is in a plan: 'small house crickets from Marrowgate Feeders, sent Wed 25 Nov'. */
+export function keyWords(key: string, { names, market }: PlanNames): string {
+  const [, what, code = '', date = ''] = KEY.exec(key) ?? [];
+  const day = parseCivilDate(date);
+  if (!day.ok) return key;
+  if (what === 'start') return `cups of ${preyName(names.species, code)} on ${shortDay(day.value)}`;
+  const offer = market.offers.find((each) => each.code === code);
+  if (offer === undefined) return `an offer no longer here, sent ${shortDay(day.value)}`;
+  const prey = `${offer.size} ${preyName(names.species, offer.species)}`;
+  return `${prey} from ${supplierName(market, offer.supplier)}, sent ${shortDay(day.value)}`;
+}
 
 /** The rest of a line: packs, when it comes, how long it yields. */
 export function lineCourse(line: PlanLine): string {

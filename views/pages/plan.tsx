@@ -48,8 +48,8 @@ export interface PlanProps {
   readonly asked: PlanAsked;
   /** What is wrong with the address, by field. */
   readonly problems: Readonly<Record<string, string>>;
-  /** Wishes in words. */
-  readonly wishes: readonly { readonly key: string; readonly words: string }[];
+  /** Wishes in words; unmet where the plan that was asked for is there and could not do it. */
+  readonly wishes: readonly { readonly key: string; readonly words: string; readonly unmet: boolean }[];
   readonly shown: PlanShown;
 }
 

@@ -26,17 +26,9 @@ export function planPageRoutes(app: Hono<DoorEnv>, house: House): void {
   app.post(paths.planApply, applying(house));
 }
 
-type Naming = (key: string) => string;
-
-interface Asking extends AskedPlan {
-  readonly naming: Naming;
-}
-
-export async function askedIn(house: House, here: Visit, query: URLSearchParams): Promise<Asking> {
-  const { planWeeks } = await house.context.store.ask(settings);
-  const { asked } = planAskedIn(query, planWeeks, (key) => key);
-  const naming = await lineNames(house, here, asked.weeks);
-  return { ...planAskedIn(query, planWeeks, naming), naming };
+async function askedIn({ context }: House, here: Visit, query: URLSearchParams): Promise<AskedPlan> {
+  const { planWeeks } = await context.store.ask(settings);
+  return planAskedIn(query, planWeeks, lineNames(here));
 }
 
 export const queryIn = (c: Context): URLSearchParams => new URL(c.req.url).searchParams;
@@ -59,13 +51,13 @@ function applying(house: House) {
 async function showPlan(house: House, c: Context, refused: Refused | null = null): Promise<Response> {
   const here = await visit(house, c, { refused });
   const query = refused === null ? queryIn(c) : new URLSearchParams(refused.values.asked);
-  const { asked, question, problems, moved, naming } = await askedIn(house, here, query);
+  const { asked, question, problems, moved } = await askedIn(house, here, query);
   if (moved && question !== null) return c.redirect(planAt(asked), 303);
   const shown =
     question === null
       ? await shownLast(house, here, asked, { amiss: problems.wishes ?? null })
       : await shownFor(house, here, { question, refused, wait: query.has('wait'), rest: query.has('rest') });
-  const wishes = wishLines(asked.wishes, naming);
+  const wishes = wishLines(asked.wishes, here, shown);
   return page(
     c,
     PlanPage({ shell: here.shell, asked, problems, wishes, shown }),

@@ -1,7 +1,7 @@
 /** A plan as its page tells it: the one asked for, or the last good one with its age. */
 import { sentenceCase } from '../../../views/format.ts';
 import type { PlanShown, PlanTold } from '../../../views/pages/plan.tsx';
-import { lineTitle } from '../../../views/pages/plan-words.ts';
+import { amountOf, keyWords } from '../../../views/pages/plan-words.ts';
 import type { Working } from '../../../views/pages/plan-working.tsx';
 import { entryOf } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -65,10 +65,11 @@ export async function shownLast(
 }
 
 /** Whether a plan was made with these wishes: its lines say which are pinned, and what is forbidden is not in it. */
-const hasWishes = ({ lines }: PlanAnswer, { wishes }: PlanAsked): boolean =>
-  wishes.every(({ key, wish }) => {
+const hasWishes = ({ lines }: PlanAnswer, { wishes }: Pick<PlanAsked, 'wishes'>): boolean =>
+  wishes.every(({ key, wish, amount }) => {
     const line = lines.find((each) => each.key === key);
-    return wish === 'pin' ? line?.pinned === true : line === undefined;
+    if (wish === 'forbid') return line === undefined;
+    return line?.pinned === true && (amount === null || amountOf(line) === amount);
   });
 
 /** The plan asked for is being made: how far it is, and how it is stopped. */
@@ -83,16 +84,20 @@ export function workingOf({ underWay }: House, here: Visit, question: PlanQuesti
   };
 }
 
-/** What lines are called, by key: those of the last plan; a line that is not in it is called by its key. */
-export async function lineNames({ context }: House, here: Visit, weeks: number) {
-  const last = await lastPlan(context, { weeks, wishes: [], supposed: [] });
+/** What lines are called, by key. */
+export function lineNames(here: Visit) {
   const names = { names: here.names, unit: here.unit, market: marketOf(here) };
-  const titles = new Map(last?.lines.map((line) => [line.key, lineTitle(line, names)]));
-  return (key: string): string => titles.get(key) ?? key;
+  return (key: string): string => keyWords(key, names);
 }
 
-export const wishLines = (wishes: readonly Wish[], naming: (key: string) => string) =>
-  wishes.map((wish) => ({
+/** Wishes in words, and which of them the plan that was asked for does not keep. */
+export function wishLines(wishes: readonly Wish[], here: Visit, { told, age }: PlanShown) {
+  const naming = lineNames(here);
+  const isKept = (wish: Wish): boolean =>
+    told === null || age !== null || hasWishes(told.plan, { wishes: [wish] });
+  return wishes.map((wish) => ({
     key: wish.key,
     words: `${sentenceCase(wishWords(wish))}: ${naming(wish.key)}`,
+    unmet: !isKept(wish),
   }));
+}

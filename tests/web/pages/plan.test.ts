@@ -44,8 +44,9 @@ test('a plan that is kept is told at once, with the way to do, pin or forbid eac
   const html = plain(await see('/plan'));
   expect(html).toMatch(/<h1>Order 500 prey no longer known/);
   expect(html).toContain('Without it: 12 to 19 missed meals and €9.40 saved.');
-  expect(html).toContain('pin=order+O2%3A2');
-  expect(html).toContain('forbid=harvest+B2+1');
+  expect(html).toContain('pin=order%3AO2%402026-11-25%3A2');
+  expect(html).toContain('forbid=start%3Ahydei%402026-11-23');
+  expect(html).not.toContain('forbid=harvest');
   expect(html).toContain('/orders/new?supplier=S1&sent=2026-11-25&offer.O1=5&offer.O2=2');
   expect(html).toContain('proven to cost no more than 0.8 % above');
   expect(html).not.toContain('data-hx-trigger="load"');
@@ -73,12 +74,14 @@ test('a plan that was stopped is not begun again by itself, and the last good on
 });
 
 test('a line that is pinned and forbidden at once is named with both wishes; the last good plan stays', async () => {
-  const { app } = await plannedHome();
-  const answer = await app.request('/plan?pin=harvest+B2+1:20&forbid=harvest+B2+1');
+  const home = await plannedHome();
+  await sellsPrey(home.room.store);
+  const { app } = home;
+  const answer = await app.request('/plan?pin=order:F1@2024-10-07:20&forbid=order:F1@2024-10-07');
   expect(answer.status).toBe(422);
   const html = plain(await answer.text());
   expect(html).toMatch(
-    /“Harvest 40 prey no longer known of 12–19 mm from Large box” is pinned at 20 and forbidden at once; take one of the two back\./,
+    /“small house crickets from Hill Farm Feeders, sent Mon 7 Oct” is pinned at 20 and forbidden at once; take one of the two back\./,
   );
   expect(html).toContain('What to do, and why');
   expect(html).not.toContain('data-hx-trigger="load"');
@@ -101,17 +104,34 @@ test.each([
 
 test('another amount typed beside a line becomes a pin in the address', async () => {
   const { app } = await plannedHome();
-  const answer = await app.request('/plan?weeks=12&pin=order+O2:2&line=order+O2&amount=4');
-  expect([answer.status, answer.headers.get('location')]).toEqual([303, '/plan?weeks=12&pin=order+O2%3A4']);
+  const answer = await app.request(
+    '/plan?weeks=12&pin=order:O2@2026-11-25:2&line=order:O2@2026-11-25&amount=4',
+  );
+  expect([answer.status, answer.headers.get('location')]).toEqual([
+    303,
+    '/plan?weeks=12&pin=order%3AO2%402026-11-25%3A4',
+  ]);
 });
 
 test('wishes are listed in words with the way to take each back', async () => {
-  const { see } = await plannedHome();
-  const html = plain(await see('/plan?weeks=12&pin=harvest+B2+1:20&forbid=cull+B2+males'));
-  expect(html).toMatch(/Pinned at 20: Harvest 40 prey no longer known/);
-  expect(html).toMatch(/Forbidden: Cull 12 prey no longer known/);
-  expect(html).toContain('href="/plan?weeks=12&forbid=cull+B2+males"');
+  const home = await plannedHome();
+  await sellsPrey(home.room.store);
+  const html = plain(
+    await home.see('/plan?weeks=12&pin=order:F1@2024-10-07:3&forbid=start:drosophila-hydei@2024-10-06'),
+  );
+  expect(html).toContain('Pinned at 3: small house crickets from Hill Farm Feeders, sent Mon 7 Oct');
+  expect(html).toContain('Forbidden: cups of large fruit flies on Sun 6 Oct');
+  expect(html).toContain('href="/plan?weeks=12&forbid=start%3Adrosophila-hydei%402024-10-06"');
   expect(html).toContain('without your wishes');
+});
+
+test('a pin that the plan could not keep is said to be left out', async () => {
+  const home = await plannedHome();
+  const wishes = [{ key: 'order:O9@2024-10-07', wish: 'pin', amount: 3 }] as const;
+  const made = { ...plan, revision: await home.acts(), day: home.room.clock().today };
+  good(await askPlan(home.room, { ...TWELVE_WEEKS, wishes }, { answering: async () => ok(made as never) }));
+  const html = await home.see('/plan?weeks=12&pin=order:O9@2024-10-07:3');
+  expect(html).toContain('It cannot be had so: it is left out');
 });
 
 test('a harvest of the plan opens the bin’s own form, filled in', async () => {
