@@ -1,6 +1,6 @@
 /** Front door: what to order, harvest, cull and start in the coming weeks, and why. */
+export type { Estimate } from '../../maths/estimate.ts';
 export type {
-  Estimate,
   GroupCover,
   Obstacle,
   ObstacleKind,
@@ -14,3 +14,4 @@ export type {
 } from './answer.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
+export { supposing } from './supposing.ts';

@@ -19,21 +19,31 @@ export { type BinGoes, binsGo } from './bin-goes.ts';
 export { binRemarks, keepsTo } from './bin-remarks.ts';
 export { type BinToday, binToday } from './bin-today.ts';
 export { afterBox, type BoxAnswer, type BoxLine } from './box-came.ts';
-export { type CoverOptions, horizonOf } from './cover.ts';
+export {
+  type CoverOptions,
+  type CoverOptions,
+  horizonOf,
+  horizonOf,
+  type Judged,
+  judge,
+  type Kept,
+} from './cover.ts';
 export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
 export { type AtRisk, atRisk } from './crash-neighbours.ts';
 export type { StartNow } from './crash-starts.ts';
 export { type CupCalendar, cupCalendars } from './cup-calendar.ts';
 export { type DemandForecast, forecastDemand, type GroupDemand } from './demand.ts';
+export { demandRun, itemsOn } from './demand-run.ts';
 export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
 export { type UsedBin, usedBins } from './evening-use.ts';
 export { binNow, type Holding, holdingOf } from './holding.ts';
+export { nothingLaid } from './laid.ts';
 export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export type { ShortGroup } from './short-since.ts';
-export type { Setting } from './stock-bin.ts';
+export type { Setting, Setting, StockBin } from './stock-bin.ts';
 export { sundayCheck } from './sunday.ts';
 export { type HatchWave, hatchWave } from './wave.ts';
 export { type WeekAhead, type WeekGroup, type WeeksAnswer, weeksAhead } from './weeks-ahead.ts';
