@@ -3,7 +3,16 @@
 import { type DayNumber, weekday } from '../src/husbandry/calendar.ts';
 import type { Dispatch, Supplier } from '../src/husbandry/orders/index.ts';
 import { money } from './format/money.ts';
-import { counted, DAY_OPTIONS, listed, longDay, percent, shortDay, WEEKDAYS } from './format.ts';
+import {
+  counted,
+  DAY_OPTIONS,
+  listed,
+  longDay,
+  percent,
+  sentenceCase,
+  shortDay,
+  WEEKDAYS,
+} from './format.ts';
 
 /** The chances to order from one supplier in the time looked ahead. */
 export interface Chances {
@@ -14,20 +23,23 @@ export interface Chances {
 }
 
 /** 'today', 'tomorrow', 'Thu 27 Nov'. */
-export const soonDay = (day: DayNumber, today: DayNumber): string =>
+const soonDay = (day: DayNumber, today: DayNumber): string =>
   day === today ? 'today' : day === today + 1 ? 'tomorrow' : shortDay(day);
 
-const byTime = ({ cutOffTime }: Supplier): string => (cutOffTime === null ? '' : `, ${cutOffTime}`);
+/** 'today before 12:00', 'by Sun 4 Oct, 12:00'. */
+function byWhen({ cutOffTime }: Supplier, day: DayNumber, today: DayNumber): string {
+  if (day === today) return cutOffTime === null ? 'today' : `today before ${cutOffTime}`;
+  return `by ${soonDay(day, today)}${cutOffTime === null ? '' : `, ${cutOffTime}`}`;
+}
 
-/** 'Order by Sun 4 Oct, 12:00, and it comes on Wed 7 Oct', 'Open today'. */
+/** 'order by Sun 4 Oct, 12:00, and it comes on Wed 7 Oct', 'open today'. */
 export function nextWords(supplier: Supplier, { next, weeks }: Chances, today: DayNumber): string {
   const [first] = next;
   if (supplier.kind === 'shop')
-    return first === undefined
-      ? `Not open in ${counted(weeks, 'week')}`
-      : `Open ${soonDay(first.sent, today)}`;
-  if (first === undefined) return `Sends nothing in the next ${counted(weeks, 'week')}`;
-  return `Order by ${soonDay(first.orderBy, today)}${byTime(supplier)}, and it comes ${onDay(first.comes, today)}`;
+    return first === undefined ? `not open in ${counted(weeks, 'week')}` : `open ${onDay(first.sent, today)}`;
+  if (first === undefined) return `sends nothing in the next ${counted(weeks, 'week')}`;
+  const { orderBy, comes } = first;
+  return `order ${byWhen(supplier, orderBy, today)}, and it comes ${onDay(comes, today)}`;
 }
 
 const onDay = (day: DayNumber, today: DayNumber): string =>
@@ -37,7 +49,7 @@ const onDay = (day: DayNumber, today: DayNumber): string =>
 export function afterThatWords(supplier: Supplier, { next }: Chances, today: DayNumber): string {
   const [first, second] = next;
   if (supplier.kind === 'shop' || first?.orderBy !== today || second === undefined) return '';
-  return `After that: order by ${soonDay(second.orderBy, today)}${byTime(supplier)}, for ${longDay(second.comes)}.`;
+  return `After that: order ${byWhen(supplier, second.orderBy, today)}, for ${longDay(second.comes)}.`;
 }
 
 /** 'The weather holds what would leave on Mon 5 Oct; a parcel ordered before leaves on Mon 12 Oct.' */
@@ -86,7 +98,7 @@ export function postageWords({ kind, postage, minimumCents }: Supplier, currency
   const least = minimumCents > 0 ? [`orders from ${money(minimumCents, currency)}`] : [];
   const sent = kind === 'shop' ? [] : [parts.length === 0 ? 'no postage' : `postage ${listed(parts)}${free}`];
   const said = [...sent, ...least].join('; ');
-  return said === '' ? '' : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return said === '' ? '' : `${sentenceCase(said)}.`;
 }
 
 /** 'Holds parcels below -2 °C and above 32 °C, for 5 days at most.'; empty without limits. */
@@ -116,13 +128,13 @@ export function arrivesWords({
   ];
   const claim = claimHours === null ? [] : [`dead prey is claimed within ${counted(claimHours, 'hour')}`];
   const said = [...(shares.length === 0 ? [] : [`you say ${listed(shares)}`]), ...claim].join('; ');
-  return said === '' ? '' : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return said === '' ? '' : `${sentenceCase(said)}.`;
 }
 
 /** A parcel that comes on a day on which none can come here, as the settings have it. */
 export function wrongDayWords({ kind }: Supplier, { next }: Chances, comesOn: readonly boolean[]): string {
   const odd = kind === 'shop' ? undefined : next.find(({ comes }) => comesOn[weekday(comes)] === false);
-  return odd === undefined
-    ? ''
-    : `What leaves on ${shortDay(odd.sent)} comes on ${longDay(odd.comes)}, a day on which no parcel can come as you have set it.`;
+  if (odd === undefined) return '';
+  const name = WEEKDAYS[weekday(odd.comes)];
+  return `What leaves on ${shortDay(odd.sent)} comes on ${shortDay(odd.comes)}; but by your settings no parcel comes on a ${name}.`;
 }

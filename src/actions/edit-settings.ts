@@ -41,8 +41,10 @@ export const editSettings = action({
   body: async ({ tx }, { formId: _, demo, away, notAway, spell, noSpell, purse: money, ...given }) => {
     const now = await tx.ask(settings);
     const absences = absencesWith(now, given.absences, { away, notAway });
-    const inOrder = forwardsAll([...(absences ?? []), ...(spell === undefined ? [] : [spell])]);
+    const inOrder = forwardsAll(absences ?? [], 'absences');
     if (!inOrder.ok) return inOrder;
+    const spellInOrder = spell === undefined ? ok(null) : forwards(spell, 'spell');
+    if (!spellInOrder.ok) return spellInOrder;
     const purse = money === undefined ? ok(undefined) : purseOf(money);
     if (!purse.ok) return purse;
     const weather = weatherWith(now, { spell, noSpell });
@@ -80,9 +82,9 @@ function weatherWith({ weather }: Settings, { spell, noSpell }: Weather) {
   return withDays(left, { add: spell, drop: undefined });
 }
 
-function forwardsAll(days: readonly DayRange[]): Result<null> {
+function forwardsAll(days: readonly DayRange[], field: string): Result<null> {
   const backwards = days.find(({ from, to }) => from > to);
-  return backwards === undefined ? ok(null) : forwards(backwards, 'from');
+  return backwards === undefined ? ok(null) : forwards(backwards, field);
 }
 
 const WORDS: Readonly<Record<string, string>> = {

@@ -8,15 +8,12 @@ const DIGITS = 2;
 export const money = (cents: Cents, currency: string): string =>
   new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(cents / PER_UNIT);
 
-/** '€0.024', with two figures at least that say something; '€1.20' where that is enough. */
+/** '€0.024' or '€0.20': two figures that say something; '€1.20' from a whole unit on. */
 export function headPrice(cents: number, currency: string): string {
-  const small = cents > 0 && cents < PER_UNIT;
-  const figures = small ? Math.max(DIGITS, DIGITS - 1 - Math.floor(Math.log10(cents / PER_UNIT))) : undefined;
-  return new Intl.NumberFormat('en-GB', {
-    style: 'currency',
-    currency,
-    ...(figures === undefined ? {} : { minimumFractionDigits: DIGITS, maximumFractionDigits: figures }),
-  }).format(cents / PER_UNIT);
+  if (cents <= 0 || cents >= PER_UNIT) return money(cents, currency);
+  const figures = Math.max(DIGITS, DIGITS - 1 - Math.floor(Math.log10(cents / PER_UNIT)));
+  const digits = { minimumFractionDigits: figures, maximumFractionDigits: figures };
+  return new Intl.NumberFormat('en-GB', { style: 'currency', currency, ...digits }).format(cents / PER_UNIT);
 }
 
 /** '12.50', as it is typed. */

@@ -134,26 +134,24 @@ const Pack = ({ entry, offer, currency }: PartProps) => {
   );
 };
 
-const Break = ({
-  entry,
-  row,
-  price,
-}: {
-  entry: FormEntry;
-  row: number;
-  price: Offer['prices'][number] | undefined;
-}) => (
+interface BreakProps {
+  readonly entry: FormEntry;
+  readonly row: number;
+  readonly price: Offer['prices'][number] | undefined;
+}
+
+const Break = ({ entry, row, price }: BreakProps) => (
   <div class="pairs-of">
     <Field
       entry={entry}
       name={`from${row}`}
-      label="From packs"
+      label={`Price ${row}: from packs`}
       start={price === undefined ? '' : `${price.fromPacks}`}
     />
     <Field
       entry={entry}
       name={`price${row}`}
-      label="A pack"
+      label={`Price ${row}: a pack`}
       start={price === undefined ? '' : moneyTyped(price.packCents)}
     />
   </div>

@@ -1,10 +1,10 @@
 /** Money and the weather outside, for orders and the plan, and how far a plan looks ahead. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { Purse, WeatherSpell } from '../../src/husbandry/orders/index.ts';
 import { money, moneyTyped } from '../format/money.ts';
 import { counted, dayRange } from '../format.ts';
 import { ActForm } from '../partials/act.tsx';
-import { entryOf, Field, type Option, type PageForms, PostForm, Select } from '../partials/form.tsx';
+import { DayList } from '../partials/day-list.tsx';
+import { entryOf, Field, type Option, type PageForms, Select } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { degrees } from '../supplier-words.ts';
 
@@ -86,24 +86,9 @@ export const Weather = ({ forms, weather }: MoneyProps) => {
     <section aria-labelledby="weather-head">
       <h2 id="weather-head">The weather outside</h2>
       {weather.length === 0 ? <p>No cold or heat is expected; parcels come as their senders say.</p> : null}
-      <ul class="lines">
-        {weather.map(({ from, to, tempC }) => (
-          <li>
-            {degrees(tempC)}, {dayRange(from, to)}
-            <PostForm
-              entry={entryOf(forms, `weather-${from}-${to}`)}
-              action={paths.settingsAct('weather/remove')}
-              class="inline"
-            >
-              <input type="hidden" name="from" value={civilDate(from)} />
-              <input type="hidden" name="to" value={civilDate(to)} />
-              <button type="submit" class="quiet small">
-                Remove<span class="unseen"> {dayRange(from, to)}</span>
-              </button>
-            </PostForm>
-          </li>
-        ))}
-      </ul>
+      <DayList forms={forms} form="weather" action={paths.settingsAct('weather/remove')} days={weather}>
+        {({ from, to, tempC }) => `${degrees(tempC)}, ${dayRange(from, to)}`}
+      </DayList>
       <ActForm
         entry={entry}
         action={paths.settingsAct('weather')}

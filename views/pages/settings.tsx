@@ -4,7 +4,7 @@ import type { FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange, Room } from '../../src/husbandry/snapshot.ts';
 import { DAY_OPTIONS, type LengthUnit, listed, WEEKDAYS } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
-import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
+import { CheckButtons, RadioButtons, weekdaysTicked } from '../partials/choices.tsx';
 import { entryOf, Field, type Option, PostForm } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { ThemeForm } from '../partials/theme.tsx';
@@ -65,10 +65,6 @@ function headline({ feedingWeekdays }: FeedingCalendar): string {
   return `You feed on ${listed(days.map((day) => `${day}s`))}`;
 }
 
-/** The weekdays ticked: as typed when the form was refused. */
-const ticked = (typed: string | undefined, stored: readonly boolean[]): string[] =>
-  typed === undefined ? stored.flatMap((on, i) => (on ? [`${i}`] : [])) : typed.split(',');
-
 const FeedingDays = ({ forms, calendar }: SettingsProps) => {
   const entry = entryOf(forms, 'feeding');
   return (
@@ -80,7 +76,7 @@ const FeedingDays = ({ forms, calendar }: SettingsProps) => {
           name="weekday"
           legend="You feed on"
           options={DAY_OPTIONS}
-          checked={ticked(entry.values.weekday, calendar.feedingWeekdays)}
+          checked={weekdaysTicked(entry.values.weekday, calendar.feedingWeekdays)}
         />
         <button type="submit">Save</button>
       </PostForm>
@@ -99,7 +95,7 @@ const DeliveryDays = ({ forms, deliveryWeekdays, leadTimeDays }: SettingsProps) 
           name="weekday"
           legend="A parcel can come on"
           options={DAY_OPTIONS}
-          checked={ticked(entry.values.weekday, deliveryWeekdays)}
+          checked={weekdaysTicked(entry.values.weekday, deliveryWeekdays)}
         />
         <Field
           entry={entry}

@@ -5,7 +5,7 @@ import { inPercent } from '../../src/husbandry/units.ts';
 import { moneyTyped } from '../format/money.ts';
 import { DAY_OPTIONS } from '../format.ts';
 import type { Shell } from '../layout.tsx';
-import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
+import { CheckButtons, RadioButtons, weekdaysTicked } from '../partials/choices.tsx';
 import { entryOf, Field, type FormEntry, type PageForms } from '../partials/form.tsx';
 import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
@@ -45,6 +45,7 @@ export const SupplierFormPage = (props: SupplierFormProps) => {
       <Costs {...props} entry={entry} />
       <Weather {...props} entry={entry} />
       <Arrives {...props} entry={entry} />
+      <Field entry={entry} name="notes" label="Notes" start={supplier?.notes} />
     </RecordForm>
   );
 };
@@ -78,9 +79,6 @@ const Who = ({ entry, supplier }: PartProps) => (
   </>
 );
 
-const ticked = (typed: string | undefined, stored: readonly boolean[]): string[] =>
-  typed === undefined ? stored.flatMap((on, at) => (on ? [`${at}`] : [])) : typed.split(',');
-
 const When = ({ entry, supplier }: PartProps) => (
   <Group legend="When it comes">
     <CheckButtons
@@ -88,7 +86,7 @@ const When = ({ entry, supplier }: PartProps) => (
       name="weekday"
       legend="Parcels leave, or the shop is open, on"
       options={DAY_OPTIONS}
-      checked={ticked(entry.values.weekday, supplier?.dispatchWeekdays ?? [])}
+      checked={weekdaysTicked(entry.values.weekday, supplier?.dispatchWeekdays ?? [])}
     />
     <Field
       entry={entry}
@@ -207,6 +205,5 @@ const Arrives = ({ entry, supplier }: PartProps) => (
       start={`${supplier?.claimHours ?? ''}`}
       hint="Empty: not known."
     />
-    <Field entry={entry} name="notes" label="Notes" start={supplier?.notes} />
   </Group>
 );

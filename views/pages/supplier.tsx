@@ -1,12 +1,12 @@
 /** One supplier: the next parcels, what is offered at which price, how they send, their holidays. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { Dispatch, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
-import { dayRange, type LengthUnit, shortDay } from '../format.ts';
+import { dayRange, type LengthUnit, sentenceCase, shortDay } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, preyName } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
+import { DayList } from '../partials/day-list.tsx';
 import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
 import { Offers } from '../partials/offers.tsx';
 import { paths } from '../paths.ts';
@@ -51,7 +51,7 @@ export const SupplierPage = (props: SupplierProps) => {
           <a href={paths.suppliers}>Suppliers</a>
         </p>
         <h1>
-          {supplier.name}: {lowerFirst(nextWords(supplier, chances, shell.today))}
+          {supplier.name}: {nextWords(supplier, chances, shell.today)}
         </h1>
         <p>{afterThatWords(supplier, chances, shell.today)}</p>
         <p class="acts">
@@ -73,7 +73,7 @@ export const SupplierPage = (props: SupplierProps) => {
       <PostForm
         entry={entryOf(props.forms, 'close')}
         action={paths.supplierAct(supplier.code, 'close')}
-        class="form sheet"
+        class="form supplier-end"
       >
         <button type="submit" class="quiet">
           No longer buy from {supplier.name}
@@ -83,14 +83,12 @@ export const SupplierPage = (props: SupplierProps) => {
   );
 };
 
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
 const Cautions = ({ cautions, names }: SupplierProps) => (
   <>
     <p class="caution">{STOCK_CAUTION}</p>
     {cautions.map(({ species, text }) => (
       <p class="caution">
-        <a href={paths.prey(species)}>{preyName(names.species, species)}</a>: {text}
+        <a href={paths.prey(species)}>{sentenceCase(preyName(names.species, species))}</a>: {text}
       </p>
     ))}
   </>
@@ -182,31 +180,22 @@ const NextParcels = ({ supplier, chances }: SupplierProps) => {
   );
 };
 
-const Holidays = ({ supplier, forms }: SupplierProps) => {
-  const { code, holidays, kind } = supplier;
+const Holidays = ({ supplier, forms, shell }: SupplierProps) => {
+  const { code, kind } = supplier;
+  const holidays = supplier.holidays.filter(({ to }) => to >= shell.today);
   const entry = entryOf(forms, 'holiday');
   return (
     <section aria-labelledby="holidays-head">
       <h2 id="holidays-head">{kind === 'shop' ? 'Closed' : 'Days without sending'}</h2>
       {holidays.length === 0 ? <p>None known.</p> : null}
-      <ul class="lines">
-        {holidays.map(({ from, to }) => (
-          <li>
-            {dayRange(from, to)}
-            <PostForm
-              entry={entryOf(forms, `holiday-${from}-${to}`)}
-              action={paths.supplierAct(code, 'holidays/remove')}
-              class="inline"
-            >
-              <input type="hidden" name="from" value={civilDate(from)} />
-              <input type="hidden" name="to" value={civilDate(to)} />
-              <button type="submit" class="quiet small">
-                Remove<span class="unseen"> {dayRange(from, to)}</span>
-              </button>
-            </PostForm>
-          </li>
-        ))}
-      </ul>
+      <DayList
+        forms={forms}
+        form="holiday"
+        action={paths.supplierAct(code, 'holidays/remove')}
+        days={holidays}
+      >
+        {({ from, to }) => dayRange(from, to)}
+      </DayList>
       <ActForm
         entry={entry}
         action={paths.supplierAct(code, 'holidays')}

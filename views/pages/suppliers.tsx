@@ -2,19 +2,12 @@
 import type { Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
-import type { LengthUnit } from '../format.ts';
+import { type LengthUnit, listed, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
-import type { Names } from '../names.ts';
+import { type Names, preyName } from '../names.ts';
 import { Offers } from '../partials/offers.tsx';
 import { paths } from '../paths.ts';
-import {
-  afterThatWords,
-  type Chances,
-  heldWords,
-  nextWords,
-  sendsWords,
-  soonDay,
-} from '../supplier-words.ts';
+import { afterThatWords, type Chances, heldWords, nextWords, sendsWords } from '../supplier-words.ts';
 
 export interface SupplierView {
   readonly supplier: Supplier;
@@ -58,36 +51,40 @@ export const SuppliersPage = (props: SuppliersProps) => (
   </Layout>
 );
 
-/** By the parcel that comes first; else by the shop that is open first. */
+/** By the parcel that comes first of those who have something to sell; else by the shop that is open first. */
 function headline({ suppliers, shell: { today } }: SuppliersProps): string {
   if (suppliers.length === 0) return 'Nobody sells you prey yet';
-  const soonest = (kind: Supplier['kind']) =>
+  const soonest = (kind: Supplier['kind'], sells: boolean) =>
     suppliers
-      .filter(({ supplier, chances }) => supplier.kind === kind && chances.next.length > 0)
+      .filter(({ supplier, offers }) => supplier.kind === kind && offers.length > 0 === sells)
+      .filter(({ chances }) => chances.next.length > 0)
       .toSorted((a, b) => a.chances.next[0]!.comes - b.chances.next[0]!.comes)[0];
-  const parcel = soonest('parcel');
-  if (parcel !== undefined) {
-    const { orderBy, comes } = parcel.chances.next[0]!;
-    const { name, cutOffTime } = parcel.supplier;
-    const hour = cutOffTime === null ? '' : `, ${cutOffTime}`;
-    return `The next parcel: order from ${name} by ${soonDay(orderBy, today)}${hour}, it comes ${soonDay(comes, today)}`;
-  }
-  const shop = soonest('shop');
-  if (shop === undefined) return 'Nobody sends anything in the coming weeks';
-  return `${shop.supplier.name} is open ${soonDay(shop.chances.next[0]!.sent, today)}`;
+  const first =
+    soonest('parcel', true) ?? soonest('parcel', false) ?? soonest('shop', true) ?? soonest('shop', false);
+  if (first === undefined) return 'Nobody sends anything in the coming weeks';
+  const { supplier, chances } = first;
+  const words = nextWords(supplier, chances, today);
+  return supplier.kind === 'shop'
+    ? `${supplier.name}: ${words}`
+    : sentenceCase(words.replace('order ', `order from ${supplier.name} `));
 }
 
 const OneSupplier = (props: SuppliersProps & { view: SupplierView }) => {
   const { view, shell, unit, names, currency, sizes } = props;
   const { supplier, chances, offers } = view;
   const id = `supplier-${supplier.code}`;
+  const prey = [...new Set(offers.map(({ species }) => species))];
+  const sold = listed(prey.map((code) => preyName(names.species, code)));
   return (
     <section aria-labelledby={id} class="supplier">
       <h2 id={id}>
         <a href={paths.supplier(supplier.code)}>{supplier.name}</a>
       </h2>
       <p>
-        <strong>{nextWords(supplier, chances, shell.today)}.</strong>{' '}
+        <strong>
+          {sentenceCase(nextWords(supplier, chances, shell.today))}
+          {sold === '' ? '' : `: ${sold}`}.
+        </strong>{' '}
         {afterThatWords(supplier, chances, shell.today)} {heldWords(chances)}
       </p>
       <p class="note">{sendsWords(supplier)}</p>

@@ -25,7 +25,7 @@ export const Offers = (props: OffersProps) => (
           Size, {props.unit}
           <RulerHead unit={props.unit} />
         </th>
-        <th scope="col">Pack</th>
+        <th scope="col">Heads in a pack</th>
         <th scope="col">A pack, and one head</th>
       </tr>
     </thead>
@@ -63,7 +63,7 @@ const OfferRow = ({ offer, names, unit, currency, sizes }: RowProps) => {
         />
         <small>{length}</small>
       </td>
-      <td data-label="Pack">
+      <td data-label="Heads in a pack">
         {packHeads}
         {mostPacks === null ? null : <small>{mostPacks} packs at most</small>}
       </td>
@@ -90,6 +90,7 @@ const Prices = ({ offer, currency }: { offer: Offer; currency: string }) => (
         {fromPacks > 1 ? `from ${fromPacks} packs ` : ''}
         {money(packCents(offer, fromPacks), currency)},{' '}
         <strong>{headPrice(headCents(offer, fromPacks), currency)}</strong> each
+        {headCents(offer, fromPacks) > headCents(offer, fromPacks - 1) ? ', dearer than fewer packs' : ''}
       </li>
     ))}
   </ul>

@@ -21,8 +21,6 @@ export { type BinToday, binToday } from './bin-today.ts';
 export { afterBox, type BoxAnswer, type BoxLine } from './box-came.ts';
 export {
   type CoverOptions,
-  type CoverOptions,
-  horizonOf,
   horizonOf,
   type Judged,
   judge,
@@ -43,7 +41,7 @@ export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
 export type { ShortGroup } from './short-since.ts';
-export type { Setting, Setting, StockBin } from './stock-bin.ts';
+export type { Setting, StockBin } from './stock-bin.ts';
 export { sundayCheck } from './sunday.ts';
 export { type HatchWave, hatchWave } from './wave.ts';
 export { type WeekAhead, type WeekGroup, type WeeksAnswer, weeksAhead } from './weeks-ahead.ts';

@@ -47,6 +47,7 @@ function weatherRoutes(app: Hono<DoorEnv>, house: House): void {
       shape: (unit) => ({ ...twoDates(), outside: outside(unit) }),
       act: ({ outside: tempC, ...days }, { formId }) =>
         editSettings(context, { spell: { ...days, tempC }, formId }),
+      fields: { spell: 'to' },
     }),
   );
   app.post(

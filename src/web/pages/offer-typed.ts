@@ -8,7 +8,7 @@ import type { Mm } from '../../husbandry/units.ts';
 import { lengthsChosen, sizeOptions } from './choices.ts';
 import { readMm } from './typed.ts';
 
-export const MOST_ROWS = 12;
+const MOST_ROWS = 12;
 /** Rows after the first, whose price holds from one pack. */
 export const MORE_ROWS = Array.from({ length: MOST_ROWS - 1 }, (_, at) => at + 2);
 

@@ -7,6 +7,7 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { leadDays } from '../../actions/fields.ts';
 import { editSettings } from '../../actions/index.ts';
+import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { PlannedChange } from '../../husbandry/snapshot.ts';
 import { latestActs, settings } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -30,7 +31,7 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     deliveryWeekdays,
     leadTimeDays,
     rooms,
-    ...(await moneySet(house)),
+    ...(await moneySet(house, here.snapshot.today)),
     changes: changes.filter(isAhead),
     kinds: kindOptions(facts),
     kindNames: facts.kinds,
@@ -40,9 +41,10 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
   return page(c, SettingsPage(props), statusOf(refused !== null));
 }
 
-async function moneySet({ context }: House) {
+/** Money, and the weather that is not over yet. */
+async function moneySet({ context }: House, today: DayNumber) {
   const { purse, weather, planWeeks } = await context.store.ask(settings);
-  return { purse, weather, planWeeks, currencies: currencyOptions };
+  return { purse, weather: weather.filter(({ to }) => to >= today), planWeeks, currencies: currencyOptions };
 }
 
 /** Neither come to nothing nor fed for the first time. */

@@ -1,6 +1,6 @@
 /** What the pages of suppliers show of each: when its next parcels leave and come, and what the weather holds back. */
 import type { Chances } from '../../../views/supplier-words.ts';
-import { dispatchesOf, heldUntil, isSentOn, noMarket, type Supplier } from '../../husbandry/orders/index.ts';
+import { dispatchesOf, heldUntil, isHeldOn, noMarket, type Supplier } from '../../husbandry/orders/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { DAYS_PER_WEEK } from '../../husbandry/units.ts';
 
@@ -17,7 +17,7 @@ export function chancesOf(supplier: Supplier, snapshot: Snapshot): Chances {
   const next = dispatchesOf(supplier, range, weather);
   const before = next[0]?.sent ?? range.to;
   const held = dispatchesOf(supplier, { from: today, to: before })
-    .filter(({ sent }) => !isSentOn(supplier, sent, weather))
+    .filter(({ sent }) => isHeldOn(supplier, sent, weather))
     .map(({ sent }) => ({ sent, leaves: heldUntil(supplier, sent, weather) }));
   return { next, held, weeks: WEEKS_SHOWN };
 }
