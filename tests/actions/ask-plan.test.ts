@@ -3,13 +3,15 @@ import { expect, test } from 'vitest';
 import { addRoom, answerHere, askPlan, keptPlan, lastPlan, loadSnapshot } from '../../src/actions/index.ts';
 import { problem } from '../../src/husbandry/problems.ts';
 import { err } from '../../src/husbandry/result.ts';
+import { facts } from '../support/room.ts';
 import { freshContext, good } from '../support/store-at.ts';
 
+const plannedRoom = async () => ({ ...(await freshContext()), facts });
 const TWELVE_WEEKS = { weeks: 12, wishes: [], supposed: [] } as const;
 const PINNED = { ...TWELVE_WEEKS, wishes: [{ key: 'order O1 20000', wish: 'pin', amount: 2 }] } as const;
 
 test('a plan is kept until the room changes, and is then still the last good one', async () => {
-  const room = await freshContext();
+  const room = await plannedRoom();
   expect(await lastPlan(room, TWELVE_WEEKS)).toBeNull();
   const plan = good(await askPlan(room, TWELVE_WEEKS));
   expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).toEqual(plan);
@@ -19,7 +21,7 @@ test('a plan is kept until the room changes, and is then still the last good one
 });
 
 test('a plan that was stopped leaves the last good one where it is, for questions with wishes too', async () => {
-  const room = await freshContext();
+  const room = await plannedRoom();
   const plan = good(await askPlan(room, TWELVE_WEEKS));
   const stopped = async () => err(problem('cancelled', 'It was stopped before it was done.'));
   expect(await askPlan(room, PINNED, { answering: stopped })).toMatchObject({ ok: false });
@@ -27,7 +29,7 @@ test('a plan that was stopped leaves the last good one where it is, for question
 });
 
 test('the order of wishes is not another question; their amounts are', async () => {
-  const room = await freshContext();
+  const room = await plannedRoom();
   let asked = 0;
   const answering: typeof answerHere = (question) => {
     asked += 1;

@@ -2,7 +2,8 @@
 import { scaleLinear } from 'd3-scale';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, longDay, shortDay } from '../format.ts';
-import { byWhen, lineTitle, type PlanSaid } from '../pages/plan-words.ts';
+import { stepsOf, stepTitle } from '../pages/plan-steps.ts';
+import type { PlanSaid } from '../pages/plan-words.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
 import { hueClass } from './hatches.tsx';
 import { type CalendarMark, type CalendarRow, calendarRows } from './plan-rows.ts';
@@ -44,7 +45,8 @@ export const PlanCalendar = (said: PlanSaid) => {
 const WHAT = { order: 'order line', harvest: 'harvest', cull: 'cull', start: 'start' } as const;
 
 function calendarFinding({ plan }: PlanSaid): string {
-  const many = (what: keyof typeof WHAT) => plan.lines.filter((line) => line.what === what).length;
+  const steps = stepsOf(plan.lines);
+  const many = (what: keyof typeof WHAT) => steps.filter(({ line }) => line.what === what).length;
   const kinds = Object.entries(WHAT).flatMap(([what, word]) => {
     const n = many(what as keyof typeof WHAT);
     return n === 0 ? [] : [counted(n, word)];
@@ -54,10 +56,8 @@ function calendarFinding({ plan }: PlanSaid): string {
 
 const calendarTable = (said: PlanSaid): NumbersTable => ({
   caption: 'The plan’s steps by day',
-  head: ['Last day for it', 'What', 'When'],
-  rows: said.plan.lines
-    .toSorted((a, b) => a.actBy - b.actBy)
-    .map((line) => [longDay(line.actBy), lineTitle(line, said), byWhen(line.actBy, said.today)]),
+  head: ['Last day for it', 'What'],
+  rows: stepsOf(said.plan.lines).map((step) => [longDay(step.line.actBy), stepTitle(step, said)]),
 });
 
 interface SheetProps {

@@ -2,27 +2,44 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { GroupCover, PlanAnswer } from '../../src/husbandry/plan/index.ts';
-import { expected, roundly, sentenceCase, shortDay } from '../format.ts';
+import { counted, expected, roundly, sentenceCase, shortDay } from '../format.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
 import { MissingPattern } from './hatches.tsx';
 import { MealBlocks } from './meal-blocks.tsx';
+import { coversByName, sum } from './plan-covers.ts';
 import { place } from './ruler.tsx';
 
-export const PlanCover = ({ plan }: { plan: PlanAnswer }) =>
-  plan.cover.length === 0 ? null : (
+/** Panels drawn; the others stand in a table. */
+const MOST_PANELS = 6;
+
+export const PlanCover = ({ plan }: { plan: PlanAnswer }) => {
+  const groups = coversByName(plan.cover);
+  const others = groups.slice(MOST_PANELS);
+  return groups.length === 0 ? null : (
     <section aria-labelledby="plan-cover" class="plan-cover">
       <h2 id="plan-cover">What stands ready for whom</h2>
       <p>
-        Blocks: prey wanted each week; red hatch: missed. Line: prey that stands ready after the week’s meals,
-        shared with others who eat the same; dashed: what should stand ready against bad luck.
+        Blocks: prey wanted each week; red hatch: missed. Line: prey that fits and stands ready after the
+        week’s meals, shared with others who eat the same; dashed: what should stand ready against bad luck.
       </p>
       <div class="plan-panels">
-        {plan.cover.map((group, i) => (
+        {groups.slice(0, MOST_PANELS).map((group, i) => (
           <CoverPanel id={`plan-cover-${i}`} group={group} plan={plan} />
         ))}
       </div>
+      {others.length === 0 ? null : <Numbers {...othersTable(others)} />}
     </section>
   );
+};
+
+const othersTable = (others: readonly GroupCover[]): NumbersTable => ({
+  caption: `The other ${counted(others.length, 'group')}, over all weeks`,
+  head: ['Group', 'Wanted', 'Late', 'Missed'],
+  rows: others.map(({ name, wanted, late, missed }) => [
+    sentenceCase(name),
+    ...[wanted, late, missed].map((values) => expected(sum(values))),
+  ]),
+});
 
 const WIDTH = 340;
 const TOP = 12;
@@ -34,8 +51,6 @@ interface PanelProps {
   readonly group: GroupCover;
   readonly plan: PlanAnswer;
 }
-
-const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
 function coverFinding({ name, missed, late }: GroupCover): string {
   const [short, waits] = [sum(missed), sum(late)];

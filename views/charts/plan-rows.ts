@@ -3,6 +3,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { PlanLine } from '../../src/husbandry/plan/index.ts';
 import { sentenceCase } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
+import { headsOf, type PlanStep, stepsOf } from '../pages/plan-steps.ts';
 import { isOrder, type PlanSaid, supplierName } from '../pages/plan-words.ts';
 
 export interface CalendarMark {
@@ -27,10 +28,10 @@ export function calendarRows(said: PlanSaid): readonly CalendarRow[] {
     name: supplierName(market, code),
     marks: parcels(orders.filter(({ supplier }) => supplier === code)),
   }));
-  const taken = plan.lines.filter((line) => line.what === 'harvest' || line.what === 'cull');
+  const taken = stepsOf(plan.lines).flatMap(takenMark);
   const bins = [...new Set(taken.map(({ bin }) => bin))].map((code) => ({
     name: nameOf(names.bins, code),
-    marks: taken.filter(({ bin }) => bin === code).map(takenMark),
+    marks: taken.filter(({ bin }) => bin === code),
   }));
   const starts = plan.lines.filter((line) => line.what === 'start');
   const cultures = [...new Set(starts.map(({ species }) => species))].map((code) => ({
@@ -50,13 +51,13 @@ function parcels(orders: readonly Extract<PlanLine, { what: 'order' }>[]): reado
   });
 }
 
-const takenMark = (line: Extract<PlanLine, { what: 'harvest' | 'cull' }>): CalendarMark => ({
-  what: line.what,
-  from: line.day,
-  to: line.day,
-  species: line.species,
-  label: `${line.heads}`,
-});
+/** One mark for all that is taken out at once. */
+function takenMark(step: PlanStep): readonly (CalendarMark & { readonly bin: string })[] {
+  const { line } = step;
+  if (line.what !== 'harvest' && line.what !== 'cull') return [];
+  const { what, day, species, bin } = line;
+  return [{ what, from: day, to: day, species, label: `${headsOf(step)}`, bin }];
+}
 
 const startMark = (line: Extract<PlanLine, { what: 'start' }>): CalendarMark => ({
   what: 'start',

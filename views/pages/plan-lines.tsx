@@ -7,25 +7,26 @@ import { paths } from '../paths.ts';
 import { planAt, planQuery, wishing, withoutWish } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
 import { reasonWords } from './plan-reasons.ts';
+import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
 import { amountOf, amountUnit, byWhen, canBeWished, isOrder, lineCourse, lineTitle } from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
-  const lines = plan.lines.toSorted((a, b) => a.actBy - b.actBy);
-  if (lines.length === 0) return null;
-  const isSoon = ({ actBy }: PlanLine) => weekOf(actBy, today) < SOON_WEEKS;
-  const later = lines.filter((line) => !isSoon(line));
+  const steps = stepsOf(plan.lines);
+  if (steps.length === 0) return null;
+  const isSoon = ({ line }: PlanStep) => weekOf(line.actBy, today) < SOON_WEEKS;
+  const later = steps.filter((step) => !isSoon(step));
   return (
     <section aria-labelledby="plan-lines">
       <h2 id="plan-lines">What to do, and why</h2>
-      <Weeks lines={lines.filter(isSoon)} told={told} />
+      <Weeks steps={steps.filter(isSoon)} told={told} />
       {later.length === 0 ? null : (
         <details class="plan-later">
           <summary>
-            {sentenceCase(counted(later.length, 'later step'))}, from {shortDay(later[0]!.actBy)} on: each is
-            planned anew before it comes
+            {sentenceCase(counted(later.length, 'later step'))}, from {shortDay(later[0]!.line.actBy)} on:
+            each is planned anew before it comes
           </summary>
-          <Weeks lines={later} told={told} />
+          <Weeks steps={later} told={told} />
         </details>
       )}
     </section>
@@ -35,18 +36,18 @@ export const PlanLines = (told: PlanTold) => {
 /** Weeks whose steps stand open; those after them will be planned anew before they come. */
 const SOON_WEEKS = 4;
 
-const Weeks = ({ lines, told }: { lines: readonly PlanLine[]; told: PlanTold }) => {
-  const { today } = told;
+const Weeks = ({ steps, told }: { steps: readonly PlanStep[]; told: PlanTold }) => {
+  const weekOfStep = ({ line }: PlanStep) => weekOf(line.actBy, told.today);
   return (
     <>
-      {[...new Set(lines.map(({ actBy }) => weekOf(actBy, today)))].map((week) => (
+      {[...new Set(steps.map(weekOfStep))].map((week) => (
         <section class="plan-week">
-          <h3>{weekName(week, today)}</h3>
+          <h3>{weekName(week, told.today)}</h3>
           <ul class="plan-lines">
-            {lines
-              .filter(({ actBy }) => weekOf(actBy, today) === week)
-              .map((line) => (
-                <Line line={line} told={told} />
+            {steps
+              .filter((step) => weekOfStep(step) === week)
+              .map((step) => (
+                <Step step={step} told={told} />
               ))}
           </ul>
         </section>
@@ -64,30 +65,43 @@ function weekName(week: number, today: number): string {
   return week === 0 ? `The next seven days, ${days}` : days;
 }
 
+interface StepProps {
+  readonly step: PlanStep;
+  readonly told: PlanTold;
+}
+
+const Step = ({ step, told }: StepProps) => {
+  const { line, lines } = step;
+  const cents = lines.reduce((sum, each) => sum + each.cents, 0);
+  return (
+    <li class={`plan-line is-${line.what}`}>
+      <h4>
+        {stepTitle(step, told)}, {byWhen(line.actBy, told.today)}
+      </h4>
+      <p class="plan-course">
+        {lineCourse(line)} {cents === 0 ? '' : `${money(cents, told.market.purse.currency)}.`}
+        {line.pinned ? <strong class="plan-pinned"> You insist on it.</strong> : null}
+      </p>
+      <p class="plan-reason">{reasonWords(step, told).join(' ')}</p>
+      <div class="plan-choices">
+        {lines.map((each) => (
+          <a class="button small" href={acceptAt(each, told)}>
+            {lines.length > 1 && (each.what === 'harvest' || each.what === 'cull')
+              ? sizeWords(each, told)
+              : ACCEPT[each.what]}
+            <Unseen line={each} told={told} />
+          </a>
+        ))}
+        {canBeWished(line) ? <Wishes line={line} told={told} /> : null}
+      </div>
+    </li>
+  );
+};
+
 interface LineProps {
   readonly line: PlanLine;
   readonly told: PlanTold;
 }
-
-const Line = ({ line, told }: LineProps) => (
-  <li class={`plan-line is-${line.what}`}>
-    <h4>
-      {lineTitle(line, told)} {byWhen(line.actBy, told.today)}
-    </h4>
-    <p class="plan-course">
-      {lineCourse(line)} {line.cents === 0 ? '' : `${money(line.cents, told.market.purse.currency)}.`}
-      {line.pinned ? <strong class="plan-pinned"> You insist on it.</strong> : null}
-    </p>
-    <p class="plan-reason">{reasonWords(line, told).join(' ')}</p>
-    <div class="plan-choices">
-      <a class="button small" href={acceptAt(line, told)}>
-        {ACCEPT[line.what]}
-        <Unseen {...{ line, told }} />
-      </a>
-      {canBeWished(line) ? <Wishes line={line} told={told} /> : null}
-    </div>
-  </li>
-);
 
 /** Says which line a link is about, for who does not see it stand there. */
 const Unseen = ({ line, told }: LineProps) => <span class="unseen">: {lineTitle(line, told)}</span>;

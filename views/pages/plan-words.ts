@@ -62,7 +62,9 @@ function withoutOrders(said: PlanSaid): string {
   const { plan, today } = said;
   const [first] = plan.lines.toSorted((a, b) => a.actBy - b.actBy);
   if (first === undefined) return 'Nothing has to be bought, harvested or started';
-  return `Nothing has to be bought. ${lineTitle(first, said)} ${byWhen(first.actBy, today)}`;
+  const begins = first.actBy === today ? 'Today' : `First, ${byWhen(first.actBy, today)}`;
+  const title = lineTitle(first, said);
+  return `Nothing has to be bought. ${begins}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
 /** 'today', 'by tomorrow', 'by Thursday', 'by Thu 8 Dec'. */
@@ -74,7 +76,7 @@ export function byWhen(day: DayNumber, today: DayNumber): string {
   return ahead < DAYS_PER_WEEK ? `by ${parts(day).name}` : `by ${shortDay(day)}`;
 }
 
-const manyHeads = (n: number): string => n.toLocaleString('en-GB');
+export const manyHeads = (n: number): string => n.toLocaleString('en-GB');
 
 /** '500 small house crickets'. */
 export function headsWords({ heads, species, offer }: OrderLine, { names, market }: PlanNames): string {
@@ -87,9 +89,9 @@ export const supplierName = ({ suppliers }: Market, code: string): string =>
   suppliers.find((each) => each.code === code)?.name ?? 'a supplier no longer here';
 
 const CULL_WHY = {
-  room: 'it gets too full',
-  males: 'more males than it needs',
-  outgrown: 'nobody here eats them any more',
+  room: 'It gets too full.',
+  males: 'There are more males than it needs.',
+  outgrown: 'Nobody here eats them any more.',
 } as const;
 
 /** What a line asks for, in a few words: 'Order 500 small house crickets from Marrowgate Feeders'. */
@@ -102,7 +104,7 @@ export function lineTitle(line: PlanLine, said: PlanNames): string {
     case 'harvest':
       return `Harvest ${manyHeads(line.heads)} ${prey} of ${lengthRange(line.fromMm, line.toMm, said.unit)} from ${nameOf(names.bins, line.bin)}`;
     case 'cull':
-      return `Cull ${manyHeads(line.heads)} ${prey} in ${nameOf(names.bins, line.bin)}: ${CULL_WHY[line.why]}`;
+      return `Cull ${manyHeads(line.heads)} ${prey} from ${nameOf(names.bins, line.bin)}`;
     case 'start':
       return `Start ${counted(line.cups, 'cup')} of ${preyName(names.species, line.species)}`;
   }
@@ -142,5 +144,6 @@ export function lineCourse(line: PlanLine): string {
   }
   if (line.what === 'start')
     return `They yield from ${shortDay(line.yieldsFrom)} to ${shortDay(line.yieldsTo)}.`;
+  if (line.what === 'cull') return CULL_WHY[line.why];
   return line.day === line.actBy ? '' : `From ${shortDay(line.day)} on, over the week.`;
 }

@@ -3,7 +3,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { PlanCalendar } from '../charts/plan-calendar.tsx';
 import { PlanCover } from '../charts/plan-cover.tsx';
-import { counted, longDay, money } from '../format.ts';
+import { counted, listed, longDay, money } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import type { PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
@@ -122,12 +122,18 @@ const Told = (props: PlanTold & { shown: PlanShown; weeks: number }) => {
   );
 };
 
-/** 'It costs about €84.20 over 12 weeks, €17.00 of it postage, and takes 3 hours.' */
+/** 'It costs about €84.20 over 12 weeks: €55.00 for prey, €17.00 postage, €12.20 for 3 hours of your time.' */
 function costWords({ plan, market }: PlanTold): string {
   const { cents, minutes } = plan.whole;
-  const { currency } = market.purse;
-  const postage = cents.postage === 0 ? '' : `, ${money(cents.postage, currency)} of it postage`;
-  return `It costs about ${money(cents.total, currency)} over ${counted(plan.periods.length, 'week')}${postage}, and takes ${timeWords(minutes)} of your time.`;
+  const sum = (part: number) => money(part, market.purse.currency);
+  const parts = [
+    ...(cents.goods > 0 ? [`${sum(cents.goods)} for prey`] : []),
+    ...(cents.postage > 0 ? [`${sum(cents.postage)} for postage`] : []),
+    ...(cents.keeping > 0 ? [`${sum(cents.keeping)} to keep it`] : []),
+    ...(cents.labour > 0 ? [`${sum(cents.labour)} for ${timeWords(minutes)} of your time`] : []),
+  ];
+  const all = `It costs about ${sum(cents.total)} over ${counted(plan.periods.length, 'week')}`;
+  return parts.length === 0 ? `${all}.` : `${all}: ${listed(parts)}.`;
 }
 
 /** Said of a plan that is not the one asked for. */

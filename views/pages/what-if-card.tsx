@@ -1,10 +1,11 @@
 /** One what if beside the plan: what it changes in words, in numbers, and step by step. */
 import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { money, roundly, sentenceCase } from '../format.ts';
+import { nameOf } from '../names.ts';
 import { whatIfAt, withoutIf } from '../plan-address.ts';
 import { CLASS_NAMES, estimateText, shareText } from './plan-service.ts';
 import { timeWords } from './plan-whole.tsx';
-import { amountUnit, byWhen, lineTitle } from './plan-words.ts';
+import { amountUnit, byWhen, lineTitle, manyHeads } from './plan-words.ts';
 import type { Beside, WhatIfShown } from './what-if.tsx';
 import { changeWords, type StepsChanged, stepsChanged } from './what-if-words.ts';
 
@@ -94,19 +95,26 @@ const figures = ({ whole }: PlanAnswer, currency: string): readonly Figure[] => 
 
 const Steps = ({ changed, shown }: { changed: StepsChanged; shown: WhatIfShown }) => {
   const { added, dropped } = changed;
+  const others = [
+    ...changed.changed.map(
+      ({ line, before, after }) =>
+        `${lineTitle(line, shown)}, ${byWhen(line.actBy, shown.today)}: ${after} ${amountUnit(line)} in place of ${before}`,
+    ),
+    ...changed.taken.map(
+      ({ what, bin, before, after }) =>
+        `${nameOf(shown.names.bins, bin)}: ${manyHeads(after)} ${what === 'harvest' ? 'harvested' : 'culled'} in all, in place of ${manyHeads(before)}`,
+    ),
+  ];
   return (
     <>
       <StepList title="Added" lines={added} shown={shown} />
       <StepList title="Dropped" lines={dropped} shown={shown} />
-      {changed.changed.length === 0 ? null : (
+      {others.length === 0 ? null : (
         <>
           <h3>Changed</h3>
           <ul>
-            {changed.changed.map(({ line, before, after }) => (
-              <li>
-                {lineTitle(line, shown)} {byWhen(line.actBy, shown.today)}: {after} {amountUnit(line)} in
-                place of {before}
-              </li>
+            {others.map((words) => (
+              <li>{words}</li>
             ))}
           </ul>
         </>
@@ -130,7 +138,7 @@ const StepList = ({
       <ul>
         {lines.map((line) => (
           <li>
-            {lineTitle(line, shown)} {byWhen(line.actBy, shown.today)}
+            {lineTitle(line, shown)}, {byWhen(line.actBy, shown.today)}
           </li>
         ))}
       </ul>

@@ -2,7 +2,7 @@
 import type { Estimate, PlanAnswer, PlanLine, Supposed } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, listed, money, roundly, sentenceCase, shortDay } from '../format.ts';
 import { kindNameOf, nameOf, preyName } from '../names.ts';
-import { amountOf, type PlanNames, supplierName } from './plan-words.ts';
+import { amountOf, canBeWished, type PlanNames, supplierName } from './plan-words.ts';
 
 /** What the codes of what is supposed are called. */
 export interface SupposedNames extends PlanNames {
@@ -50,21 +50,51 @@ export interface StepsChanged {
   readonly added: readonly PlanLine[];
   readonly dropped: readonly PlanLine[];
   readonly changed: readonly { readonly line: PlanLine; readonly before: number; readonly after: number }[];
+  /** Heads harvested or culled from a bin over the whole plan, where they differ by a tenth or more. */
+  readonly taken: readonly {
+    readonly what: 'harvest' | 'cull';
+    readonly bin: string;
+    readonly before: number;
+    readonly after: number;
+  }[];
 }
 
-/** A line of the same key is the same step, with more or less of it. */
+/** An order or a start of the same key is the same step; of what is taken out only the sum is compared. */
 export function stepsChanged(base: PlanAnswer, other: PlanAnswer): StepsChanged {
-  const before = new Map(base.lines.map((line) => [line.key, line]));
-  const after = new Map(other.lines.map((line) => [line.key, line]));
+  const before = new Map(base.lines.filter(canBeWished).map((line) => [line.key, line]));
+  const after = new Map(other.lines.filter(canBeWished).map((line) => [line.key, line]));
   return {
-    added: other.lines.filter(({ key }) => !before.has(key)),
-    dropped: base.lines.filter(({ key }) => !after.has(key)),
-    changed: other.lines.flatMap((line) => {
+    added: [...after.values()].filter(({ key }) => !before.has(key)),
+    dropped: [...before.values()].filter(({ key }) => !after.has(key)),
+    changed: [...after.values()].flatMap((line) => {
       const was = before.get(line.key);
       if (was === undefined || amountOf(was) === amountOf(line)) return [];
       return [{ line, before: amountOf(was), after: amountOf(line) }];
     }),
+    taken: takenChanged(base, other),
   };
+}
+
+const TOLD_FROM = 0.1;
+
+function takenChanged(base: PlanAnswer, other: PlanAnswer): StepsChanged['taken'] {
+  const [then, now] = [takenByBin(base), takenByBin(other)];
+  return [...new Set([...then.keys(), ...now.keys()])].flatMap((key) => {
+    const [before, after] = [then.get(key) ?? 0, now.get(key) ?? 0];
+    if (Math.abs(after - before) < TOLD_FROM * Math.max(before, after)) return [];
+    const [what, bin] = key.split(' ') as ['harvest' | 'cull', string];
+    return [{ what, bin, before, after }];
+  });
+}
+
+function takenByBin({ lines }: PlanAnswer): ReadonlyMap<string, number> {
+  const heads = new Map<string, number>();
+  for (const line of lines)
+    if (line.what === 'harvest' || line.what === 'cull') {
+      const key = `${line.what} ${line.bin}`;
+      heads.set(key, (heads.get(key) ?? 0) + line.heads);
+    }
+  return heads;
 }
 
 /** '€12.40 dearer, 3 more meals missed; 2 steps added, 1 dropped.' */
@@ -89,11 +119,11 @@ function mealsWords(base: Estimate, other: Estimate): string {
   return `${more} ${other.mean > base.mean ? 'more' : 'fewer'} meals missed`;
 }
 
-function stepsWords({ added, dropped, changed }: StepsChanged): string {
+function stepsWords({ added, dropped, changed, taken }: StepsChanged): string {
   const said = [
     [added.length, 'added'],
     [dropped.length, 'dropped'],
-    [changed.length, 'changed'],
+    [changed.length + taken.length, 'changed'],
   ] as const;
   const some = said.filter(([n]) => n > 0);
   if (some.length === 0) return 'the same steps';
