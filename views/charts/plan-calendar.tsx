@@ -72,7 +72,8 @@ const CalendarSheet = ({ sheet, rows, said }: SheetProps) => {
   const days = plan.periods.reduce((sum, period) => sum + period.days, 0);
   const x = scaleLinear()
     .domain([plan.day, plan.day + days])
-    .range([2, width - 2]);
+    .range([2, width - 2])
+    .clamp(true);
   const height = TOP + rows.length * ROW;
   return (
     <div class={at}>
