@@ -107,6 +107,27 @@ test.runIf(existsSync(BUILT))(
   },
 );
 
+test.runIf(existsSync(BUILT))(
+  'a plan tells how far it is while it is made, and nothing once it is there',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const told = new Set<string>();
+    const looking = setInterval(() => {
+      const progress = pool.underWay.progressOf('plan');
+      if (progress !== null) told.add(progress.step);
+    }, 1);
+    const snapshot = snapshotWith({ animals: mixedAnimals(12), bins: mixedBins(12) });
+    const options = { weeks: 4, wishes: [], supposed: [] };
+    const plan = good(await pool.answering({ subject: 'plan', name: 'plan', snapshot, options }));
+    clearInterval(looking);
+    expect([plan.revision, plan.periods.length]).toEqual([snapshot.revision, 4]);
+    expect([...told]).toContain('solving');
+    expect(pool.underWay.progressOf('plan')).toBeNull();
+    await pool.close();
+  },
+);
+
 /** Until the thread has begun; and what a stop may take on a busy machine, against the seconds of the answer. */
 const UNDER_WAY_MS = 400;
 const AT_ONCE_MS = 1000;
