@@ -40,7 +40,7 @@ const offer = (code: string, of: string, species: string, size: string): Offer =
   mostPacks: null,
 });
 
-export const market: Market = {
+const market: Market = {
   ...noMarket,
   suppliers: [supplier('S1', 'Marrowgate Feeders', 'parcel'), supplier('S2', 'Corner shop', 'shop')],
   offers: [
@@ -264,7 +264,7 @@ export const plan: PlanAnswer = {
 
 const asked = { weeks: WEEKS, wishes: [] };
 
-export const told: PlanTold = {
+const told: PlanTold = {
   plan,
   today: TODAY,
   names,

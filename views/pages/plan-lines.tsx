@@ -124,7 +124,7 @@ function acceptAt(line: PlanLine, told: PlanTold): string {
 }
 
 /** The order form with the whole parcel: its lines share the postage. */
-export function parcelAt(line: Extract<PlanLine, { what: 'order' }>, { plan }: PlanTold): string {
+function parcelAt(line: Extract<PlanLine, { what: 'order' }>, { plan }: PlanTold): string {
   const parcel = plan.lines.filter(isOrder).filter(({ parcel: code }) => code === line.parcel);
   return paths.newOrderOf({
     supplier: line.supplier,

@@ -12,7 +12,7 @@ export interface SupposedNames extends PlanNames {
 const degreesText = (degrees: number): string => counted(Math.abs(degrees), 'degree');
 
 /** '2 degrees warmer', 'away Thu 10 Dec to Sun 20 Dec'. */
-export function supposedWords(supposed: Supposed, said: SupposedNames): string {
+function supposedWords(supposed: Supposed, said: SupposedNames): string {
   switch (supposed.what) {
     case 'warmer':
       return `${degreesText(supposed.degrees)} ${supposed.degrees < 0 ? 'colder' : 'warmer'}`;

@@ -6,10 +6,10 @@ import type { OrderLine } from '../../../views/pages/plan-words.ts';
 import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
 import { civilDate } from '../../husbandry/calendar.ts';
 import { grouped } from '../../husbandry/grouped.ts';
+import type { PlanQuestion } from '../../husbandry/plan/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
 import type { House } from './house.ts';
-import type { AskedPlan } from './plan-asked.ts';
 import { marketOf } from './plan-told.ts';
 import type { Visit } from './visit.ts';
 
@@ -20,12 +20,16 @@ const NOT_THAT_PLAN = problem(
   'Something has changed since this plan was made, so nothing was ordered. Look at the new plan first.',
 );
 
+interface Applying {
+  readonly question: PlanQuestion | null;
+  readonly formId: string | undefined;
+}
+
 /** Places them if the plan shown is still the plan of the room. */
 export async function applyPlan(
   { context }: House,
   here: Visit,
-  { question }: AskedPlan,
-  formId: string | undefined,
+  { question, formId }: Applying,
 ): Promise<Result<Done<Placed>>> {
   const plan = question === null ? null : await keptPlan(context, question, here.snapshot);
   if (plan === null) return err(NOT_THAT_PLAN);

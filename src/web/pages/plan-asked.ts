@@ -2,8 +2,8 @@
 import { type PlanAsked, wishing } from '../../../views/plan-address.ts';
 import type { PlanQuestion, Wish } from '../../husbandry/plan/index.ts';
 
-export const LEAST_WEEKS = 4;
-export const MOST_WEEKS = 26;
+const LEAST_WEEKS = 4;
+const MOST_WEEKS = 26;
 const MOST_AMOUNT = 1_000_000;
 const MOST_WISHES = 100;
 

@@ -41,7 +41,8 @@ function applying(house: House) {
     shape: () => ({ asked: anyText, revision: anyText }),
     act: async ({ asked }, { c, formId }) => {
       const here = await visit(house, c);
-      return applyPlan(house, here, await askedOf(here, asked), formId);
+      const { question } = await askedOf(here, asked);
+      return applyPlan(house, here, { question, formId });
     },
     next: () => paths.plan,
     again: (c, refused) => showPlan(house, c, refused),
@@ -55,7 +56,7 @@ async function showPlan(house: House, c: Context, refused: Refused | null = null
   if (moved && question !== null) return c.redirect(planAt(asked), 303);
   const shown =
     question === null
-      ? await shownLast(house, here, asked, { amiss: problems.wishes ?? null })
+      ? await shownLast(house, here, { asked, amiss: problems.wishes ?? null })
       : await shownFor(house, here, { question, refused, wait: query.has('wait'), rest: query.has('rest') });
   const wishes = wishLines(asked.wishes, here, shown);
   return page(
@@ -78,24 +79,24 @@ async function shownFor(house: House, here: Visit, wanted: Wanted): Promise<Plan
   const { question, wait, rest, refused } = wanted;
   const kept = await keptPlan(house.context, question, here.snapshot);
   if (kept !== null) return shownFresh(kept, question, here);
-  if (wait) return shownAs(house, here, question, await planOf(house, here, question));
-  if (rest) return shownLast(house, here, question, { makeAt: planAt(question) });
+  if (wait) return shownAs(house, here, { asked: question, plan: await planOf(house, here, question) });
+  if (rest) return shownLast(house, here, { asked: question, makeAt: planAt(question) });
   const amiss = refused?.problems[''] ?? null;
-  return shownLast(house, here, question, { working: workingOf(house, here, question), amiss });
+  return shownLast(house, here, { asked: question, working: workingOf(house, here, question), amiss });
 }
 
 const planOf = ({ context, answering }: House, { snapshot }: Visit, question: PlanQuestion) =>
   askPlan(context, question, { snapshot, answering });
 
-const shownAs = async (
-  house: House,
-  here: Visit,
-  asked: PlanAsked,
-  plan: Result<PlanAnswer>,
-): Promise<PlanShown> =>
+interface Come {
+  readonly asked: PlanAsked;
+  readonly plan: Result<PlanAnswer>;
+}
+
+const shownAs = async (house: House, here: Visit, { asked, plan }: Come): Promise<PlanShown> =>
   plan.ok
     ? shownFresh(plan.value, asked, here)
-    : shownLast(house, here, asked, { amiss: plan.problem.sentence, makeAt: planAt(asked) });
+    : shownLast(house, here, { asked, amiss: plan.problem.sentence, makeAt: planAt(asked) });
 
 /** So long an address waits for news before it says how far it is. */
 export const NEWS_AFTER_MS = 1000;
@@ -107,12 +108,12 @@ async function showProgress(house: House, c: Context): Promise<Response> {
   if (question === null)
     return partOf(
       c,
-      await shownLast(house, here, asked, { amiss: Object.values(problems)[0] ?? null }),
+      await shownLast(house, here, { asked, amiss: Object.values(problems)[0] ?? null }),
       asked,
     );
   const plan = await Promise.race([planOf(house, here, question), pause(NEWS_AFTER_MS, null)]);
   if (plan === null) return page(c, String(ProgressPart({ working: workingOf(house, here, question) })));
-  return partOf(c, await shownAs(house, here, question, plan), asked);
+  return partOf(c, await shownAs(house, here, { asked: question, plan }), asked);
 }
 
 function partOf(c: Context, shown: PlanShown, { weeks }: PlanAsked): Response | Promise<Response> {

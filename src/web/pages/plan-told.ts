@@ -16,7 +16,7 @@ import type { Visit } from './visit.ts';
 
 export const marketOf = ({ snapshot }: Visit) => snapshot.market ?? noMarket;
 
-export function toldOf(plan: PlanAnswer, asked: PlanAsked, here: Visit): PlanTold {
+function toldOf(plan: PlanAnswer, asked: PlanAsked, here: Visit): PlanTold {
   const { snapshot, names, unit, forms } = here;
   const { species } = snapshot.facts;
   return {
@@ -45,12 +45,15 @@ export const shownFresh = (plan: PlanAnswer, asked: PlanAsked, here: Visit): Pla
   makeAt: null,
 });
 
+interface Instead extends Partial<Pick<PlanShown, 'working' | 'amiss' | 'makeAt'>> {
+  readonly asked: PlanAsked;
+}
+
 /** The last good plan in its place, if there is one. */
 export async function shownLast(
   { context }: House,
   here: Visit,
-  asked: PlanAsked,
-  more: Partial<Pick<PlanShown, 'working' | 'amiss' | 'makeAt'>>,
+  { asked, ...more }: Instead,
 ): Promise<PlanShown> {
   const last = await lastPlan(context, { ...asked, supposed: [] });
   const rest = { working: null, amiss: null, makeAt: null, ...more };

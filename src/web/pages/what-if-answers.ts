@@ -70,7 +70,7 @@ export function shownOf(house: House, here: Visit, { asked, answers, problem, re
       words: togetherWords(together, said),
       plan: besides[i] ?? null,
     })),
-    working: isWhole || sentence !== null ? null : workingOf(house, here, asked, answers),
+    working: isWhole || sentence !== null ? null : workingOf(house, here, { asked, answers }),
     amiss: sentence === null ? null : { sentence, again: whatIfAt(asked) },
   };
 }
@@ -78,8 +78,7 @@ export function shownOf(house: House, here: Visit, { asked, answers, problem, re
 export function workingOf(
   { underWay }: House,
   here: Visit,
-  asked: WhatIfAsked,
-  answers: Answers['answers'],
+  { asked, answers }: Pick<Told, 'asked' | 'answers'>,
 ): Working {
   const next = questionsOf(asked)[answers.indexOf(null)];
   const query = whatIfQuery(asked);

@@ -15,6 +15,7 @@ import { weeksIn } from './plan-asked.ts';
 import { NEWS_AFTER_MS, queryIn } from './plan-page.ts';
 import { marketOf } from './plan-told.ts';
 import { valuesIn } from './posted.ts';
+import type { Typed } from './sent-fields.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 import {
   allAnswers,
@@ -53,7 +54,7 @@ async function showWhatIf(house: House, c: Context): Promise<Response> {
   const here = await visit(house, c);
   const query = queryIn(c);
   const { asked, problems } = await askedIn(house, here, query);
-  const added = addedIn(c, query, asked, here);
+  const added = addedIn(query, asked, here);
   if (added.next !== null) return c.redirect(whatIfAt(added.next), 303);
   const waits = query.has('wait');
   const answers = waits ? await allAnswers(house, here, asked) : await keptAnswers(house, here, asked);
@@ -82,6 +83,9 @@ function kindsHere({ snapshot: { animals, facts } }: Visit) {
 
 const NOTHING: Supposing = { what: null, values: {}, problems: {} };
 
+const byName = (query: URLSearchParams): Typed =>
+  Object.fromEntries([...query.keys()].map((name) => [name, query.getAll(name)]));
+
 interface Added {
   /** With what the form added; null where it added nothing, or nothing that can be. */
   readonly next: WhatIfAsked | null;
@@ -89,10 +93,10 @@ interface Added {
 }
 
 /** What a form of the page adds to its address. */
-function addedIn(c: Context, query: URLSearchParams, asked: WhatIfAsked, { snapshot }: Visit): Added {
+function addedIn(query: URLSearchParams, asked: WhatIfAsked, { snapshot }: Visit): Added {
   const what = query.get('add');
   if (!isSupposable(what)) return { next: null, supposing: NOTHING };
-  const { weeks: _, if: _ifs, add: _add, with: beside = [], ...fields } = c.req.queries();
+  const { weeks: _, if: _ifs, add: _add, with: beside = [], ...fields } = byName(query);
   const read = supposedFrom(what, fields, snapshot);
   const values = Object.fromEntries(Object.entries(fields).map(([name, [value = '']]) => [name, value]));
   if (!read.ok) return { next: null, supposing: { what, values, problems: read.problems } };
@@ -124,7 +128,7 @@ async function showAnswers(house: House, c: Context): Promise<Response> {
     return partOf(c, shownOf(house, here, { asked, ...kept, rests: false }));
   const plan = await Promise.race([planOf(house, here, next), pause(NEWS_AFTER_MS, null)]);
   if (plan === null) {
-    const working = workingOf(house, here, asked, kept.answers);
+    const working = workingOf(house, here, { asked, answers: kept.answers });
     return page(c, String(ProgressPart({ working })));
   }
   const { answers } = await keptAnswers(house, here, asked);
