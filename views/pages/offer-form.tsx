@@ -4,6 +4,7 @@ import { STOCK_CAUTION } from '../cautions.ts';
 import { moneyTyped } from '../format/money.ts';
 import { type LengthUnit, lengthText } from '../format.ts';
 import type { Shell } from '../layout.tsx';
+import { FieldGroup } from '../partials/field-group.tsx';
 import { entryOf, Field, type FormEntry, type Option, type PageForms, Select } from '../partials/form.tsx';
 import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
@@ -114,15 +115,14 @@ const Pack = ({ entry, offer, currency }: PartProps) => {
         start={prices[0] === undefined ? '' : moneyTyped(prices[0].packCents)}
         hint="Such as 6 or 6.50."
       />
-      <fieldset class="field-group">
-        <legend>Cheaper by the number</legend>
+      <FieldGroup legend="Cheaper by the number">
         <p class="note">
           From so many packs on, every pack of the order costs this. Leave empty what there is not.
         </p>
         {more.map((row) => (
           <Break entry={entry} row={row} price={prices[row - 1]} />
         ))}
-      </fieldset>
+      </FieldGroup>
       <Field
         entry={entry}
         name="mostPacks"

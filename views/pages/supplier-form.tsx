@@ -1,14 +1,13 @@
 /** Adding a supplier or a shop, and changing what was said of one. */
-import type { Child } from 'hono/jsx';
 import type { Supplier } from '../../src/husbandry/orders/index.ts';
-import { inPercent } from '../../src/husbandry/units.ts';
-import { moneyTyped } from '../format/money.ts';
 import { DAY_OPTIONS } from '../format.ts';
 import type { Shell } from '../layout.tsx';
 import { CheckButtons, RadioButtons, weekdaysTicked } from '../partials/choices.tsx';
+import { FieldGroup } from '../partials/field-group.tsx';
 import { entryOf, Field, type FormEntry, type PageForms } from '../partials/form.tsx';
 import { RecordForm } from '../partials/record-form.tsx';
 import { paths } from '../paths.ts';
+import { Arrives, Costs, Weather } from './supplier-form-more.tsx';
 
 /**
  * Form 'supplier' posts `name`, `kind`, `weekday` (repeated, '0' Monday), `transitDays`, `cutOffDays`, `cutOffTime`,
@@ -25,7 +24,7 @@ export interface SupplierFormProps {
   readonly revision: number;
 }
 
-type PartProps = SupplierFormProps & { readonly entry: FormEntry };
+export type SupplierPartProps = SupplierFormProps & { readonly entry: FormEntry };
 
 export const SupplierFormPage = (props: SupplierFormProps) => {
   const { supplier } = props;
@@ -50,19 +49,12 @@ export const SupplierFormPage = (props: SupplierFormProps) => {
   );
 };
 
-const Group = ({ legend, children }: { legend: string; children?: Child }) => (
-  <fieldset class="field-group">
-    <legend>{legend}</legend>
-    {children}
-  </fieldset>
-);
-
 const KINDS = [
   { value: 'parcel', label: 'Sends parcels' },
   { value: 'shop', label: 'A shop I go to' },
 ];
 
-const Who = ({ entry, supplier }: PartProps) => (
+const Who = ({ entry, supplier }: SupplierPartProps) => (
   <>
     <Field entry={entry} name="name" label="Name" start={supplier?.name} required />
     <RadioButtons
@@ -79,8 +71,8 @@ const Who = ({ entry, supplier }: PartProps) => (
   </>
 );
 
-const When = ({ entry, supplier }: PartProps) => (
-  <Group legend="When it comes">
+const When = ({ entry, supplier }: SupplierPartProps) => (
+  <FieldGroup legend="When it comes">
     <CheckButtons
       entry={entry}
       name="weekday"
@@ -111,99 +103,5 @@ const When = ({ entry, supplier }: PartProps) => (
       start={supplier?.cutOffTime ?? ''}
       hint="Such as 12:00; empty: at any hour of that day."
     />
-  </Group>
-);
-
-const sum = (cents: number | null | undefined): string =>
-  cents == null || cents === 0 ? '' : moneyTyped(cents);
-
-const Costs = ({ entry, supplier, currency }: PartProps) => (
-  <Group legend={`What a parcel costs, in ${currency}`}>
-    <Field
-      entry={entry}
-      name="postageFlat"
-      label="Postage"
-      start={sum(supplier?.postage.flatCents)}
-      hint="Whatever is in it, such as 4.90; empty: none."
-    />
-    <Field
-      entry={entry}
-      name="postagePerKg"
-      label="And for each kilogram"
-      start={sum(supplier?.postage.perKgCents)}
-      hint="Of live prey; empty: nothing."
-    />
-    <Field
-      entry={entry}
-      name="postageFreeFrom"
-      label="Free from a sum of"
-      start={supplier?.postage.freeFromCents == null ? '' : moneyTyped(supplier.postage.freeFromCents)}
-      hint="Empty: never free."
-    />
-    <Field
-      entry={entry}
-      name="minimum"
-      label="Least order"
-      start={sum(supplier?.minimumCents)}
-      hint="Goods without postage; empty: any."
-    />
-  </Group>
-);
-
-const outside = (tempC: number | null | undefined): string =>
-  tempC == null ? '' : `${Math.round(tempC * TENTHS) / TENTHS} C`;
-const TENTHS = 10;
-
-const Weather = ({ entry, supplier }: PartProps) => (
-  <Group legend="Weather that holds parcels back">
-    <Field
-      entry={entry}
-      name="cold"
-      label="Colder than"
-      start={outside(supplier?.coldBelowC)}
-      hint="Outside, such as -2 C or 28 F; empty: they send in any cold."
-    />
-    <Field
-      entry={entry}
-      name="heat"
-      label="Hotter than"
-      start={outside(supplier?.heatAboveC)}
-      hint="Such as 32 C; empty: they send in any heat."
-    />
-    <Field
-      entry={entry}
-      name="holdDays"
-      label="Held for how many days at most"
-      start={`${supplier?.holdDays ?? ''}`}
-      hint="Then the order lapses; empty: held until the weather lets it go."
-    />
-  </Group>
-);
-
-const share = (of: number | null | undefined): string => (of == null ? '' : `${inPercent(of)}`);
-
-const Arrives = ({ entry, supplier }: PartProps) => (
-  <Group legend="What arrives">
-    <Field
-      entry={entry}
-      name="loss"
-      label="Lost on the way, in percent"
-      start={share(supplier?.lossShare)}
-      hint="Empty: as the method has it, and as their parcels teach."
-    />
-    <Field
-      entry={entry}
-      name="over"
-      label="Sent over, in percent"
-      start={share(supplier?.overCountShare)}
-      hint="More heads in a pack than it says; empty: as the method has it."
-    />
-    <Field
-      entry={entry}
-      name="claimHours"
-      label="Hours in which dead prey must be claimed"
-      start={`${supplier?.claimHours ?? ''}`}
-      hint="Empty: not known."
-    />
-  </Group>
+  </FieldGroup>
 );

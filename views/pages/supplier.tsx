@@ -1,26 +1,15 @@
 /** One supplier: the next parcels, what is offered at which price, how they send, their holidays. */
-import type { Dispatch, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
+import type { Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { STOCK_CAUTION } from '../cautions.ts';
-import { dayRange, type LengthUnit, sentenceCase, shortDay } from '../format.ts';
+import { type LengthUnit, sentenceCase } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
 import { type Names, preyName } from '../names.ts';
-import { ActForm } from '../partials/act.tsx';
-import { DayList } from '../partials/day-list.tsx';
-import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
+import { entryOf, type PageForms, PostForm } from '../partials/form.tsx';
 import { Offers } from '../partials/offers.tsx';
 import { paths } from '../paths.ts';
-import {
-  afterThatWords,
-  arrivesWords,
-  type Chances,
-  heldWords,
-  nextWords,
-  postageWords,
-  sendsWords,
-  weatherWords,
-  wrongDayWords,
-} from '../supplier-words.ts';
+import { afterThatWords, type Chances, nextWords } from '../supplier-words.ts';
+import { Holidays, How, NextParcels } from './supplier-facts.tsx';
 
 /**
  * Forms: 'holiday' and 'holiday-<from>-<to>' post `from`, `to` to `paths.supplierAct(code, 'holidays' or
@@ -126,85 +115,6 @@ const OnOffer = (props: SupplierProps) => {
           </details>
         </>
       )}
-    </section>
-  );
-};
-
-const How = ({ supplier, currency, chances, deliveryWeekdays }: SupplierProps) => {
-  const said = [
-    sendsWords(supplier),
-    postageWords(supplier, currency),
-    weatherWords(supplier),
-    heldWords(chances),
-    arrivesWords(supplier),
-    wrongDayWords(supplier, chances, deliveryWeekdays),
-    supplier.notes,
-  ].filter((words) => words !== '');
-  return (
-    <section aria-labelledby="how-head">
-      <h2 id="how-head">How they send</h2>
-      {said.map((words) => (
-        <p>{words}</p>
-      ))}
-    </section>
-  );
-};
-
-const ROWS = 6;
-
-const NextParcels = ({ supplier, chances }: SupplierProps) => {
-  if (chances.next.length === 0 || supplier.kind === 'shop') return null;
-  const cells = ({ orderBy, sent, comes }: Dispatch) => [orderBy, sent, comes].map(shortDay);
-  return (
-    <section aria-labelledby="next-head">
-      <h2 id="next-head">The next parcels</h2>
-      <table class="compact">
-        <thead>
-          <tr>
-            {['Order by', 'Leaves', 'Comes'].map((head) => (
-              <th scope="col">{head}</th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {chances.next.slice(0, ROWS).map((dispatch) => (
-            <tr>
-              {cells(dispatch).map((day) => (
-                <td>{day}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
-};
-
-const Holidays = ({ supplier, forms, shell }: SupplierProps) => {
-  const { code, kind } = supplier;
-  const holidays = supplier.holidays.filter(({ to }) => to >= shell.today);
-  const entry = entryOf(forms, 'holiday');
-  return (
-    <section aria-labelledby="holidays-head">
-      <h2 id="holidays-head">{kind === 'shop' ? 'Closed' : 'Days without sending'}</h2>
-      {holidays.length === 0 ? <p>None known.</p> : null}
-      <DayList
-        forms={forms}
-        form="holiday"
-        action={paths.supplierAct(code, 'holidays/remove')}
-        days={holidays}
-      >
-        {({ from, to }) => dayRange(from, to)}
-      </DayList>
-      <ActForm
-        entry={entry}
-        action={paths.supplierAct(code, 'holidays')}
-        title={kind === 'shop' ? 'Add days it is closed' : 'Add holidays of theirs'}
-        button="Add them"
-      >
-        <Field entry={entry} name="from" label="First day" type="date" required />
-        <Field entry={entry} name="to" label="Last day" type="date" required />
-      </ActForm>
     </section>
   );
 };

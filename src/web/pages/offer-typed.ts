@@ -30,36 +30,43 @@ interface Reading {
 }
 
 /** Lengths as typed, else those of the size chosen. */
-export function sizeTyped(
-  { size, called, from, to }: SizeTyped,
-  { species, unit, was }: Reading,
-): Result<Size> {
+export function sizeTyped(given: SizeTyped, reading: Reading): Result<Size> {
+  const { size, called } = given;
+  const { species, was } = reading;
   const chosen = size === '' ? ok(null) : lengthsChosen(size, species, 'size');
   if (!chosen.ok) return chosen;
-  const read = (typed: string, field: 'from' | 'to'): Result<Mm> => {
-    const [own, stands] =
-      field === 'from'
-        ? ([chosen.value?.fromMm, was?.fromMm] as const)
-        : ([chosen.value?.toMm, was?.toMm] as const);
-    if (typed === '')
-      return own === undefined
-        ? err(
-            problem(
-              'no-size',
-              'Choose a size above, or say how long they are.',
-              size === '' ? 'size' : field,
-            ),
-          )
-        : ok(own);
-    if (stands !== undefined && typed === lengthText(stands, unit)) return ok(stands);
-    const mm = readMm(unit)(typed);
-    return mm.ok ? mm : err({ ...mm.problem, field });
-  };
-  const fromMm = read(from, 'from');
+  const fromMm = endTyped(given.from, {
+    ...reading,
+    field: 'from',
+    own: chosen.value?.fromMm,
+    stands: was?.fromMm,
+  });
   if (!fromMm.ok) return fromMm;
-  const toMm = read(to, 'to');
+  const toMm = endTyped(given.to, { ...reading, field: 'to', own: chosen.value?.toMm, stands: was?.toMm });
   if (!toMm.ok) return toMm;
-  return ok({ size: called === '' ? nameOf(size, species) : called, fromMm: fromMm.value, toMm: toMm.value });
+  return ok({
+    size: called === '' ? nameOf(size, species) : called,
+    fromMm: fromMm.value,
+    toMm: toMm.value,
+  });
+}
+
+interface End extends Pick<Reading, 'unit'> {
+  readonly field: 'from' | 'to';
+  /** Of the size chosen. */
+  readonly own: Mm | undefined;
+  readonly stands: Mm | undefined;
+}
+
+/** One end of the lengths. */
+function endTyped(typed: string, { unit, field, own, stands }: End): Result<Mm> {
+  if (typed === '')
+    return own === undefined
+      ? err(problem('no-size', 'Choose a size above, or say how long they are.', 'size'))
+      : ok(own);
+  if (stands !== undefined && typed === lengthText(stands, unit)) return ok(stands);
+  const mm = readMm(unit)(typed);
+  return mm.ok ? mm : err({ ...mm.problem, field });
 }
 
 const nameOf = (size: string, species: PreySpecies): string =>

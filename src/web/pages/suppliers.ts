@@ -46,7 +46,7 @@ export function supplierRoutes(app: Hono<DoorEnv>, house: House): void {
 const onSupplier = (house: House, form: (c: Context) => string) => ({
   form,
   next: (c: Context) => paths.supplier(codeOf(c)),
-  again: (c: Context, refused: Refused) => showSupplier(house, c, refused),
+  again: (c: Context, refused: Refused) => showSupplier(house, c, { refused }),
 });
 
 function holidayRoutes(app: Hono<DoorEnv>, house: House): void {
@@ -87,8 +87,7 @@ async function showSuppliers(house: House, c: Context): Promise<Response> {
 async function showSupplier(
   house: House,
   c: Context,
-  refused: Refused | null = null,
-  code = codeOf(c),
+  { refused = null, code = codeOf(c) }: { refused?: Refused | null; code?: string } = {},
 ): Promise<Response> {
   const here = await visit(house, c, { refused });
   const { suppliers, offers, purse } = marketIn(here.snapshot);
@@ -112,7 +111,7 @@ async function showSupplier(
 /** The page of the supplier whose offer the address names. */
 async function showSupplierOf(house: House, c: Context, refused: Refused): Promise<Response> {
   const offer = await house.context.store.ask(rowNamed('offer', codeOf(c)));
-  return showSupplier(house, c, refused, offer?.supplier ?? '');
+  return showSupplier(house, c, { refused, code: offer?.supplier ?? '' });
 }
 
 const AT_THE_DOOR: readonly string[] = ['virus', 'regulated'];
