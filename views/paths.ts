@@ -74,6 +74,9 @@ interface DaysAway {
 const daysIn = ({ from, to, also = false }: DaysAway): string =>
   `from=${encodeURIComponent(from)}&to=${encodeURIComponent(to)}${also ? '&also=on' : ''}`;
 
+/** What becomes of an order. */
+export type OrderAct = 'came' | 'late' | 'cancelled';
+
 export const paths = {
   sunday: '/',
   /** The picture of a coming week, alone. */
@@ -147,6 +150,16 @@ export const paths = {
   },
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
+  /** The dead of a box looked at again. */
+  lookAgain: (code: string): string => at('/deliveries', code, 'again'),
+  orders: '/orders',
+  /** With what a box that fell short means worked out. */
+  ordersWhole: '/orders?wait=1#box',
+  /** That part alone. */
+  boxAnswer: '/orders/box',
+  newOrder: '/orders/new',
+  newOrderFrom: (supplier: string): string => `/orders/new?supplier=${encodeURIComponent(supplier)}`,
+  orderAct: (code: string, act: OrderAct): string => at('/orders', code, act),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   suppliers: '/suppliers',
   newSupplier: '/suppliers/new',

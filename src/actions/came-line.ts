@@ -40,6 +40,7 @@ export interface Opened {
   readonly day: DayNumber;
   readonly at: string | null;
   readonly warmed: boolean;
+  readonly apart: boolean;
   readonly sender: Sender;
   readonly made: Made;
 }

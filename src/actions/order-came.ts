@@ -27,6 +27,8 @@ export const orderCame = action({
     at: clockTime.optional(),
     /** The box had stood warm for an hour or more before its dead were counted: chilled is not dead. */
     warmed: flag.default(true),
+    /** Keeps the bins it goes into apart, as long as new stock is. */
+    apart: flag.default(false),
     lines: z.array(cameLine).max(MOST_LINES),
     /** What was in the box and not ordered. */
     extra: z.array(extraLine).max(MOST_LINES).default([]),
@@ -67,15 +69,30 @@ interface Said {
   readonly day?: DayNumber | undefined;
   readonly at?: string | undefined;
   readonly warmed: boolean;
+  readonly apart: boolean;
 }
 
-async function openedBox(scene: Scene, order: PlacedOrder, { day, at, warmed }: Said): Promise<Opened> {
+async function openedBox(
+  scene: Scene,
+  order: PlacedOrder,
+  { day, at, warmed, apart }: Said,
+): Promise<Opened> {
   const sender = await senderNow(scene, order.supplier);
-  return { scene, order, day: day ?? scene.now.today, at: at ?? null, warmed, sender, made: new Map() };
+  return {
+    scene,
+    order,
+    day: day ?? scene.now.today,
+    at: at ?? null,
+    warmed,
+    apart,
+    sender,
+    made: new Map(),
+  };
 }
 
 /** One act: the order has come, each line with its entry; extra lines get a row of their own. */
-async function takenIn({ scene, order, day, at, warmed }: Opened, came: readonly CameLine[]) {
+async function takenIn(opened: Opened, came: readonly CameLine[]) {
+  const { scene, order, day, at, warmed } = opened;
   const { purchase, supplier } = order;
   const codes = await nextCodes(scene.tx, 'D', came.filter(({ row }) => row.code === '').length);
   let next = 0;
@@ -87,11 +104,22 @@ async function takenIn({ scene, order, day, at, warmed }: Opened, came: readonly
   });
   const sum = (of: (line: CameLine) => number) => came.reduce((total, line) => total + of(line), 0);
   const dead = sum((line) => line.dead);
-  const bin: readonly BinRow[] = came.flatMap(({ made }) => made);
+  const bin = binsOf(opened, came);
   return {
     summary: `The order from “${supplier.name}” came: ${sum(({ lot }) => lot.heads)} alive, ${dead} dead`,
     puts: { bin, purchase: [{ ...purchase, state: 'arrived' as const }], delivery: rows },
     entries,
     reply: { purchase: purchase.code, lookAgain: dead > 0 && !warmed },
   };
+}
+
+/** The bins made for it; where they are kept apart, all it goes into. */
+function binsOf({ scene, day, apart }: Opened, came: readonly CameLine[]): readonly BinRow[] {
+  if (!apart) return came.flatMap(({ made }) => made);
+  const until = day + scene.facts.policy.quarantineDays.value;
+  const bins = new Map(came.map(({ bin }) => [bin.code, bin]));
+  return [...bins.values()].map((bin) => ({
+    ...bin,
+    quarantineUntil: Math.max(bin.quarantineUntil ?? until, until),
+  }));
 }

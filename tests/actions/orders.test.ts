@@ -280,6 +280,17 @@ describe('a box that comes', () => {
     expect(await room.store.ask(rowsOf('bin'))).toHaveLength(2);
   });
 
+  test('keeps the bins it goes into apart where that is asked for', async () => {
+    const room = await placed();
+    const lines = ['D1', 'D2'].map((delivery) => ({ delivery, came: { how: 'label' as const } }));
+    good(await orderCame(room, { purchase: 'O1', apart: true, lines }));
+    const until = TODAY + 4 + policy.quarantineDays.value;
+    expect((await loadSnapshot(room)).bins.map(({ quarantineUntil }) => quarantineUntil)).toEqual([
+      until,
+      until,
+    ]);
+  });
+
   test('counts by the label what nobody counted, with what sellers add, and learns no count from it', async () => {
     const room = await placed();
     const lines = ['D1', 'D2'].map((delivery) => ({ delivery, came: { how: 'label' as const }, dead: 5 }));

@@ -32,6 +32,8 @@ import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { OfferFormPage } from '../../views/pages/offer-form.tsx';
+import { NewOrderPage } from '../../views/pages/order-new.tsx';
+import { OrdersPage } from '../../views/pages/orders.tsx';
 import { PlanPage } from '../../views/pages/plan.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
@@ -62,6 +64,7 @@ import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import { offerFormProps, supplierFormProps, supplierProps, suppliersProps } from './view-market.ts';
+import { newOrderProps, nothingOrderedProps, ordersProps } from './view-orders.ts';
 import { planFirstProps, planProps, planWorkingProps, whatIfFirstProps, whatIfProps } from './view-plan.ts';
 import {
   animalFormProps,
@@ -182,6 +185,10 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'supplier-form': markup(<SupplierFormPage {...supplierFormProps} shell={own} />),
     'offer-form': markup(<OfferFormPage {...offerFormProps} shell={own} />),
     'offer-new': markup(<OfferFormPage {...offerFormProps} offer={null} size="" shell={own} />),
+    orders: markup(<OrdersPage {...ordersProps} shell={own} />),
+    'orders-none': markup(<OrdersPage {...nothingOrderedProps} shell={own} />),
+    'order-new': markup(<NewOrderPage {...newOrderProps} shell={own} />),
+    'order-whom': markup(<NewOrderPage {...newOrderProps} chosen={null} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     labels: markup(<LabelsPage {...labelsProps} labels={null} shell={calm} />),

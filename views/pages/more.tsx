@@ -22,6 +22,7 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
   {
     title: 'What is coming',
     doors: [
+      { href: paths.orders, label: 'Orders', what: 'What is on its way, how it came, and a new order.' },
       {
         href: paths.plan,
         label: 'Plan',

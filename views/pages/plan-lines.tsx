@@ -84,7 +84,7 @@ const Step = ({ step, told }: StepProps) => {
       </p>
       <p class="plan-reason">{reasonWords(step, told).join(' ')}</p>
       <div class="plan-choices">
-        {lines.map((each) => (
+        {(weekOf(line.actBy, told.today) < SOON_WEEKS ? lines : []).map((each) => (
           <a class="button small" href={acceptAt(each, told)}>
             {lines.length > 1 && (each.what === 'harvest' || each.what === 'cull')
               ? sizeWords(each, told)

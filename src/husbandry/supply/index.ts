@@ -19,13 +19,7 @@ export { type BinGoes, binsGo } from './bin-goes.ts';
 export { binRemarks, keepsTo } from './bin-remarks.ts';
 export { type BinToday, binToday } from './bin-today.ts';
 export { afterBox, type BoxAnswer, type BoxLine } from './box-came.ts';
-export {
-  type CoverOptions,
-  horizonOf,
-  type Judged,
-  judge,
-  type Kept,
-} from './cover.ts';
+export { type CoverOptions, horizonOf, type Judged, judge, type Kept } from './cover.ts';
 export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
 export { type AtRisk, atRisk } from './crash-neighbours.ts';
 export type { StartNow } from './crash-starts.ts';

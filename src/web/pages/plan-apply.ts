@@ -10,7 +10,7 @@ import type { PlanQuestion } from '../../husbandry/plan/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
 import type { House } from './house.ts';
-import { marketOf } from './plan-told.ts';
+import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
 type Placed = { readonly purchases: readonly string[] };
@@ -48,7 +48,7 @@ function lineOf({ offer, packs, bin, species }: OrderLine, here: Visit) {
   if (bin !== null) return { offer, packs, bin };
   const { bins, rooms } = here.snapshot;
   const room = bins.find((each) => each.species === species)?.room ?? rooms[0]?.code ?? '';
-  const size = marketOf(here).offers.find(({ code }) => code === offer)?.size ?? '';
+  const size = marketIn(here.snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
   const name = sentenceCase(`${size} ${preyName(here.names.species, species)}`.trim());
   return { offer, packs, room, name };
 }

@@ -44,7 +44,7 @@ function applying(house: House) {
       const { question } = await askedOf(here, asked);
       return applyPlan(house, here, { question, formId });
     },
-    next: () => paths.plan,
+    next: () => paths.orders,
     again: (c, refused) => showPlan(house, c, refused),
   });
 }

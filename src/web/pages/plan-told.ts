@@ -7,14 +7,13 @@ import { entryOf } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type PlanAsked, planAt, planQuery } from '../../../views/plan-address.ts';
 import { lastPlan, planName } from '../../actions/index.ts';
-import { noMarket } from '../../husbandry/orders/index.ts';
+
 import type { PlanAnswer, PlanQuestion, Wish } from '../../husbandry/plan/index.ts';
 import { sizeOptionAt } from './choices.ts';
 import type { House } from './house.ts';
 import { wishWords } from './plan-asked.ts';
+import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
-
-export const marketOf = ({ snapshot }: Visit) => snapshot.market ?? noMarket;
 
 function toldOf(plan: PlanAnswer, asked: PlanAsked, here: Visit): PlanTold {
   const { snapshot, names, unit, forms } = here;
@@ -24,7 +23,7 @@ function toldOf(plan: PlanAnswer, asked: PlanAsked, here: Visit): PlanTold {
     today: snapshot.today,
     names,
     unit,
-    market: marketOf(here),
+    market: marketIn(here.snapshot),
     asked,
     forms,
     sizeField: (name, { species: code, fromMm, toMm }) => {
@@ -83,13 +82,13 @@ export function workingOf({ underWay }: House, here: Visit, question: PlanQuesti
     waitAt: planAt(question, { wait: '1' }),
     cancel: { entry: entryOf(here.forms, 'plan-cancel'), action: paths.planCancel, asked: query },
     progress: underWay.progressOf(planName(question)),
-    currency: marketOf(here).purse.currency,
+    currency: marketIn(here.snapshot).purse.currency,
   };
 }
 
 /** What lines are called, by key. */
 export function lineNames(here: Visit) {
-  const names = { names: here.names, unit: here.unit, market: marketOf(here) };
+  const names = { names: here.names, unit: here.unit, market: marketIn(here.snapshot) };
   return (key: string): string => keyWords(key, names);
 }
 

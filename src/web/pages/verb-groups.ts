@@ -10,6 +10,8 @@ export const OF_MANY: readonly string[] = [
   'arrange-shelf',
   'arrange-shelves',
   'empty-demo',
+  'place-order',
+  'order-came',
 ];
 
 interface VerbGroup {

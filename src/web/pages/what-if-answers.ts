@@ -9,7 +9,7 @@ import { askPlan, keptPlan, planName } from '../../actions/index.ts';
 import type { PlanAnswer, PlanQuestion } from '../../husbandry/plan/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { House } from './house.ts';
-import { marketOf } from './plan-told.ts';
+import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
 /** The plan as it is, then one for each thing supposed; these are compared, not explained. */
@@ -58,7 +58,7 @@ interface Told extends Answers {
 
 export function shownOf(house: House, here: Visit, { asked, answers, problem, rests }: Told): WhatIfShown {
   const { names, unit, snapshot } = here;
-  const market = marketOf(here);
+  const market = marketIn(here.snapshot);
   const [base = null, ...besides] = answers;
   const said = { names, unit, market, kinds: snapshot.facts.kinds };
   const isWhole = answers.every((answer) => answer !== null) || asked.ifs.length === 0;
@@ -87,7 +87,7 @@ export function workingOf(
     waitAt: `${whatIfAt(asked)}&wait=1`,
     cancel: { entry: entryOf(here.forms, 'what-if-cancel'), action: paths.whatIfCancel, asked: query },
     progress: next === undefined ? null : underWay.progressOf(planName(next)),
-    currency: marketOf(here).purse.currency,
+    currency: marketIn(here.snapshot).purse.currency,
   };
 }
 

@@ -13,9 +13,9 @@ import { binOptions, kindOptions } from './choices.ts';
 import type { House } from './house.ts';
 import { weeksIn } from './plan-asked.ts';
 import { NEWS_AFTER_MS, queryIn } from './plan-page.ts';
-import { marketOf } from './plan-told.ts';
 import { valuesIn } from './posted.ts';
 import type { Typed } from './sent-fields.ts';
+import { marketIn } from './supplier-views.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 import {
   allAnswers,
@@ -66,9 +66,9 @@ async function showWhatIf(house: House, c: Context): Promise<Response> {
 
 const choicesIn = (here: Visit) => ({
   kinds: kindsHere(here),
-  suppliers: supplierOptions(marketOf(here)),
+  suppliers: supplierOptions(marketIn(here.snapshot)),
   bins: binOptions(here.snapshot.bins),
-  offers: offerOptions(marketOf(here), here.names),
+  offers: offerOptions(marketIn(here.snapshot), here.names),
 });
 
 /** Kinds that live here first. */

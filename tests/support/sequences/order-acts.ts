@@ -32,6 +32,7 @@ export const orderActs = {
       purchase,
       day: past(),
       warmed: dice.often(0.5),
+      apart: dice.often(0.3),
       lines: lines.map(({ code }) => ({
         delivery: code,
         came: dice.often(0.5)

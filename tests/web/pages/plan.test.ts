@@ -175,7 +175,7 @@ test('the orders of this week are placed by one button, in one step, and not tho
   expect(shown).toContain('Writes 1 order down as placed');
   const before = await home.acts();
   const sent = await home.send('/plan/apply', { asked: 'weeks=12' });
-  expect([sent.status, sent.headers.get('location')]).toEqual([303, '/plan']);
+  expect([sent.status, sent.headers.get('location')]).toEqual([303, '/orders']);
   expect(await home.acts()).toBe(before + 1);
   const html = await home.see('/plan');
   expect(html).toContain('Ordered from “Hill Farm Feeders”: 300 house crickets');
@@ -215,4 +215,13 @@ test('several orders at once are one act; if one cannot be, none is placed', asy
   expect((await loadSnapshot(home.room)).deliveries).toHaveLength(3);
   good(await undo(home.room, { act }));
   expect((await loadSnapshot(home.room)).deliveries).toHaveLength(1);
+});
+
+test('a parcel of the plan opens the order form with its day and packs filled in', async () => {
+  const home = await orderingHome();
+  const href = /href="(\/orders\/new\?[^"]*)"/.exec(plain(await home.see('/plan')))?.[1] ?? '';
+  expect(href).toContain('offer.F1=3');
+  const html = await home.see(href);
+  expect(html).toMatch(/name="packs-F1"[^>]*value="3"/);
+  expect(html).toMatch(new RegExp(`<option value="${/sent=([\d-]+)/.exec(href)?.[1]}" selected=""`));
 });
