@@ -10,7 +10,7 @@ import { plan } from '../../support/view-plan.ts';
 
 const TWELVE_WEEKS: PlanQuestion = { weeks: 12, wishes: [], supposed: [] };
 const plain = (html: string) =>
-  html.replaceAll('&quot;', '"').replaceAll('&amp;', '&').replaceAll('&#39;', "'");
+  html.replaceAll('\u00a0', ' ').replaceAll('&quot;', '"').replaceAll('&amp;', '&').replaceAll('&#39;', "'");
 
 /** A home whose plan of twelve weeks is the invented one, made of the room as it is. */
 async function plannedHome(change: Partial<PlanAnswer> = {}): Promise<Home> {
