@@ -14,7 +14,6 @@ export const planPolicy: PlanPolicy = {
   ),
   planLateTimes: memory(0.5, `${TIMES}, a week`, CHOICE),
   planKilledTimes: memory(0.05, TIMES, 'our choice: live prey of the right size is better'),
-  planCutTimes: memory(0.3, TIMES, CHOICE),
   planCapTimes: memory(0.5, TIMES, CHOICE),
   planReadyTimes: memory(5, `${TIMES}, a week`, CHOICE),
   planEndShare: memory(0.9, '1', 'our choice: below the cheapest price, or buying for the end would pay'),

@@ -10,9 +10,8 @@ export interface PlanPolicy {
   /** Price of a meal missed, in times the middle price of an item; of an item late for a week, in times its own. */
   readonly planMissedTimes: ByUrgency;
   readonly planLateTimes: Sourced;
-  /** Price of an item given killed first, cut, or beyond a share cap, in times the cheapest item's. */
+  /** Price of an item given killed first, or beyond a share cap, in times the cheapest item's. */
   readonly planKilledTimes: Sourced;
-  readonly planCutTimes: Sourced;
   readonly planCapTimes: Sourced;
   /** Price of an item by which stock that stands ready falls short for a week. */
   readonly planReadyTimes: Sourced;
