@@ -1,0 +1,169 @@
+/** One evening's feeding, the same whoever buys: fragile first, narrowest window first, prey nearest to outgrowing first. */
+import {
+  type Animals,
+  bodyOf,
+  comesInDanger,
+  isHungry,
+  itemsOf,
+  offer,
+  owe,
+  RANK_COUNT,
+  stageOf,
+} from './animals.ts';
+import { FORMS, type Form, type Stage, URGENCIES } from './kinds.ts';
+import { type Larder, lay, type Tub, take } from './larder.ts';
+import { BAND_MM, BANDS, bandOf } from './prey.ts';
+import type { Room } from './rooms.ts';
+import type { Truth } from './truth.ts';
+
+/** Meals by urgency, in the order of URGENCIES. */
+export interface Meals {
+  readonly due: Float64Array;
+  readonly missed: Float64Array;
+  readonly unfed: Float64Array;
+  readonly late: Float64Array;
+  readonly dangers: Float64Array;
+}
+
+export const noMeals = (): Meals => {
+  const none = () => new Float64Array(URGENCIES.length);
+  return { due: none(), missed: none(), unfed: none(), late: none(), dangers: none() };
+};
+
+interface Evening {
+  readonly room: Room;
+  readonly truth: Truth;
+  readonly animals: Animals;
+  readonly larder: Larder;
+  readonly meals: Meals;
+  readonly day: number;
+}
+
+const SMALLEST_WORTH = 1 / 3;
+/** Less than this of an item is not looked for, and less than this share of a meal is not offered. */
+const CRUMB = 0.3;
+const HALF = 0.5;
+
+/** Feeds all who are hungry, unless nobody feeds tonight, and counts what is owed at its end. */
+export function feed(evening: Evening): void {
+  const { truth, larder, animals, room, day } = evening;
+  lay(larder, truth, day);
+  const hungry = hungryByRank(evening);
+  if (!truth.skipped[day]) {
+    const fed = new Map<number, Fed>();
+    for (const rank of hungry) for (const i of rank) serve(evening, i, fed);
+    for (const [tub, { heads, fromMm, toMm }] of fed) {
+      const it = larder.tubs[tub] as Tub;
+      it.book = Math.max(0, it.book - heads);
+      it.events.push({ day, what: 'fed', heads, fromMm, toMm });
+    }
+  }
+  for (let i = 0; i < animals.count; i += 1)
+    countOwed(evening, i, URGENCIES.indexOf(stageOf(room, animals, i).urgency));
+}
+
+function hungryByRank({ room, animals, day }: Evening): number[][] {
+  const ranks: number[][] = Array.from({ length: RANK_COUNT }, () => []);
+  for (let i = 0; i < animals.count; i += 1)
+    if (isHungry(room, { animals, i, day })) (ranks[animals.rank[i] as number] as number[]).push(i);
+  return ranks;
+}
+
+interface Fed {
+  heads: number;
+  fromMm: number;
+  toMm: number;
+}
+
+function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
+  const { room, truth, animals, larder, meals, day } = evening;
+  const stage = stageOf(room, animals, i);
+  const items = itemsOf(room, truth.generosity, { animals, i });
+  const picks = picksFor(larder, { stage, bodyMm: bodyOf(room, animals, i), items });
+  if (picks === null) {
+    animals.asked[i] = 1;
+    return;
+  }
+  for (const chain of picks) write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
+  const urgency = URGENCIES.indexOf(stage.urgency);
+  meals.due[urgency] = (meals.due[urgency] as number) + 1;
+  offer(room, { animals, i, day });
+}
+
+function write(fed: Map<number, Fed>, tub: number, mm: number): void {
+  const so = fed.get(tub);
+  if (!so) {
+    fed.set(tub, { heads: 1, fromMm: mm, toMm: mm });
+    return;
+  }
+  so.heads += 1;
+  so.fromMm = Math.min(so.fromMm, mm);
+  so.toMm = Math.max(so.toMm, mm);
+}
+
+interface Wanting {
+  readonly stage: Stage;
+  readonly bodyMm: number;
+  readonly items: number;
+}
+
+const LIVE = [FORMS.indexOf('cricket'), FORMS.indexOf('roach')];
+const RESERVE = [FORMS.indexOf('mealworm')];
+
+/** Heads for a meal: what may be given alive, then what is killed first, then what is fed when nothing else is left. */
+function picksFor(larder: Larder, { stage, bodyMm, items }: Wanting): number[] | null {
+  const [least, ideal, alive, most] = stage.window;
+  const low = bandOf(least * bodyMm) + 1;
+  const [live, killed] = [bandOf(alive * bodyMm) - 1, bandOf(most * bodyMm) - 1];
+  const picks: number[] = [];
+  const want = { larder, stage, picks, items, idealMm: ideal * bodyMm };
+  let total = pass({ ...want, low, high: live, forms: LIVE, total: 0 });
+  if (total < items - CRUMB && killed > live)
+    total = pass({ ...want, low: live + 1, high: killed, forms: LIVE, total });
+  if (total < items - CRUMB) total = pass({ ...want, low, high: killed, forms: RESERVE, total });
+  return total >= HALF * items ? picks : null;
+}
+
+interface Pass {
+  readonly larder: Larder;
+  readonly stage: Stage;
+  /** Chains a head is taken from, one entry a head. */
+  readonly picks: number[];
+  readonly items: number;
+  readonly idealMm: number;
+  readonly low: number;
+  readonly high: number;
+  readonly forms: readonly number[];
+  readonly total: number;
+}
+
+/** Goes down from the longest that fits; returns the items found so far. */
+function pass({ larder, stage, picks, items, idealMm, low, high, forms, total: before }: Pass): number {
+  const { first, next } = larder;
+  let total = before;
+  for (let band = high; band >= low; band -= 1)
+    for (const form of forms) {
+      let head = first[form * BANDS + band] as number;
+      if (head < 0 || !stage.eats.includes(FORMS[form] as Form)) continue;
+      const worth = Math.min(items, Math.max(SMALLEST_WORTH, ((BAND_MM[band] as number) / idealMm) ** 3));
+      while (head >= 0 && total < items - CRUMB) {
+        picks.push(form * BANDS + band);
+        total += worth;
+        head = next[head] as number;
+      }
+      if (total >= items - CRUMB) return total;
+    }
+  return total;
+}
+
+function countOwed({ room, animals, meals, day }: Evening, i: number, urgency: number): void {
+  const owed = owe(room, { animals, i, day });
+  if (comesInDanger(room, { animals, i, day }))
+    meals.dangers[urgency] = (meals.dangers[urgency] as number) + 1;
+  if (owed === 'nothing') return;
+  if (owed === 'late') meals.late[urgency] = (meals.late[urgency] as number) + 1;
+  else {
+    meals[owed][urgency] = (meals[owed][urgency] as number) + 1;
+    meals.due[urgency] = (meals.due[urgency] as number) + 1;
+  }
+}

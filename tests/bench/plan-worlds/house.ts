@@ -1,0 +1,176 @@
+/** A world played week by week: what is done on Sundays goes in, what the keeper wrote down comes out. */
+import { type Animals, animalsOf, bodyOf, kindOf, NEVER, REMEMBERED, stageOf, wake } from './animals.ts';
+import { bear, crash, harvest, startColonies, throwOut } from './colony.ts';
+import { keyOf, logNormal, uniform } from './dice.ts';
+import { feed, type Meals, noMeals } from './evening.ts';
+import { bandsByTub, emptyLarder, type Larder, newTub, putIn, type Tub } from './larder.ts';
+import type { AnimalNote, Log, Steps, TubNote } from './log.ts';
+import { emptyPost, morning, type Post, place } from './parcels.ts';
+import { BAND_MM, BANDS, BREEDS } from './prey.ts';
+import type { Room } from './rooms.ts';
+import { OFFERS, type Offer } from './sellers.ts';
+import { type Truth, truthOf } from './truth.ts';
+
+export interface House {
+  readonly room: Room;
+  readonly truth: Truth;
+  readonly animals: Animals;
+  readonly larder: Larder;
+  readonly post: Post;
+  readonly meals: Meals;
+  /** The Sunday that comes next. */
+  day: number;
+}
+
+/** Days beyond the last week in which what was ordered may still come. */
+const MARGIN_DAYS = 30;
+
+/** A world on its first Sunday, with prey for about ten days. */
+export function houseOf(room: Room, { seed, weeks }: { seed: number; weeks: number }): House {
+  const truth = truthOf(seed, weeks * 7 + MARGIN_DAYS);
+  const house: House = {
+    room,
+    truth,
+    animals: animalsOf(room, truth),
+    larder: emptyLarder(),
+    post: emptyPost(),
+    meals: noMeals(),
+    day: 0,
+  };
+  startColonies(house.larder, truth, room);
+  stock(house);
+  return house;
+}
+
+/** What was bought before the world begins: packs in proportion to the room. */
+function stock({ room, truth, larder }: House): void {
+  OFFERS.forEach(({ seller, form, fromMm, toMm, code }, o) => {
+    if (seller !== 0 || (room.colonies.length > 0 && form !== 'cricket')) return;
+    const heads = Math.ceil(room.heads * (FIRST_HEADS[form] ?? 0));
+    const key = keyOf(truth.key, 5_000_000 + o);
+    const tub = newTub(larder, {
+      code: `first ${code}`,
+      form,
+      colonyRoom: null,
+      key,
+      book: heads,
+      looksMm: (fromMm + toMm) / 2,
+    });
+    putIn(larder, truth, { tub, lot: { heads, fromMm, toMm, day: 0, key } });
+    larder.heads.came += heads;
+    (larder.tubs[tub] as Tub).events.push({ day: -1, what: 'came', heads, dead: 0, fromMm, toMm });
+  });
+}
+
+const FIRST_HEADS: Readonly<Record<string, number>> = { cricket: 0.8, roach: 0.3, mealworm: 0.1 };
+
+/** Lives through a week from its Sunday on, and looks through the tubs on the next. */
+export function live(house: House, { orders, harvests }: Steps): void {
+  const { room, truth, animals, larder, post } = house;
+  for (let day = house.day; day < house.day + 7; day += 1) {
+    for (const order of orders) if (order.day === day) place(post, truth, order);
+    morning(post, { larder, truth, day });
+    for (const each of harvests) if (each.day === day) harvest(larder, truth, each);
+    for (let i = 0; i < animals.count; i += 1) wake(room, truth, { animals, i, day });
+    feed({ ...house, day });
+  }
+  house.day += 7;
+  crash(larder, house.day - 1);
+  bear(larder, truth, { colonies: room.colonies, day: house.day });
+  lookThrough(house);
+}
+
+const COUNTS = 0.5;
+const COUNT_LOG_SD = 0.05;
+const EYE_LOG_SD = 0.1;
+const NOT_WORTH_KEEPING = 3;
+
+/** Sunday: every tub is looked at, about half are counted, a few leftovers are thrown out. */
+function lookThrough({ larder, truth, day }: House): void {
+  const found = bandsByTub(larder, truth, day);
+  larder.tubs.forEach((tub, t) => {
+    if (!tub) return;
+    if (tub.alive <= NOT_WORTH_KEEPING && tub.colonyRoom === null) {
+      throwOut(larder, t, day - 1);
+      return;
+    }
+    const { heads, middleMm } = seenIn(found.subarray(t * BANDS, (t + 1) * BANDS));
+    const key = keyOf(keyOf(tub.key, 77), day);
+    tub.looksMm = (middleMm ?? tub.looksMm) * logNormal(key, 0, EYE_LOG_SD);
+    if (tub.colonyRoom === null)
+      tub.events.push({ day, what: 'looks', fromMm: tub.looksMm * 0.85, toMm: tub.looksMm * 1.15 });
+    if (uniform(key, 1) >= (tub.colonyRoom === null ? COUNTS : COUNTS / 2)) return;
+    tub.book = Math.round(heads * logNormal(key, 2, COUNT_LOG_SD));
+    tub.events.push({ day, what: 'counted', heads: tub.book });
+  });
+}
+
+/** Heads of a tub and the length of the one in the middle; null of none. */
+function seenIn(bands: Int32Array): { heads: number; middleMm: number | null } {
+  const heads = bands.reduce((sum, n) => sum + n, 0);
+  let below = 0;
+  for (let band = 0; band < BANDS; band += 1) {
+    below += bands[band] as number;
+    if (below * 2 > heads) return { heads, middleMm: BAND_MM[band] as number };
+  }
+  return { heads, middleMm: null };
+}
+
+/** What the keeper has written down by this Sunday. */
+export function logOf({ room, animals, larder, post, day }: House): Log {
+  return {
+    day,
+    animals: Array.from({ length: animals.count }, (_, i) => noteOf(room, animals, i)),
+    tubs: larder.tubs.filter((tub) => tub !== null).map(tubNote),
+    parcels: post.parcels.flatMap(({ packs, due, seller, sent }) =>
+      [...packs].map(([offer, n]) => ({
+        code: `p${seller}-${sent}-${offer}`,
+        offer,
+        heads: n * (OFFERS[offer] as Offer).packHeads,
+        due,
+      })),
+    ),
+    arrivals: [...post.arrivals],
+  };
+}
+
+const tubNote = ({ code, form, colonyRoom, events, book, looksMm }: Tub): TubNote => ({
+  code,
+  form,
+  species: BREEDS[form].species,
+  colonyRoom,
+  events,
+  book,
+  looksMm,
+});
+
+function noteOf(room: Room, animals: Animals, i: number): AnimalNote {
+  const known = animals.known[i] as number;
+  const remembered = Math.min(known, REMEMBERED);
+  const dayOrNull = (day: number) => (day === NEVER ? null : day);
+  return {
+    code: `a${i}-${animals.turn[i]}`,
+    kind: kindOf(room, animals, i).code,
+    gaugeMm: animals.measuredMm[i] as number,
+    lastOffered: dayOrNull(animals.offeredOn[i] as number),
+    lastOutcome: (animals.refusals[i] as number) > 0 ? 'refused' : 'taken',
+    lastTaken: dayOrNull(animals.takenOn[i] as number),
+    moulted:
+      animals.foundOn[i] === NEVER
+        ? null
+        : { earliest: animals.earliestOn[i] as number, found: animals.foundOn[i] as number },
+    intervals: Array.from(
+      { length: remembered },
+      (_, n) => animals.intervals[i * REMEMBERED + ((known - remembered + n) % REMEMBERED)] as number,
+    ),
+    offers: animals.offers[i] as number,
+    taken: animals.takes[i] as number,
+    refusalsInRow: animals.refusals[i] as number,
+  };
+}
+
+export const longestEaten = ({ room, animals }: House): number =>
+  Array.from(
+    { length: animals.count },
+    (_, i) => stageOf(room, animals, i).window[3] * bodyOf(room, animals, i),
+  ).reduce((most, mm) => Math.max(most, mm), 0);
