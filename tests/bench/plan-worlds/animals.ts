@@ -182,6 +182,10 @@ function cycleOf(room: Room, truth: Truth, { animals, i }: Omit<Place, 'day'>): 
   return moult[0] * truth.moultPace[kind] * logNormal(key, FOR.pace, 0.15) * logNormal(key, n, 0.25);
 }
 
+/** Whether a new day brings it a moult or a departure. */
+export const stirs = (animals: Animals, i: number, day: number): boolean =>
+  day >= (animals.moultsOn[i] as number) || day >= (animals.goesOn[i] as number);
+
 /** What a new day brings: a moult, a departure; somebody else may be in the place afterwards. */
 export function wake(room: Room, truth: Truth, { animals, i, day }: Place): void {
   if (day >= (animals.moultsOn[i] as number)) moultOn(room, truth, { animals, i, day });

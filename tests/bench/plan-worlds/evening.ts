@@ -10,7 +10,7 @@ import {
   RANK_COUNT,
   stageOf,
 } from './animals.ts';
-import { FORMS, type Form, type Stage, URGENCIES } from './kinds.ts';
+import { FORMS, type Form, KINDS, type Kind, type Stage, URGENCIES } from './kinds.ts';
 import { type Larder, lay, type Tub, take } from './larder.ts';
 import { BAND_MM, BANDS, bandOf } from './prey.ts';
 import type { Room } from './rooms.ts';
@@ -46,7 +46,7 @@ const HALF = 0.5;
 
 /** Feeds all who are hungry, unless nobody feeds tonight, and counts what is owed at its end. */
 export function feed(evening: Evening): void {
-  const { truth, larder, animals, room, day } = evening;
+  const { truth, larder, animals, day } = evening;
   lay(larder, truth, day);
   const hungry = hungryByRank(evening);
   if (!truth.skipped[day]) {
@@ -58,14 +58,14 @@ export function feed(evening: Evening): void {
       it.events.push({ day, what: 'fed', heads, fromMm, toMm });
     }
   }
-  for (let i = 0; i < animals.count; i += 1)
-    countOwed(evening, i, URGENCIES.indexOf(stageOf(room, animals, i).urgency));
+  for (let i = 0; i < animals.count; i += 1) if ((animals.due[i] as number) <= day) countOwed(evening, i);
 }
 
 function hungryByRank({ room, animals, day }: Evening): number[][] {
   const ranks: number[][] = Array.from({ length: RANK_COUNT }, () => []);
   for (let i = 0; i < animals.count; i += 1)
-    if (isHungry(room, { animals, i, day })) (ranks[animals.rank[i] as number] as number[]).push(i);
+    if ((animals.due[i] as number) <= day && isHungry(room, { animals, i, day }))
+      (ranks[animals.rank[i] as number] as number[]).push(i);
   return ranks;
 }
 
@@ -107,8 +107,19 @@ interface Wanting {
   readonly items: number;
 }
 
-const LIVE = [FORMS.indexOf('cricket'), FORMS.indexOf('roach')];
-const RESERVE = [FORMS.indexOf('mealworm')];
+/** Here once more: an imported name costs a call each time it is read. */
+const LENGTHS = BAND_MM;
+const LIVE: readonly Form[] = ['cricket', 'roach'];
+/** First chain of each form a stage eats: what it is fed usually, and what when nothing else is left. */
+const MENUS = new Map(
+  Object.values(KINDS)
+    .flatMap((kind: Kind) => kind.stages)
+    .map((stage) => {
+      const chains = (usual: boolean) =>
+        stage.eats.filter((form) => LIVE.includes(form) === usual).map((form) => FORMS.indexOf(form) * BANDS);
+      return [stage, { usual: chains(true), reserve: chains(false) }] as const;
+    }),
+);
 
 /** Heads for a meal: what may be given alive, then what is killed first, then what is fed when nothing else is left. */
 function picksFor(larder: Larder, { stage, bodyMm, items }: Wanting): number[] | null {
@@ -116,47 +127,55 @@ function picksFor(larder: Larder, { stage, bodyMm, items }: Wanting): number[] |
   const low = bandOf(least * bodyMm) + 1;
   const [live, killed] = [bandOf(alive * bodyMm) - 1, bandOf(most * bodyMm) - 1];
   const picks: number[] = [];
-  const want = { larder, stage, picks, items, idealMm: ideal * bodyMm };
-  let total = pass({ ...want, low, high: live, forms: LIVE, total: 0 });
+  const want = { larder, picks, items, idealMm: ideal * bodyMm };
+  const { usual, reserve } = MENUS.get(stage) as Menu;
+  let total = pass({ ...want, low, high: live, chains: usual, total: 0 });
   if (total < items - CRUMB && killed > live)
-    total = pass({ ...want, low: live + 1, high: killed, forms: LIVE, total });
-  if (total < items - CRUMB) total = pass({ ...want, low, high: killed, forms: RESERVE, total });
+    total = pass({ ...want, low: live + 1, high: killed, chains: usual, total });
+  if (total < items - CRUMB) total = pass({ ...want, low, high: killed, chains: reserve, total });
   return total >= HALF * items ? picks : null;
+}
+
+interface Menu {
+  readonly usual: readonly number[];
+  readonly reserve: readonly number[];
 }
 
 interface Pass {
   readonly larder: Larder;
-  readonly stage: Stage;
   /** Chains a head is taken from, one entry a head. */
   readonly picks: number[];
   readonly items: number;
   readonly idealMm: number;
   readonly low: number;
   readonly high: number;
-  readonly forms: readonly number[];
+  readonly chains: readonly number[];
   readonly total: number;
 }
 
 /** Goes down from the longest that fits; returns the items found so far. */
-function pass({ larder, stage, picks, items, idealMm, low, high, forms, total: before }: Pass): number {
+function pass({ larder, picks, items, idealMm, low, high, chains, total: before }: Pass): number {
   const { first, next } = larder;
+  const lengths = LENGTHS;
+  const enough = items - CRUMB;
   let total = before;
-  for (let band = high; band >= low; band -= 1)
-    for (const form of forms) {
-      let head = first[form * BANDS + band] as number;
-      if (head < 0 || !stage.eats.includes(FORMS[form] as Form)) continue;
-      const worth = Math.min(items, Math.max(SMALLEST_WORTH, ((BAND_MM[band] as number) / idealMm) ** 3));
-      while (head >= 0 && total < items - CRUMB) {
-        picks.push(form * BANDS + band);
+  for (let band = high; band >= low && total < enough; band -= 1)
+    for (let f = 0; f < chains.length; f += 1) {
+      const chain = (chains[f] as number) + band;
+      let head = first[chain] as number;
+      if (head < 0) continue;
+      const share = (lengths[band] as number) / idealMm;
+      const worth = Math.min(items, Math.max(SMALLEST_WORTH, share * share * share));
+      for (; head >= 0 && total < enough; head = next[head] as number) {
+        picks.push(chain);
         total += worth;
-        head = next[head] as number;
       }
-      if (total >= items - CRUMB) return total;
     }
   return total;
 }
 
-function countOwed({ room, animals, meals, day }: Evening, i: number, urgency: number): void {
+function countOwed({ room, animals, meals, day }: Evening, i: number): void {
+  const urgency = URGENCIES.indexOf(stageOf(room, animals, i).urgency);
   const owed = owe(room, { animals, i, day });
   if (comesInDanger(room, { animals, i, day }))
     meals.dangers[urgency] = (meals.dangers[urgency] as number) + 1;

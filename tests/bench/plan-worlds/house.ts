@@ -1,14 +1,14 @@
 /** A world played week by week: what is done on Sundays goes in, what the keeper wrote down comes out. */
-import { type Animals, animalsOf, bodyOf, kindOf, NEVER, REMEMBERED, stageOf, wake } from './animals.ts';
+import { type Animals, animalsOf, stirs, wake } from './animals.ts';
 import { bear, crash, harvest, startColonies, throwOut } from './colony.ts';
 import { keyOf, logNormal, uniform } from './dice.ts';
 import { feed, type Meals, noMeals } from './evening.ts';
 import { bandsByTub, emptyLarder, type Larder, newTub, putIn, type Tub } from './larder.ts';
-import type { AnimalNote, Log, Steps, TubNote } from './log.ts';
+import type { Steps } from './log.ts';
 import { emptyPost, morning, type Post, place } from './parcels.ts';
-import { BAND_MM, BANDS, BREEDS } from './prey.ts';
+import { BAND_MM, BANDS } from './prey.ts';
 import type { Room } from './rooms.ts';
-import { OFFERS, type Offer } from './sellers.ts';
+import { OFFERS } from './sellers.ts';
 import { type Truth, truthOf } from './truth.ts';
 
 export interface House {
@@ -71,7 +71,8 @@ export function live(house: House, { orders, harvests }: Steps): void {
     for (const order of orders) if (order.day === day) place(post, truth, order);
     morning(post, { larder, truth, day });
     for (const each of harvests) if (each.day === day) harvest(larder, truth, each);
-    for (let i = 0; i < animals.count; i += 1) wake(room, truth, { animals, i, day });
+    for (let i = 0; i < animals.count; i += 1)
+      if (stirs(animals, i, day)) wake(room, truth, { animals, i, day });
     feed({ ...house, day });
   }
   house.day += 7;
@@ -115,62 +116,3 @@ function seenIn(bands: Int32Array): { heads: number; middleMm: number | null } {
   }
   return { heads, middleMm: null };
 }
-
-/** What the keeper has written down by this Sunday. */
-export function logOf({ room, animals, larder, post, day }: House): Log {
-  return {
-    day,
-    animals: Array.from({ length: animals.count }, (_, i) => noteOf(room, animals, i)),
-    tubs: larder.tubs.filter((tub) => tub !== null).map(tubNote),
-    parcels: post.parcels.flatMap(({ packs, due, seller, sent }) =>
-      [...packs].map(([offer, n]) => ({
-        code: `p${seller}-${sent}-${offer}`,
-        offer,
-        heads: n * (OFFERS[offer] as Offer).packHeads,
-        due,
-      })),
-    ),
-    arrivals: [...post.arrivals],
-  };
-}
-
-const tubNote = ({ code, form, colonyRoom, events, book, looksMm }: Tub): TubNote => ({
-  code,
-  form,
-  species: BREEDS[form].species,
-  colonyRoom,
-  events,
-  book,
-  looksMm,
-});
-
-function noteOf(room: Room, animals: Animals, i: number): AnimalNote {
-  const known = animals.known[i] as number;
-  const remembered = Math.min(known, REMEMBERED);
-  const dayOrNull = (day: number) => (day === NEVER ? null : day);
-  return {
-    code: `a${i}-${animals.turn[i]}`,
-    kind: kindOf(room, animals, i).code,
-    gaugeMm: animals.measuredMm[i] as number,
-    lastOffered: dayOrNull(animals.offeredOn[i] as number),
-    lastOutcome: (animals.refusals[i] as number) > 0 ? 'refused' : 'taken',
-    lastTaken: dayOrNull(animals.takenOn[i] as number),
-    moulted:
-      animals.foundOn[i] === NEVER
-        ? null
-        : { earliest: animals.earliestOn[i] as number, found: animals.foundOn[i] as number },
-    intervals: Array.from(
-      { length: remembered },
-      (_, n) => animals.intervals[i * REMEMBERED + ((known - remembered + n) % REMEMBERED)] as number,
-    ),
-    offers: animals.offers[i] as number,
-    taken: animals.takes[i] as number,
-    refusalsInRow: animals.refusals[i] as number,
-  };
-}
-
-export const longestEaten = ({ room, animals }: House): number =>
-  Array.from(
-    { length: animals.count },
-    (_, i) => stageOf(room, animals, i).window[3] * bodyOf(room, animals, i),
-  ).reduce((most, mm) => Math.max(most, mm), 0);

@@ -46,6 +46,10 @@ export interface Larder {
 /** The day of death of a head that was fed. */
 const EATEN = -1;
 const STILL_TO_GROW_UP = 1;
+/** Here once more: an imported name costs a call each time it is read. */
+const BAND_COUNT = BANDS;
+const STEP_COUNT = STEPS;
+
 export const STEP_BANDS = FORMS.map((form) => bandsOf(BREEDS[form]));
 
 export const emptyLarder = (): Larder => ({
@@ -177,8 +181,8 @@ export function lay(larder: Larder, truth: Truth, day: number): void {
     const share =
       (came[h] as number) + (pace[h] as number) * ((grown[kind] as number) - (since[h] as number));
     if (share >= 1 && colony[tub[h] as number] === 1) continue;
-    const step = share >= 1 ? STEPS : (share * STEPS) | 0;
-    const chain = kind * BANDS + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
+    const step = share >= 1 ? STEP_COUNT : (share * STEP_COUNT) | 0;
+    const chain = kind * BAND_COUNT + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
     next[h] = first[chain] as number;
     first[chain] = h;
   }

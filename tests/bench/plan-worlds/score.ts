@@ -1,0 +1,89 @@
+/** What a year came to: money, meals, waste; with what is left at its end taken off, so that nobody gains by running it down. */
+
+import type { House } from './house.ts';
+import { longestEaten } from './household.ts';
+import { FORMS, type Form } from './kinds.ts';
+import { lengthOf } from './larder.ts';
+import { OFFERS, packCents } from './sellers.ts';
+
+export interface Score {
+  readonly weeks: number;
+  /** Cents in all, less what is left. */
+  readonly cents: number;
+  readonly goods: number;
+  readonly postage: number;
+  readonly shop: number;
+  readonly left: number;
+  readonly parcels: number;
+  /** By urgency: fragile, ordinary, robust. */
+  readonly due: readonly number[];
+  readonly missed: readonly number[];
+  readonly dangers: readonly number[];
+  /** Heads that came or were born, and that were eaten. */
+  readonly heads: number;
+  readonly eaten: number;
+}
+
+export function scoreOf(house: House): Score {
+  const { purse, sent } = house.post;
+  const { came, born, eaten } = house.larder.heads;
+  const left = leftCents(house);
+  return {
+    weeks: house.day / 7,
+    cents: Math.round(purse.goods + purse.postage + purse.shop - left),
+    ...purse,
+    left,
+    parcels: sent,
+    due: [...house.meals.due],
+    missed: [...house.meals.missed],
+    dangers: [...house.meals.dangers],
+    heads: came + born,
+    eaten,
+  };
+}
+
+const KEPT_VALUE = 0.9;
+/** Most that counts as left, in weeks of what was eaten. */
+const LEFT_WEEKS = 2;
+
+/** Prey somebody can eat, at nine tenths of the cheapest price it can be had for; two weeks' worth at most. */
+function leftCents(house: House): number {
+  const { larder, truth, day, post } = house;
+  const longest = longestEaten(house);
+  let [heads, cents] = [0, 0];
+  for (let h = 0; h < larder.count; h += 1) {
+    const tub = larder.tubs[larder.tub[h] as number];
+    const mm = lengthOf(larder, truth, h, day);
+    if (!tub || tub.colonyRoom !== null || (larder.dies[h] as number) <= day || mm > longest) continue;
+    heads += 1;
+    cents += headCents(tub.form, mm);
+  }
+  for (const { packs, sent } of post.parcels)
+    if (sent < day)
+      for (const [offer, n] of packs) {
+        const { form, fromMm, packHeads } = OFFERS[offer] as (typeof OFFERS)[number];
+        heads += n * packHeads;
+        cents += n * packHeads * headCents(form, fromMm);
+      }
+  const most = (LEFT_WEEKS * larder.heads.eaten) / (day / 7);
+  return Math.round(KEPT_VALUE * cents * Math.min(1, heads > 0 ? most / heads : 0));
+}
+
+const FEW_PACKS = 5;
+
+/** Cheapest price of one head of a length, bought no longer than it is, at the first break. */
+function headCents(form: Form, mm: number): number {
+  const prices = OFFERS.filter((offer) => offer.form === form && offer.fromMm <= mm).map(
+    (offer) => packCents(offer, FEW_PACKS) / offer.packHeads,
+  );
+  return prices.length > 0 ? Math.min(...prices) : (CHEAPEST.get(form) as number);
+}
+
+const CHEAPEST = new Map(
+  FORMS.map((form) => [
+    form,
+    Math.min(
+      ...OFFERS.filter((offer) => offer.form === form).map((offer) => packCents(offer, 1) / offer.packHeads),
+    ),
+  ]),
+);
