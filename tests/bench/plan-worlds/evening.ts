@@ -36,6 +36,7 @@ interface Evening {
   readonly animals: Animals;
   readonly larder: Larder;
   readonly meals: Meals;
+  readonly noted: boolean;
   readonly day: number;
 }
 
@@ -55,7 +56,7 @@ export function feed(evening: Evening): void {
     for (const [tub, { heads, fromMm, toMm }] of fed) {
       const it = larder.tubs[tub] as Tub;
       it.book = Math.max(0, it.book - heads);
-      it.events.push({ day, what: 'fed', heads, fromMm, toMm });
+      if (evening.noted) it.events.push({ day, what: 'fed', heads, fromMm, toMm });
     }
   }
   for (let i = 0; i < animals.count; i += 1) if ((animals.due[i] as number) <= day) countOwed(evening, i);

@@ -18,6 +18,8 @@ export interface House {
   readonly larder: Larder;
   readonly post: Post;
   readonly meals: Meals;
+  /** Whether anything is written down; where nobody reads it, a world is played faster. */
+  readonly noted: boolean;
   /** The Sunday that comes next. */
   day: number;
 }
@@ -26,7 +28,12 @@ export interface House {
 const MARGIN_DAYS = 30;
 
 /** A world on its first Sunday, with prey for about ten days. */
-export function houseOf(room: Room, { seed, weeks }: { seed: number; weeks: number }): House {
+export interface Year {
+  readonly seed: number;
+  readonly weeks: number;
+}
+
+export function houseOf(room: Room, { seed, weeks }: Year, noted = true): House {
   const truth = truthOf(seed, weeks * 7 + MARGIN_DAYS);
   const house: House = {
     room,
@@ -35,6 +42,7 @@ export function houseOf(room: Room, { seed, weeks }: { seed: number; weeks: numb
     larder: emptyLarder(),
     post: emptyPost(),
     meals: noMeals(),
+    noted,
     day: 0,
   };
   startColonies(house.larder, truth, room);
@@ -64,6 +72,15 @@ function stock({ room, truth, larder }: House): void {
 
 const FIRST_HEADS: Readonly<Record<string, number>> = { cricket: 0.8, roach: 0.3, mealworm: 0.1 };
 
+/** A world as it stands, to go on from more than once; what is true of it is shared. */
+export const copyOf = ({ room, truth, noted, day, ...state }: House): House => ({
+  room,
+  truth,
+  noted,
+  day,
+  ...structuredClone(state),
+});
+
 /** Lives through a week from its Sunday on, and looks through the tubs on the next. */
 export function live(house: House, { orders, harvests }: Steps): void {
   const { room, truth, animals, larder, post } = house;
@@ -87,14 +104,15 @@ const EYE_LOG_SD = 0.1;
 const NOT_WORTH_KEEPING = 3;
 
 /** Sunday: every tub is looked at, about half are counted, a few leftovers are thrown out. */
-function lookThrough({ larder, truth, day }: House): void {
-  const found = bandsByTub(larder, truth, day);
+function lookThrough({ larder, truth, day, noted }: House): void {
+  const found = noted ? bandsByTub(larder, truth, day) : null;
   larder.tubs.forEach((tub, t) => {
     if (!tub) return;
     if (tub.alive <= NOT_WORTH_KEEPING && tub.colonyRoom === null) {
       throwOut(larder, t, day - 1);
       return;
     }
+    if (!found) return;
     const { heads, middleMm } = seenIn(found.subarray(t * BANDS, (t + 1) * BANDS));
     const key = keyOf(keyOf(tub.key, 77), day);
     tub.looksMm = (middleMm ?? tub.looksMm) * logNormal(key, 0, EYE_LOG_SD);

@@ -42,11 +42,10 @@ export function scoreOf(house: House): Score {
   };
 }
 
-const KEPT_VALUE = 0.9;
 /** Most that counts as left, in weeks of what was eaten. */
 const LEFT_WEEKS = 2;
 
-/** Prey somebody can eat, at nine tenths of the cheapest price it can be had for; two weeks' worth at most. */
+/** Prey somebody can eat, at the cheapest price it can be had for; two weeks' worth at most. */
 function leftCents(house: House): number {
   const { larder, truth, day, post } = house;
   const longest = longestEaten(house);
@@ -66,7 +65,7 @@ function leftCents(house: House): number {
         cents += n * packHeads * headCents(form, fromMm);
       }
   const most = (LEFT_WEEKS * larder.heads.eaten) / (day / 7);
-  return Math.round(KEPT_VALUE * cents * Math.min(1, heads > 0 ? most / heads : 0));
+  return Math.round(cents * Math.min(1, heads > 0 ? most / heads : 0));
 }
 
 const FEW_PACKS = 5;
