@@ -80,12 +80,14 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
   const { room, truth, animals, larder, meals, day } = evening;
   const stage = stageOf(room, animals, i);
   const items = itemsOf(room, truth.generosity, { animals, i });
-  const picks = picksFor(larder, { stage, bodyMm: bodyOf(room, animals, i), items });
-  if (picks === null) {
+  if (!isFound(larder, { stage, bodyMm: bodyOf(room, animals, i), items })) {
     animals.asked[i] = 1;
     return;
   }
-  for (const chain of picks) write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
+  for (let n = 0; n < hand.heads; n += 1) {
+    const chain = hand.chains[n] as number;
+    write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
+  }
   const urgency = URGENCIES.indexOf(stage.urgency);
   meals.due[urgency] = (meals.due[urgency] as number) + 1;
   offer(room, { animals, i, day });
@@ -108,8 +110,6 @@ interface Wanting {
   readonly items: number;
 }
 
-/** Here once more: an imported name costs a call each time it is read. */
-const LENGTHS = BAND_MM;
 const LIVE: readonly Form[] = ['cricket', 'roach'];
 /** First chain of each form a stage eats: what it is fed usually, and what when nothing else is left. */
 const MENUS = new Map(
@@ -122,57 +122,52 @@ const MENUS = new Map(
     }),
 );
 
-/** Heads for a meal: what may be given alive, then what is killed first, then what is fed when nothing else is left. */
-function picksFor(larder: Larder, { stage, bodyMm, items }: Wanting): number[] | null {
-  const [least, ideal, alive, most] = stage.window;
-  const low = bandOf(least * bodyMm) + 1;
-  const [live, killed] = [bandOf(alive * bodyMm) - 1, bandOf(most * bodyMm) - 1];
-  const picks: number[] = [];
-  const want = { larder, picks, items, idealMm: ideal * bodyMm };
-  const { usual, reserve } = MENUS.get(stage) as Menu;
-  let total = pass({ ...want, low, high: live, chains: usual, total: 0 });
-  if (total < items - CRUMB && killed > live)
-    total = pass({ ...want, low: live + 1, high: killed, chains: usual, total });
-  if (total < items - CRUMB) total = pass({ ...want, low, high: killed, chains: reserve, total });
-  return total >= HALF * items ? picks : null;
-}
-
 interface Menu {
   readonly usual: readonly number[];
   readonly reserve: readonly number[];
 }
 
-interface Pass {
-  readonly larder: Larder;
-  /** Chains a head is taken from, one entry a head. */
-  readonly picks: number[];
-  readonly items: number;
-  readonly idealMm: number;
-  readonly low: number;
-  readonly high: number;
-  readonly chains: readonly number[];
-  readonly total: number;
+/** The meal being put together: chains a head is taken from, one entry a head, and the items they stand for. */
+const hand = { chains: new Int32Array(256), heads: 0, items: 0, found: 0, idealMm: 1 };
+
+/** Heads for a meal: what may be given alive, then what is killed first, then what is fed when nothing else is left. */
+function isFound(larder: Larder, { stage, bodyMm, items }: Wanting): boolean {
+  const [least, ideal, alive, most] = stage.window;
+  const low = bandOf(least * bodyMm) + 1;
+  const live = bandOf(alive * bodyMm) - 1;
+  const killed = bandOf(most * bodyMm) - 1;
+  const { usual, reserve } = MENUS.get(stage) as Menu;
+  hand.heads = 0;
+  hand.found = 0;
+  hand.items = items;
+  hand.idealMm = ideal * bodyMm;
+  gather(larder, usual, { low, high: live });
+  if (killed > live) gather(larder, usual, { low: live + 1, high: killed });
+  gather(larder, reserve, { low, high: killed });
+  return hand.found >= HALF * items;
 }
 
-/** Goes down from the longest that fits; returns the items found so far. */
-function pass({ larder, picks, items, idealMm, low, high, chains, total: before }: Pass): number {
+/** Goes down from the longest that fits until the meal is whole. */
+function gather(
+  larder: Larder,
+  chains: readonly number[],
+  { low, high }: { low: number; high: number },
+): void {
   const { first, next } = larder;
-  const lengths = LENGTHS;
-  const enough = items - CRUMB;
-  let total = before;
-  for (let band = high; band >= low && total < enough; band -= 1)
+  const enough = hand.items - CRUMB;
+  for (let band = high; band >= low && hand.found < enough; band -= 1)
     for (let f = 0; f < chains.length; f += 1) {
       const chain = (chains[f] as number) + band;
       let head = first[chain] as number;
       if (head < 0) continue;
-      const share = (lengths[band] as number) / idealMm;
-      const worth = Math.min(items, Math.max(SMALLEST_WORTH, share * share * share));
-      for (; head >= 0 && total < enough; head = next[head] as number) {
-        picks.push(chain);
-        total += worth;
+      const share = (BAND_MM[band] as number) / hand.idealMm;
+      const worth = Math.min(hand.items, Math.max(SMALLEST_WORTH, share * share * share));
+      for (; head >= 0 && hand.found < enough; head = next[head] as number) {
+        hand.chains[hand.heads] = chain;
+        hand.heads += 1;
+        hand.found += worth;
       }
     }
-  return total;
 }
 
 function countOwed({ room, animals, meals, day }: Evening, i: number): void {

@@ -1,8 +1,8 @@
 /** The prey of a world, head by head: where each is, how fast it grows, when it dies. State lies in arrays. */
-import { exponential, keyOf, logNormal, uniform } from './dice.ts';
 import { FORMS, type Form } from './kinds.ts';
+import { type Lot, livesOf } from './lives.ts';
 import type { TubEvent } from './log.ts';
-import { BAND_MM, BANDS, BREEDS, bandsOf, STEPS, shareAt } from './prey.ts';
+import { BAND_MM, BANDS, BREEDS, bandsOf, STEPS } from './prey.ts';
 import type { Truth } from './truth.ts';
 
 export interface Tub {
@@ -45,11 +45,6 @@ export interface Larder {
 
 /** The day of death of a head that was fed. */
 const EATEN = -1;
-const STILL_TO_GROW_UP = 1;
-/** Here once more: an imported name costs a call each time it is read. */
-const BAND_COUNT = BANDS;
-const STEP_COUNT = STEPS;
-
 export const STEP_BANDS = FORMS.map((form) => bandsOf(BREEDS[form]));
 
 export const emptyLarder = (): Larder => ({
@@ -82,63 +77,24 @@ function makeRoom(larder: Larder, heads: number): void {
   larder.next = new Int32Array(size);
 }
 
-export interface Lot {
-  readonly heads: number;
-  readonly fromMm: number;
-  readonly toMm: number;
-  readonly day: number;
-  /** Draws of this lot. */
-  readonly key: number;
-}
-
-const SPEED_LOG_SD = 0.25;
-const HAZARD_LOG_SD = 0.6;
-
 /** Heads come into a tub; each grows by its own pace within that of the lot. */
 export function putIn(larder: Larder, truth: Truth, { tub, lot }: { tub: number; lot: Lot }): void {
   const into = larder.tubs[tub] as Tub;
-  const breed = BREEDS[into.form];
-  const { speed, hazard, grownBy } = truth.breeds[into.form];
-  const pace = (speed * logNormal(lot.key, 0, SPEED_LOG_SD)) / breed.daysToGrown;
-  const deaths = breed.deathsPerDay * hazard * logNormal(lot.key, 1, HAZARD_LOG_SD);
+  const breed = FORMS.indexOf(into.form);
+  const since = truth.breeds[into.form].grownBy[lot.day] as number;
+  const { share, pace, dies } = livesOf(truth, into.form, lot);
   makeRoom(larder, lot.heads);
   for (let n = 0; n < lot.heads; n += 1) {
-    const key = keyOf(lot.key, 100 + n);
-    const share = shareAt(breed, lot.fromMm + (lot.toMm - lot.fromMm) * uniform(key, 0));
-    const own = pace * logNormal(key, 1, breed.logSd);
-    const killed = lot.day + exponential(key, 2) / deaths;
-    const old = share >= STILL_TO_GROW_UP ? uniform(key, 3) : 0;
-    const aged = (1 - share) / own + (1 - old) * breed.grownDays * logNormal(key, 4, 0.3);
-    put(larder, {
-      tub,
-      breed: FORMS.indexOf(into.form),
-      share,
-      pace: own,
-      dies: Math.min(killed, lot.day + aged),
-      since: grownBy[lot.day] as number,
-    });
+    const h = larder.count;
+    larder.tub[h] = tub;
+    larder.breed[h] = breed;
+    larder.came[h] = share[n] as number;
+    larder.pace[h] = pace[n] as number;
+    larder.since[h] = since;
+    larder.dies[h] = dies[n] as number;
+    larder.count = h + 1;
   }
   into.alive += lot.heads;
-}
-
-interface Head {
-  readonly tub: number;
-  readonly breed: number;
-  readonly share: number;
-  readonly pace: number;
-  readonly since: number;
-  readonly dies: number;
-}
-
-function put(larder: Larder, { tub, breed, share, pace, since, dies }: Head): void {
-  const h = larder.count;
-  larder.tub[h] = tub;
-  larder.breed[h] = breed;
-  larder.came[h] = share;
-  larder.pace[h] = pace;
-  larder.since[h] = since;
-  larder.dies[h] = dies;
-  larder.count = h + 1;
 }
 
 export function remove(larder: Larder, h: number): void {
@@ -181,8 +137,8 @@ export function lay(larder: Larder, truth: Truth, day: number): void {
     const share =
       (came[h] as number) + (pace[h] as number) * ((grown[kind] as number) - (since[h] as number));
     if (share >= 1 && colony[tub[h] as number] === 1) continue;
-    const step = share >= 1 ? STEP_COUNT : (share * STEP_COUNT) | 0;
-    const chain = kind * BAND_COUNT + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
+    const step = share >= 1 ? STEPS : (share * STEPS) | 0;
+    const chain = kind * BANDS + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
     next[h] = first[chain] as number;
     first[chain] = h;
   }

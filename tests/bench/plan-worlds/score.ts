@@ -4,6 +4,7 @@ import type { House } from './house.ts';
 import { longestEaten } from './household.ts';
 import { FORMS, type Form } from './kinds.ts';
 import { lengthOf } from './larder.ts';
+import { BAND_MM, bandOf } from './prey.ts';
 import { OFFERS, packCents } from './sellers.ts';
 
 export interface Score {
@@ -71,18 +72,15 @@ function leftCents(house: House): number {
 const FEW_PACKS = 5;
 
 /** Cheapest price of one head of a length, bought no longer than it is, at the first break. */
-function headCents(form: Form, mm: number): number {
-  const prices = OFFERS.filter((offer) => offer.form === form && offer.fromMm <= mm).map(
+function cheapest(form: Form, mm: number): number {
+  const sold = OFFERS.filter((offer) => offer.form === form);
+  const longEnough = sold.filter(({ fromMm }) => fromMm <= mm);
+  const prices = (longEnough.length > 0 ? longEnough : sold).map(
     (offer) => packCents(offer, FEW_PACKS) / offer.packHeads,
   );
-  return prices.length > 0 ? Math.min(...prices) : (CHEAPEST.get(form) as number);
+  return Math.min(...prices);
 }
 
-const CHEAPEST = new Map(
-  FORMS.map((form) => [
-    form,
-    Math.min(
-      ...OFFERS.filter((offer) => offer.form === form).map((offer) => packCents(offer, 1) / offer.packHeads),
-    ),
-  ]),
-);
+const BY_BAND = new Map(FORMS.map((form) => [form, Array.from(BAND_MM, (mm) => cheapest(form, mm))]));
+
+const headCents = (form: Form, mm: number): number => (BY_BAND.get(form) as number[])[bandOf(mm)] as number;
