@@ -18,6 +18,11 @@ export interface Found {
   readonly packs: Packs;
 }
 
+export interface Foreseen extends Found {
+  /** What had been found after a quarter of the changes: how much more searching would bring. */
+  readonly atQuarter: Score;
+}
+
 interface Playing extends Found {
   /** The world before every third week, and what it had come to by then. */
   readonly kept: readonly House[];
@@ -40,15 +45,17 @@ const GIVEN_UP_WEEKS = 8;
 const GIVEN_UP = 0.002;
 
 /** Searches from the best of the plans given; `budget` changes are tried. */
-export function foresee(room: Room, starts: readonly Packs[], { year, budget, weight }: Search): Found {
+export function foresee(room: Room, starts: readonly Packs[], { year, budget, weight }: Search): Foreseen {
   const first = houseOf(room, year, false);
   const begin = { kept: [first], marks: [0], rival: null, from: 0, weight };
   let now = starts
     .map((packs) => playOn(packs, begin) as Playing)
     .reduce((best, each) => (each.sum < best.sum ? each : best));
   let best = now;
+  let atQuarter = now.score;
   const key = keyOf(year.seed, 9_000_000 + Math.round(1000 * weight));
   for (let n = 0; n < budget; n += 1) {
+    if (n === Math.floor(budget / 4)) atQuarter = best.score;
     const { packs, week } = changed(now.packs, keyOf(key, n));
     if (week < 0) continue;
     const next = playOn(packs, { kept: now.kept, marks: now.marks, rival: now, from: week, weight });
@@ -56,7 +63,7 @@ export function foresee(room: Room, starts: readonly Packs[], { year, budget, we
     if (next && next.sum <= now.sum + slack) now = next;
     if (now.sum < best.sum) best = now;
   }
-  return best;
+  return { score: best.score, packs: best.packs, atQuarter };
 }
 
 interface From {

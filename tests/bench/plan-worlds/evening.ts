@@ -10,6 +10,7 @@ import {
   RANK_COUNT,
   stageOf,
 } from './animals.ts';
+import { floorOf } from './floor.ts';
 import { FORMS, type Form, KINDS, type Kind, type Stage, URGENCIES } from './kinds.ts';
 import { type Larder, lay, type Tub, take } from './larder.ts';
 import { BAND_MM, BANDS, bandOf } from './prey.ts';
@@ -23,11 +24,20 @@ export interface Meals {
   readonly unfed: Float64Array;
   readonly late: Float64Array;
   readonly dangers: Float64Array;
+  /** One number: the least the meals given could have been bought for (floor.ts). */
+  readonly floorCents: Float64Array;
 }
 
 export const noMeals = (): Meals => {
   const none = () => new Float64Array(URGENCIES.length);
-  return { due: none(), missed: none(), unfed: none(), late: none(), dangers: none() };
+  return {
+    due: none(),
+    missed: none(),
+    unfed: none(),
+    late: none(),
+    dangers: none(),
+    floorCents: new Float64Array(1),
+  };
 };
 
 interface Evening {
@@ -80,7 +90,8 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
   const { room, truth, animals, larder, meals, day } = evening;
   const stage = stageOf(room, animals, i);
   const items = itemsOf(room, truth.generosity, { animals, i });
-  if (!isFound(larder, { stage, bodyMm: bodyOf(room, animals, i), items })) {
+  const bodyMm = bodyOf(room, animals, i);
+  if (!isFound(larder, { stage, bodyMm, items })) {
     animals.asked[i] = 1;
     return;
   }
@@ -88,6 +99,8 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
     const chain = hand.chains[n] as number;
     write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
   }
+  const least = Math.min(items, hand.found) * floorOf(stage, bodyMm, room);
+  meals.floorCents[0] = (meals.floorCents[0] as number) + least;
   const urgency = URGENCIES.indexOf(stage.urgency);
   meals.due[urgency] = (meals.due[urgency] as number) + 1;
   offer(room, { animals, i, day });

@@ -23,6 +23,8 @@ export interface Score {
   /** Heads that came or were born, and that were eaten. */
   readonly heads: number;
   readonly eaten: number;
+  /** The least its meals could have been bought for; loose. */
+  readonly floorCents: number;
 }
 
 export function scoreOf(house: House): Score {
@@ -40,6 +42,7 @@ export function scoreOf(house: House): Score {
     dangers: [...house.meals.dangers],
     heads: came + born,
     eaten,
+    floorCents: Math.round(house.meals.floorCents[0] as number),
   };
 }
 
