@@ -6,7 +6,7 @@ const offersOf = (...codes: readonly string[]): Menu =>
   codes.map((code) => OFFERS.findIndex((offer) => offer.code === code));
 
 /** What a keeper may buy by, from near and far, quick prey and slow. */
-export const MENUS: readonly Menu[] = [
+const MENUS: readonly Menu[] = [
   offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn cricket 1/2 in', 'barn cricket 3/4 in'),
   offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn roach medium', 'barn cricket 3/4 in'),
   offersOf('mill cricket 1/8 in', 'mill cricket 3/8 in', 'mill cricket 3/4 in'),

@@ -1,5 +1,5 @@
 /** Meals of the animals of a world: when one is wanted, how much, whether it is taken, what is owed when there is none. */
-import { type Animals, FOR, type Place, REMEMBERED, schedule, stageOf } from './animals.ts';
+import { type Animals, FOR, type Place, REMEMBERED, schedule, stageOf } from './animal-places.ts';
 import { normal, uniform } from './dice.ts';
 import type { Room } from './rooms.ts';
 

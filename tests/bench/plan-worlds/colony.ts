@@ -1,13 +1,12 @@
 /** Colonies of a world: what is born in a week, what a crash leaves, and what is harvested. */
 import { keyOf, logNormal, uniform } from './dice.ts';
-import { FORMS } from './kinds.ts';
 import { type Larder, lengthOf, newTub, putIn, remove, stepOf, type Tub } from './larder.ts';
 import type { Harvest } from './log.ts';
 import { BREEDS, STEPS } from './prey.ts';
 import type { ColonyPlan, Room } from './rooms.ts';
 import type { Truth } from './truth.ts';
 
-const FOR = { start: 1, births: 2, crash: 3, dieOff: 4, who: 5 } as const;
+const FOR = { start: 1, births: 2, crash: 3 } as const;
 const CRASH_A_WEEK = 0.004;
 const CRASH_SHARE = 0.8;
 const DIE_OFF_A_WEEK = 0.002;
@@ -153,5 +152,3 @@ export function throwOut(larder: Larder, tub: number, day: number): void {
   }
   larder.tubs[tub] = null;
 }
-
-export const formOf = (breed: number) => FORMS[breed];

@@ -1,5 +1,5 @@
 /** One evening's feeding, the same whoever buys: fragile first, narrowest window first, prey nearest to outgrowing first. */
-import { type Animals, bodyOf, RANK_COUNT, stageOf } from './animals.ts';
+import { type Animals, bodyOf, RANK_COUNT, stageOf } from './animal-places.ts';
 import { comesInDanger, isHungry, itemsOf, offer, owe } from './appetite.ts';
 import { floorOf } from './floor.ts';
 import { FORMS, type Form, KINDS, type Kind, type Stage, URGENCIES } from './kinds.ts';

@@ -1,5 +1,6 @@
 /** A world played week by week: what is done on Sundays goes in, what the keeper wrote down comes out. */
-import { type Animals, animalsOf, stirs, wake } from './animals.ts';
+import type { Animals } from './animal-places.ts';
+import { animalsOf, stirs, wake } from './animals.ts';
 import { bear, crash, harvest, startColonies, throwOut } from './colony.ts';
 import { keyOf, logNormal, uniform } from './dice.ts';
 import { feed, type Meals, noMeals } from './evening.ts';

@@ -1,5 +1,5 @@
 /** What the keeper of a world has written down by a Sunday. */
-import { type Animals, bodyOf, kindOf, NEVER, REMEMBERED, stageOf } from './animals.ts';
+import { type Animals, bodyOf, kindOf, NEVER, REMEMBERED, stageOf } from './animal-places.ts';
 import type { House } from './house.ts';
 import type { Tub } from './larder.ts';
 import type { AnimalNote, Log, TubNote } from './log.ts';

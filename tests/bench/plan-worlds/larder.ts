@@ -45,7 +45,7 @@ export interface Larder {
 
 /** The day of death of a head that was fed. */
 const EATEN = -1;
-export const STEP_BANDS = FORMS.map((form) => bandsOf(BREEDS[form]));
+const STEP_BANDS = FORMS.map((form) => bandsOf(BREEDS[form]));
 
 export const emptyLarder = (): Larder => ({
   count: 0,

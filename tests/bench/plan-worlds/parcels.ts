@@ -2,7 +2,6 @@
 import { keyOf, logNormal, normal, uniform } from './dice.ts';
 import { type Larder, newTub, putIn, type Tub } from './larder.ts';
 import type { ArrivalNote, Order } from './log.ts';
-import { BREEDS } from './prey.ts';
 import { OFFERS, type Offer, packCents, SELLERS, type Seller, sentOn } from './sellers.ts';
 import type { Truth } from './truth.ts';
 
@@ -40,7 +39,8 @@ export const emptyPost = (): Post => ({
 });
 
 const BAD_PARCEL = 0.03;
-const FOR = { post: 1, lot: 2 } as const;
+/** Parts of a world's key. */
+const FOR = { post: 3_000_000, lot: 4_000_000 } as const;
 
 /** An order is put into the parcel the seller sends next. */
 export function place(post: Post, truth: Truth, { day, offer, packs }: Order): void {
@@ -64,7 +64,7 @@ export function place(post: Post, truth: Truth, { day, offer, packs }: Order): v
 
 function comesOn(truth: Truth, seller: number, sent: number): number {
   const { transitDays, lateChance } = SELLERS[seller] as Seller;
-  const key = keyOf(keyOf(truth.key, 3_000_000 + seller * FOR.post), sent);
+  const key = keyOf(keyOf(truth.key, FOR.post + seller), sent);
   let late = 0;
   while (late < 7 && uniform(key, late) < lateChance) late += 1;
   return sent + transitDays + late;
@@ -108,7 +108,7 @@ interface Unpacking {
 function unpack(post: Post, { larder, truth, parcel, offer, packs }: Unpacking): void {
   const { code, form, fromMm, toMm, packHeads } = OFFERS[offer] as Offer;
   const { seller, sent, due, comes } = parcel;
-  const key = keyOf(keyOf(truth.key, 4_000_000 + offer * FOR.lot), sent);
+  const key = keyOf(keyOf(truth.key, FOR.lot + offer), sent);
   const ordered = packs * packHeads;
   const came = Math.round(ordered * overOf(seller, key));
   const alive = Math.round(came * (1 - lossOf(seller, key)));
@@ -134,5 +134,3 @@ function lossOf(seller: number, key: number): number {
   if (uniform(key, 12) < BAD_PARCEL) return 0.3 + 0.7 * uniform(key, 13);
   return Math.min(0.3, (SELLERS[seller] as Seller).lossShare * logNormal(key, 14, 0.5));
 }
-
-export const speciesOf = (offer: number): string => BREEDS[(OFFERS[offer] as Offer).form].species;

@@ -131,7 +131,7 @@ export function packCents({ prices }: Offer, packs: number): number {
 }
 
 /** Days counted so that day 0 is a Sunday; Monday is 0. */
-export const weekdayOf = (day: number): number => (((day + 6) % 7) + 7) % 7;
+const weekdayOf = (day: number): number => (((day + 6) % 7) + 7) % 7;
 
 /** Day on which what is ordered on a day is sent. */
 export function sentOn({ sendsOn, cutOffDays }: Seller, ordered: number): number {
