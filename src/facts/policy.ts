@@ -1,10 +1,12 @@
 /** Numbers of the method itself, as the product ships them; the keeper may change each. */
 import type { Policy } from '../husbandry/policy.ts';
+import { planPolicy } from './plan-policy.ts';
 import { memory, practice, published } from './sourced.ts';
 
 const CHOICE = 'our choice';
 
 export const policy: Policy = {
+  ...planPolicy,
   replicates: memory(400, 'replicates', CHOICE),
   horizonDays: memory(7, 'days', CHOICE),
   lastsFrom: memory(0.95, '1', 'our choice; 180 meals each 99.8 % sure are all met in 70 % of weeks'),

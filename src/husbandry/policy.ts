@@ -1,7 +1,8 @@
 /** Numbers of the method itself: priors, bands and limits, each sourced, handed to the core. */
+import type { PlanPolicy } from './plan-policy.ts';
 import type { Sourced } from './sourced.ts';
 
-export interface Policy {
+export interface Policy extends PlanPolicy {
   /** Monte Carlo replicates of a Sunday check. */
   readonly replicates: Sourced;
   /** Horizon without an expected delivery, days. */

@@ -12,6 +12,7 @@ export const PERCENT = 100;
 export const DAYS_PER_WEEK = 7;
 export const DAYS_PER_YEAR = 365.25;
 export const HOURS_PER_DAY = 24;
+export const MINUTES_PER_HOUR = 60;
 /** Exponent from length to volume and so, at one shape, to mass. */
 export const LENGTH_TO_MASS = 3;
 

@@ -1,5 +1,5 @@
-/** Linear programmes, solved by HiGHS: plain numbers in, plain numbers out. */
-import type { Highs, InitOptions } from 'highs';
+/** Linear and mixed programmes, solved by HiGHS: plain numbers in, plain numbers out. */
+import type { Highs, HighsCallbackMap, InitOptions, Model } from 'highs';
 
 /** least <= the sum of factor times column <= most. */
 export interface Row {
@@ -13,19 +13,49 @@ export interface LinearProgramme {
   readonly sense: 'least' | 'most';
   /** What one unit of each column adds to the sum that is to be least or most. */
   readonly worth: Float64Array;
-  /** Each column lies between 0 and this; Infinity where nothing bounds it. */
+  /** Each column lies between `least` (absent: 0) and this; Infinity where nothing bounds it. */
   readonly most: Float64Array;
+  readonly least?: Float64Array;
+  /** 1 for columns that must be whole numbers; absent: none must. */
+  readonly whole?: Uint8Array;
   readonly rows: readonly Row[];
 }
 
 export type Solved =
-  | { readonly status: 'optimal'; readonly value: number; readonly columns: Float64Array }
+  | {
+      readonly status: 'optimal';
+      readonly value: number;
+      readonly columns: Float64Array;
+      /** No solution is better than this; the value itself where nothing must be whole. */
+      readonly bound: number;
+    }
+  /** Stopped by its time or its gap: the best found, which keeps every row. */
+  | {
+      readonly status: 'stopped';
+      readonly value: number;
+      readonly columns: Float64Array;
+      readonly bound: number;
+    }
   | { readonly status: 'infeasible' | 'unbounded' | 'failed' };
 
-export type Solve = (programme: LinearProgramme) => Solved;
+export interface Solving {
+  /** Share of the value by which the best found may differ from the bound; default: as good as none. */
+  readonly gap?: number;
+  readonly seconds?: number;
+  /** A solution to begin with. */
+  readonly start?: Float64Array;
+  /** Told now and then while whole numbers are sought: the best found and the bound. */
+  readonly onProgress?: (found: { readonly best: number; readonly bound: number }) => void;
+}
 
-/** Kept rows and reduced costs are exact to this. */
+export type Solve = (programme: LinearProgramme, solving?: Solving) => Solved;
+
+/** Kept rows and reduced costs are exact to this; with whole numbers, the solver's own. */
 const TOLERANCE = 1e-9;
+/** Factors smaller than this against others of about 1 only make a programme harder to solve. */
+export const LEAST_FACTOR = 1e-6;
+/** A value as large as this is the solver's word for none. */
+const NO_VALUE = 1e29;
 
 /** As it is when imported as a module; the package's types speak of its CommonJS form. */
 interface Entry {
@@ -38,37 +68,64 @@ let loading: Promise<Highs> | null = null;
 export async function solver(): Promise<Solve> {
   loading ??= import('highs').then((entry) => (entry as unknown as Entry).default());
   const highs = await loading;
-  return (programme) => solvedBy(highs, programme);
+  return (programme, solving = {}) => solvedBy(highs, programme, solving);
 }
 
-function solvedBy(highs: Highs, programme: LinearProgramme): Solved {
+function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): Solved {
   return highs.withModel((model): Solved => {
+    const isMixed = programme.whole?.includes(1) ?? false;
     model.options.set({
       output_flag: false,
-      primal_feasibility_tolerance: TOLERANCE,
-      dual_feasibility_tolerance: TOLERANCE,
+      ...(isMixed
+        ? { mip_rel_gap: solving.gap ?? 0 }
+        : { primal_feasibility_tolerance: TOLERANCE, dual_feasibility_tolerance: TOLERANCE }),
+      ...(solving.seconds === undefined ? {} : { time_limit: solving.seconds }),
     });
     model.passModel(modelOf(highs, programme));
-    model.run();
-    const { modelStatus } = highs.constants;
-    switch (model.getModelStatus()) {
-      case modelStatus.optimal:
-        return {
-          status: 'optimal',
-          value: model.getObjectiveValue(),
-          columns: Float64Array.from(model.getSolution().colValue),
-        };
-      case modelStatus.infeasible:
-        return { status: 'infeasible' };
-      case modelStatus.unbounded:
-        return { status: 'unbounded' };
-      default:
-        return { status: 'failed' };
-    }
+    if (solving.start) model.setSolution({ colValue: solving.start });
+    model.run(isMixed ? listening(highs, solving) : {});
+    return told(highs, model, isMixed);
   });
 }
 
-function modelOf({ infinity, constants }: Highs, { sense, worth, most, rows }: LinearProgramme) {
+function listening({ constants }: Highs, { onProgress }: Solving): HighsCallbackMap {
+  if (!onProgress) return {};
+  return {
+    [constants.callbackType.mipLogging]({ data }) {
+      const { mip_primal_bound: best, mip_dual_bound: bound } = data;
+      if (best !== undefined && bound !== undefined && Math.abs(best) < NO_VALUE) onProgress({ best, bound });
+      return undefined;
+    },
+  };
+}
+
+function told({ constants: { modelStatus } }: Highs, model: Model, isMixed: boolean): Solved {
+  const found = () => {
+    const value = model.getObjectiveValue();
+    const bound = isMixed ? Number(model.info.get('mip_dual_bound')) : value;
+    return { value, bound, columns: Float64Array.from(model.getSolution().colValue) };
+  };
+  switch (model.getModelStatus()) {
+    case modelStatus.optimal:
+      return { status: 'optimal', ...found() };
+    case modelStatus.infeasible:
+      return { status: 'infeasible' };
+    case modelStatus.unbounded:
+      return { status: 'unbounded' };
+    case modelStatus.timeLimit:
+    case modelStatus.interrupted:
+      return Math.abs(model.getObjectiveValue()) < NO_VALUE
+        ? { status: 'stopped', ...found() }
+        : { status: 'failed' };
+    default:
+      return { status: 'failed' };
+  }
+}
+
+function modelOf(
+  { infinity, constants }: Highs,
+  { sense, worth, most, least, whole, rows }: LinearProgramme,
+) {
   const bound = (value: number) => Math.min(infinity, Math.max(-infinity, value));
   const starts = Int32Array.from({ length: rows.length + 1 });
   rows.forEach(({ columns }, i) => {
@@ -79,9 +136,10 @@ function modelOf({ infinity, constants }: Highs, { sense, worth, most, rows }: L
     numRows: rows.length,
     sense: sense === 'least' ? constants.objectiveSense.minimize : constants.objectiveSense.maximize,
     colCost: worth,
-    colLower: new Float64Array(worth.length),
+    colLower: least ?? new Float64Array(worth.length),
     colUpper: most.map(bound),
-    rowLower: Float64Array.from(rows, ({ least }) => bound(least)),
+    ...(whole?.includes(1) ? { integrality: Int32Array.from(whole) } : {}),
+    rowLower: Float64Array.from(rows, (row) => bound(row.least)),
     rowUpper: Float64Array.from(rows, (row) => bound(row.most)),
     matrix: {
       format: 'csr' as const,

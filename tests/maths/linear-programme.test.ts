@@ -26,7 +26,7 @@ describe('a linear programme', () => {
         [0, 6, 1, 3],
       ]),
     );
-    expect(solved).toEqual({ status: 'optimal', value: 12, columns: Float64Array.of(4, 0) });
+    expect(solved).toEqual({ status: 'optimal', value: 12, bound: 12, columns: Float64Array.of(4, 0) });
   });
 
   it('says when nothing satisfies it and when nothing bounds it', () => {

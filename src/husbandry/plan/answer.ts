@@ -1,15 +1,9 @@
 /** The plan as it is told: what to order, harvest, cull and start, why, and what it comes to. */
+import type { Estimate } from '../../maths/estimate.ts';
 import type { Urgency } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Cents } from '../orders/index.ts';
 import type { Mm } from '../units.ts';
-
-/** A mean with its 95 % interval. */
-export interface Estimate {
-  readonly mean: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /** Stretches of days the plan counts in, the first from today; each but the first is a week. */
 export interface Period {

@@ -1,6 +1,6 @@
 /** Front door: what to order, harvest, cull and start in the coming weeks, and why. */
+export type { Estimate } from '../../maths/estimate.ts';
 export type {
-  Estimate,
   GroupCover,
   Obstacle,
   ObstacleKind,
@@ -12,4 +12,6 @@ export type {
   Whole,
   Wish,
 } from './answer.ts';
+export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
+export { supposing } from './supposing.ts';

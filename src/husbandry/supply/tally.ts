@@ -16,8 +16,9 @@ export interface Tally {
   /** Sums over replicates at [group * days + day], items of the ideal size: wanted, and not found on that day. */
   readonly wanted: Float64Array;
   readonly unmet: Float64Array;
-  /** By replicate at [replicate * groups + group]: items wanted, and day of run-out (`days` when none). */
+  /** By replicate at [replicate * groups + group]: items wanted, meals missed, and day of run-out (`days` when none). */
   readonly itemsOf: Float64Array;
+  readonly missedIn: Float64Array;
   readonly runOutOf: Int16Array;
   /** Items wanted at [(replicate * groups + group) * days + day]; null unless asked for. */
   readonly itemsByDay: Float32Array | null;
@@ -74,6 +75,7 @@ export function tallyFor(size: TallySize): Tally {
     wanted: floats(groups * days),
     unmet: floats(groups * days),
     itemsOf: floats(groups * replicates),
+    missedIn: floats(groups * replicates),
     runOutOf: new Int16Array(groups * replicates).fill(days),
     itemsByDay: size.keepDays ? new Float32Array(groups * replicates * days) : null,
     missedByAnimal: floats(animals),
@@ -190,6 +192,7 @@ export function closeReplicate(tally: Tally): void {
   const { now, groups } = tally;
   for (let g = 0; g < groups; g++) {
     tally.itemsOf[now.replicate * groups + g] = now.items[g] as number;
+    tally.missedIn[now.replicate * groups + g] = now.missed[g] as number;
     if ((now.missed[g] as number) > 0) add(tally.replicatesMissed, g, 1);
   }
 }

@@ -1,0 +1,51 @@
+/** Who eats, how much in each period, how long it may wait: demand as a plan sees it. */
+import type { DemandGroup } from '../appetite/index.ts';
+import type { Snapshot } from '../snapshot.ts';
+import { demandRun, itemsOn } from '../supply/index.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
+import type { Period } from './answer.ts';
+
+export interface Eating {
+  readonly group: DemandGroup;
+  /** Items wanted in each period: means, and by replicate at [period][replicate]. */
+  readonly wanted: Float64Array;
+  readonly byReplicate: readonly Float64Array[];
+  readonly lateMost: Float64Array;
+}
+
+/** Groups that want anything in the periods, in the order of their keys. */
+export function eatingOf(snapshot: Snapshot, periods: readonly Period[]): Eating[] {
+  const days = periods.reduce((sum, period) => sum + period.days, 0);
+  const weeks = Math.ceil(days / DAYS_PER_WEEK);
+  const run = demandRun(snapshot, { weeks, replicates: snapshot.facts.policy.planReplicates.value });
+  return run.roster.groups
+    .map((group, g): Eating => {
+      const byReplicate = periods.map(({ from, days: long }) => {
+        const sum = new Float64Array(run.tally.replicates);
+        for (let day = from - snapshot.today; day < from - snapshot.today + long; day++)
+          itemsOn(run.tally, g, day).forEach((items, r) => {
+            sum[r] = (sum[r] as number) + items;
+          });
+        return sum;
+      });
+      const wanted = Float64Array.from(byReplicate, meanOf);
+      return { group, wanted, byReplicate, lateMost: lateMost(group, wanted) };
+    })
+    .filter(({ wanted }) => wanted.some((items) => items > 0))
+    .sort((a, b) => (a.group.key < b.group.key ? -1 : 1));
+}
+
+export const meanOf = (values: Float64Array): number =>
+  values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
+
+/** Items of the last weeks that may still wait: meals wait for half their range and the grace, each week's in turn. */
+function lateMost({ rule }: DemandGroup, wanted: Float64Array): Float64Array {
+  const [least, most] = rule.intervalDays.value;
+  const slackWeeks = ((most - least) / 2 + rule.graceDays.value) / DAYS_PER_WEEK;
+  return wanted.map((_, t) => {
+    let items = 0;
+    for (let back = 0; back < Math.min(slackWeeks, t + 1); back++)
+      items += (wanted[t - back] as number) * Math.min(1, slackWeeks - back);
+    return items;
+  });
+}

@@ -1,0 +1,84 @@
+/** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
+import type { Obstacle } from './answer.ts';
+import type { EatingClass } from './classes.ts';
+import type { Bench } from './judge-plan.ts';
+import type { Tried } from './make-plan.ts';
+import type { PlanQuestion } from './question.ts';
+
+/** The causes that can be told, the plainest first. */
+export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {
+  const { laid } = bench;
+  const hungry = laid.eating.filter(({ fares }) => fares.length === 0);
+  const found: Obstacle[] = [];
+  if (laid.problem.parcels.length === 0)
+    found.push({
+      kind: 'no offer',
+      sentence:
+        'Nobody sells anything that could come within these weeks: write down suppliers and what they offer.',
+      groups: [],
+    });
+  if (hungry.length > 0)
+    found.push({
+      kind: 'size gap',
+      sentence: `Nothing here or on offer is the right size for ${namesOf(hungry)}.`,
+      groups: keysOf(hungry),
+    });
+  return best.verdict.met ? found : [...found, ...missing(bench, best, question)];
+}
+
+function missing(
+  { laid, before }: Bench,
+  { problem, proposal }: Tried,
+  { wishes }: PlanQuestion,
+): Obstacle[] {
+  const short = laid.eating.filter(({ group, fares, wanted }, e) => {
+    const missed = (proposal.flows.missed[e] as Float64Array).reduce((a, b) => a + b, 0);
+    const most = 1 - laid.snapshot.facts.policy.planTargets.value[group.rule.urgency];
+    return fares.length > 0 && missed > most * wanted.reduce((a, b) => a + b, 0);
+  });
+  const found: Obstacle[] = [];
+  if (before?.missed.some((meals) => meals > 0))
+    found.push({
+      kind: 'lead time',
+      sentence: 'Some meals will be missed before any parcel ordered today can be here.',
+      groups: [],
+    });
+  if (wishes.some(({ wish }) => wish === 'forbid') && short.length > 0)
+    found.push({
+      kind: 'forbidden',
+      sentence: `What is forbidden would feed ${namesOf(short)}.`,
+      groups: keysOf(short),
+    });
+  if (problem.budget.some(Number.isFinite) && short.length > 0)
+    found.push({
+      kind: 'budget',
+      sentence: `What may be spent in a week does not feed ${namesOf(short)}.`,
+      groups: keysOf(short),
+    });
+  const isFull = problem.places.some(
+    ({ room }, p) =>
+      room &&
+      (proposal.flows.left[p] ?? []).some(
+        (heads) => heads.reduce((sum, n, node) => sum + n * (room.footprint[node] as number), 0) >= room.most,
+      ),
+  );
+  if (isFull && short.length > 0)
+    found.push({
+      kind: 'capacity',
+      sentence: 'A bin is full: more room would hold what is short.',
+      groups: [],
+    });
+  return found;
+}
+
+const keysOf = (classes: readonly EatingClass[]): string[] =>
+  classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.key));
+
+/** 'froglets and tarantula spiderlings'; each name once. */
+function namesOf(classes: readonly EatingClass[]): string {
+  const names = [
+    ...new Set(classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.name))),
+  ].sort();
+  const last = names[names.length - 1] ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}

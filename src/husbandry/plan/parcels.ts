@@ -1,0 +1,166 @@
+/** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
+import { civilDate, type DayNumber } from '../calendar.ts';
+import { massMg, spreadLot } from '../larder/index.ts';
+import { type Dispatch, dispatchesOf, type Market, type Offer, type Supplier } from '../orders/index.ts';
+import type { Policy } from '../policy.ts';
+import { GRAMS_PER_KG, MG_PER_GRAM, MINUTES_PER_HOUR } from '../units.ts';
+import type { Period, Wish } from './answer.ts';
+import type { Nodes } from './nodes.ts';
+import { periodFrom, periodOf } from './periods.ts';
+import { buyingPlace, type Place } from './place-of.ts';
+import type { PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
+import { arriving, passingOf } from './standing.ts';
+
+/** What a parcel of the problem stands for. */
+export interface ParcelOf extends Dispatch {
+  readonly supplier: Supplier;
+  readonly offers: readonly Offer[];
+}
+
+export interface Buying {
+  readonly today: DayNumber;
+  readonly market: Market;
+  readonly policy: Policy;
+  readonly periods: readonly Period[];
+  readonly places: readonly Place[];
+  readonly nodes: readonly Nodes[];
+  readonly planPlaces: readonly PlanPlace[];
+  readonly eaters: readonly PlanEater[];
+  readonly wishes: readonly Wish[];
+}
+
+export interface Bought {
+  readonly parcels: readonly PlanParcel[];
+  readonly of: readonly ParcelOf[];
+}
+
+export const packKey = (offer: Offer, sent: DayNumber): string => `order:${offer.code}@${civilDate(sent)}`;
+export const parcelKey = (supplier: Supplier, sent: DayNumber): string =>
+  `${supplier.code}@${civilDate(sent)}`;
+
+/** All parcels that can be ordered from today on and come within the periods. */
+export function parcelsOf(buying: Buying): Bought {
+  const { market } = buying;
+  const all = market.suppliers.flatMap((supplier) => {
+    const offers = market.offers.filter((offer) => offer.supplier === supplier.code);
+    if (offers.length === 0) return [];
+    return chancesOf(supplier, buying).map((dispatch): ParcelOf => ({ ...dispatch, supplier, offers }));
+  });
+  const made = all.map((of) => ({ of, parcel: parcelFrom(of, buying) }));
+  const useful = made.filter(({ parcel }) => parcel.packs.length > 0);
+  return { parcels: useful.map(({ parcel }) => parcel), of: useful.map(({ of }) => of) };
+}
+
+/** In the near periods every dispatch; later the first one a period, and those a wish names. */
+function chancesOf(supplier: Supplier, { today, market, periods, wishes }: Buying): Dispatch[] {
+  const last = periods[periods.length - 1] as Period;
+  const all = dispatchesOf(supplier, { from: today, to: last.from + last.days }, market.weather);
+  const seen = new Map<number, number>();
+  return all.filter((dispatch) => {
+    const period = periodFrom(periods, dispatch.comes);
+    if (period < 0) return false;
+    const named = wishes.some(({ key }) => key.endsWith(`@${civilDate(dispatch.sent)}`));
+    const before = seen.get(period) ?? 0;
+    seen.set(period, before + 1);
+    return named || before === 0 || (period <= 1 && supplier.kind === 'parcel');
+  });
+}
+
+function parcelFrom({ supplier, offers, ...dispatch }: ParcelOf, buying: Buying): PlanParcel {
+  const { market, policy, periods } = buying;
+  const minutes = supplier.kind === 'shop' ? policy.planShopMinutes.value : policy.planParcelMinutes.value;
+  const packs = offers.flatMap((offer) => packFrom(offer, { supplier, dispatch, buying }));
+  return {
+    key: parcelKey(supplier, dispatch.sent),
+    period: periodFrom(periods, dispatch.comes),
+    paid: Math.max(0, periodOf(periods, dispatch.orderBy)),
+    postageCents: supplier.postage.flatCents,
+    labourCents: (minutes / MINUTES_PER_HOUR) * market.purse.hourCents,
+    minimumCents: supplier.minimumCents,
+    freeFromCents: supplier.postage.freeFromCents,
+    packs,
+  };
+}
+
+interface Packing {
+  readonly supplier: Supplier;
+  readonly dispatch: Dispatch;
+  readonly buying: Buying;
+}
+
+/** A pack of an offer in a parcel; none where no place can take it or nobody could eat of it. */
+function packFrom(offer: Offer, { supplier, dispatch, buying }: Packing): PlanPack[] {
+  const { policy, periods, places, nodes, wishes } = buying;
+  const place = buyingPlace(places, offer.species, policy.speedLogSd.value);
+  if (place < 0) return [];
+  const into = places[place] as Place;
+  const loss = supplier.lossShare ?? policy.deadOnArrivalShare.value;
+  const over = supplier.overCountShare ?? policy.overCountShare.value;
+  const alive = offer.packHeads * (1 + over) * (1 - loss);
+  const heads = spreadLot(into.chain, { heads: alive, fromMm: offer.fromMm, toMm: offer.toMm });
+  const passing = passingOf(into, nodes[place] as Nodes, policy);
+  const came = arriving(passing, { heads, day: dispatch.comes, periods });
+  if (!came) return [];
+  const key = packKey(offer, dispatch.sent);
+  const wish = wishes.find((each) => each.key === key);
+  const useful = mostUseful({ ...came, place }, buying);
+  const asked = wish?.wish === 'pin' ? (wish.amount ?? 1) : 0;
+  const most =
+    wish?.wish === 'forbid'
+      ? 0
+      : Math.min(offer.mostPacks ?? Number.POSITIVE_INFINITY, Math.max(useful, asked));
+  if (most < 1) return [];
+  return [
+    {
+      key,
+      place,
+      breaks: offer.prices.map(({ fromPacks, packCents: cents }) => ({ fromPacks, cents })),
+      least: asked,
+      most: wish?.wish === 'pin' && wish.amount !== null ? Math.max(1, wish.amount) : most,
+      lineCents: 0,
+      weightCents: weightCents(offer, into, supplier),
+      brings: came.heads,
+    },
+  ];
+}
+
+/** Postage of a pack by its live weight. */
+function weightCents({ packHeads, fromMm, toMm }: Offer, { chain }: Place, { postage }: Supplier): number {
+  const grams = (packHeads * massMg(chain.species, (fromMm + toMm) / 2)) / MG_PER_GRAM;
+  return (postage.perKgCents * grams) / GRAMS_PER_KG;
+}
+
+interface Followed {
+  readonly place: number;
+  readonly period: number;
+  readonly heads: Float64Array;
+}
+
+/**
+ * Most packs that could be of use: for every eater and period the packs that would feed it alone, as long as enough of
+ * the pack suits it, doubled for what is to stand ready.
+ */
+function mostUseful(
+  { place, period, heads }: Followed,
+  { planPlaces, eaters, policy, periods }: Buying,
+): number {
+  const { passes } = planPlaces[place] as PlanPlace;
+  const all = heads.reduce((a, b) => a + b, 0);
+  let packs = 0;
+  let now = heads;
+  for (let t = period; t < periods.length; t++) {
+    for (const { fare, wanted, endWanted } of eaters) {
+      const fits = fare.filter((each) => each.place === place);
+      const suits = fits.reduce((sum, { node }) => sum + (now[node] as number), 0);
+      if (suits < policy.planReachShare.value * all) continue;
+      const items = fits.reduce((sum, { node, items: worth }) => sum + (now[node] as number) * worth, 0);
+      packs += ((wanted[t] as number) + (t === periods.length - 1 ? endWanted : 0)) / items;
+    }
+    const pass = passes[t];
+    if (pass)
+      now = Float64Array.from(pass, (row) =>
+        row.reduce((sum, share, n) => sum + share * (now[n] as number), 0),
+      );
+  }
+  return Math.ceil(2 * packs);
+}

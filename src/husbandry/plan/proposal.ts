@@ -1,0 +1,52 @@
+/** What a plan decides, and what the programme expects of it. */
+import type { Solved } from '../../maths/linear-programme.ts';
+import type { PlanProblem } from './problem.ts';
+import type { Laid } from './programme.ts';
+
+export interface Decisions {
+  /** Packs by parcel and pack. */
+  readonly packs: readonly (readonly number[])[];
+  /** Cups by start. */
+  readonly cups: readonly number[];
+}
+
+/** Flows that go with decisions: heads used by eater, period and fare, and so on. */
+export interface Flows {
+  readonly use: readonly (readonly Float64Array[])[];
+  readonly late: readonly Float64Array[];
+  readonly missed: readonly Float64Array[];
+  /** Heads left by place, period and node. */
+  readonly left: readonly (readonly Float64Array[])[];
+}
+
+export interface Proposal extends Decisions {
+  readonly flows: Flows;
+  /** What the programme minimises, penalties and end values in it. */
+  readonly value: number;
+  /** Nothing costs less than this; -Infinity: unknown. */
+  readonly bound: number;
+}
+
+type Found = Extract<Solved, { columns: Float64Array }>;
+
+/** Reads a solution. */
+export function proposalOf(problem: PlanProblem, laid: Laid, { columns, value, bound }: Found): Proposal {
+  const at = (first: number, count: number) =>
+    columns.slice(first, first + count).map((amount) => Math.max(0, amount));
+  return {
+    packs: laid.packs.map((parcel) =>
+      parcel.map((breaks) => breaks.reduce((sum, column) => sum + (columns[column] as number), 0)),
+    ),
+    cups: laid.cups.map((column) => columns[column] as number),
+    flows: {
+      use: laid.use.map((periods, e) =>
+        periods.map((first) => at(first, problem.eaters[e]?.fare.length ?? 0)),
+      ),
+      late: laid.late.map((first) => at(first, problem.periods)),
+      missed: laid.missed.map((first) => at(first, problem.periods)),
+      left: laid.left.map((periods, p) => periods.map((first) => at(first, problem.places[p]?.nodes ?? 0))),
+    },
+    value,
+    bound,
+  };
+}

@@ -1,0 +1,150 @@
+/** Why each line of a plan is there: whom it feeds, and what happens without it, on the same draws. */
+import { type Estimate, estimate } from '../../maths/estimate.ts';
+import type { Cents } from '../orders/index.ts';
+import type { PlanLine, Reason } from './answer.ts';
+import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
+import type { LaidOut } from './lay-out.ts';
+import { usedOf } from './lines.ts';
+import type { Telling, Tried } from './make-plan.ts';
+import { decisionsCost } from './parcel-cost.ts';
+import type { Decisions } from './proposal.ts';
+import { type Source, type Traced, traced } from './traced.ts';
+
+interface Explaining {
+  readonly bench: Bench;
+  readonly best: Tried;
+  readonly onProgress: Telling;
+}
+
+/** The lines with their reasons; culls need none. */
+export function explained(lines: readonly PlanLine[], explaining: Explaining): PlanLine[] {
+  const reserved = new Map<string, Reason['without']>();
+  return lines.map((line, i) => {
+    explaining.onProgress({ step: 'explaining', share: i / lines.length, cents: null });
+    if (line.what === 'cull') return line;
+    const reason =
+      line.what === 'harvest' ? harvestReason(line, explaining, reserved) : reasonOf(line, explaining);
+    return { ...line, reason };
+  });
+}
+
+type Bought = Extract<PlanLine, { what: 'order' | 'start' }>;
+
+function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
+  const { problem, proposal } = best;
+  const source = sourceOf(line, best);
+  const trace = traced(problem, proposal.flows, source);
+  const rest = withoutLine(line, best);
+  const without = comparison(best.verdict, judgePlan(bench, rest));
+  const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
+  return told(bench.laid, trace, {
+    without: { ...without, cents: exactly(-saved) },
+    cents: trace.eatenHeads > 0 ? saved / trace.eatenHeads : null,
+  });
+}
+
+/** What the line brings. */
+function sourceOf(line: Bought, { problem, proposal }: Tried): Source {
+  const none = (nodes: number) => Array.from({ length: problem.periods }, () => new Float64Array(nodes));
+  for (const [i, parcel] of problem.parcels.entries()) {
+    const j = parcel.packs.findIndex(({ key }) => key === line.key);
+    const pack = parcel.packs[j];
+    if (!pack) continue;
+    const comes = none(pack.brings.length);
+    comes[parcel.period] = pack.brings.map((heads) => heads * (proposal.packs[i]?.[j] ?? 0));
+    return { place: pack.place, comes };
+  }
+  const i = problem.starts.findIndex(({ key }) => key === line.key);
+  const start = problem.starts[i];
+  const comes = start?.brings.map((heads) => heads.map((n) => n * (proposal.cups[i] ?? 0))) ?? [];
+  return { place: start?.place ?? 0, comes };
+}
+
+/** All other decisions as they are. */
+function withoutLine(line: PlanLine, { problem, proposal }: Tried): Decisions {
+  return {
+    packs: proposal.packs.map((parcel, i) =>
+      parcel.map((count, j) => (problem.parcels[i]?.packs[j]?.key === line.key ? 0 : count)),
+    ),
+    cups: proposal.cups.map((count, i) => (problem.starts[i]?.key === line.key ? 0 : count)),
+  };
+}
+
+function comparison(plan: Verdict, without: Verdict): Omit<Reason['without'], 'cents'> {
+  const difference = (a: Float64Array, b: Float64Array) =>
+    estimate(a.map((value, r) => value - (b[r] as number)));
+  const [after, before] = [without.judged.tally, plan.judged.tally];
+  return {
+    missedMeals: difference(after.missedOf, before.missedOf),
+    dangers: difference(after.dangersOf, before.dangersOf),
+  };
+}
+
+const exactly = (mean: number): Estimate => ({ mean, low: mean, high: mean });
+
+interface Telled {
+  readonly without: Reason['without'];
+  readonly cents: Cents | null;
+}
+
+function told(laid: LaidOut, { items }: Traced, { without, cents }: Telled): Reason {
+  const feeds = laid.eating.flatMap(({ members }, e) => {
+    const eaten = items[e] as Float64Array;
+    const all = eaten.reduce((a, b) => a + b, 0);
+    const first = eaten.findIndex((n) => n > 0);
+    const last = eaten.findLastIndex((n) => n > 0);
+    if (all < 1 / 2) return [];
+    const [from, to] = [laid.periods[first], laid.periods[last]];
+    return members.flatMap(({ eating: { group }, share }) =>
+      share * all < 1 / 2 || !from || !to
+        ? []
+        : [
+            {
+              group: group.key,
+              name: group.name,
+              items: share * all,
+              from: from.from,
+              to: to.from + to.days - 1,
+            },
+          ],
+    );
+  });
+  return {
+    feeds: feeds.sort((a, b) => b.items - a.items),
+    without,
+    makesLittleDifference: without.missedMeals.low <= 0 && without.dangers.low <= 0,
+    centsPerEaten: cents,
+  };
+}
+
+type Harvest = Extract<PlanLine, { what: 'harvest' }>;
+
+/** Harvests of one colony are judged together: what if nothing were taken from it. */
+function harvestReason(
+  line: Harvest,
+  { bench, best }: Explaining,
+  reserved: Map<string, Reason['without']>,
+): Reason {
+  const { laid } = bench;
+  const { problem, proposal } = best;
+  const p = laid.places.findIndex(({ bins }) => bins.some(({ bin }) => bin.code === line.bin));
+  const t = laid.periods.findIndex(({ from }) => from === line.day);
+  const comes = laid.periods.map((_, at) =>
+    at === t
+      ? usedOf(laid, { flows: proposal.flows, p, t })
+      : new Float64Array(problem.places[p]?.nodes ?? 0),
+  );
+  const known = reserved.get(line.bin) ?? {
+    ...comparison(best.verdict, judgePlan(leavingAlone(bench, line.bin), proposal)),
+    cents: exactly(0),
+  };
+  reserved.set(line.bin, known);
+  const trace = traced(problem, proposal.flows, { place: p, comes });
+  return told(laid, trace, { without: known, cents: null });
+}
+
+function leavingAlone(bench: Bench, code: string): Bench {
+  const { laid } = bench;
+  const bins = laid.snapshot.bins.map((bin) => (bin.code === code ? { ...bin, reserved: true } : bin));
+  return { ...bench, laid: { ...laid, snapshot: { ...laid.snapshot, bins } } };
+}

@@ -1,0 +1,55 @@
+/** Who eats what a step of a plan brings: its heads followed through the flows, in proportion within each node. */
+import type { PlanProblem } from './problem.ts';
+import type { Flows } from './proposal.ts';
+
+/** Heads that come by node in each period, all to one place. */
+export interface Source {
+  readonly place: number;
+  readonly comes: readonly Float64Array[];
+}
+
+export interface Traced {
+  /** Items by eater and period. */
+  readonly items: readonly Float64Array[];
+  readonly eatenHeads: number;
+}
+
+/** Of the heads of a node each source has its share, in what is used as in what is left. */
+export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Source): Traced {
+  const { eaters, periods, places } = problem;
+  const at = places[place] as PlanProblem['places'][number];
+  const items = eaters.map(() => new Float64Array(periods));
+  let eatenHeads = 0;
+  let mine = new Float64Array(at.nodes);
+  for (let t = 0; t < periods; t++) {
+    mine = mine.map((heads, n) => heads + (comes[t]?.[n] ?? 0));
+    const left = flows.left[place]?.[t] as Float64Array;
+    const gone = new Float64Array(at.nodes);
+    eaters.forEach(({ fare }, e) => {
+      fare.forEach((each, k) => {
+        if (each.place === place)
+          gone[each.node] = (gone[each.node] as number) + (flows.use[e]?.[t]?.[k] ?? 0);
+      });
+    });
+    const share = mine.map((heads, n) => {
+      const there = (left[n] as number) + (gone[n] as number);
+      return there > 0 ? Math.min(1, heads / there) : 0;
+    });
+    eaters.forEach(({ fare }, e) => {
+      fare.forEach((each, k) => {
+        if (each.place !== place) return;
+        const heads = (flows.use[e]?.[t]?.[k] ?? 0) * (share[each.node] as number);
+        (items[e] as Float64Array)[t] = ((items[e] as Float64Array)[t] as number) + heads * each.items;
+        eatenHeads += heads;
+      });
+    });
+    const stays = mine.map((_, n) => (share[n] as number) * (left[n] as number));
+    const pass = at.passes[t];
+    mine = pass
+      ? Float64Array.from(pass, (row) =>
+          row.reduce((sum, part, from) => sum + part * (stays[from] as number), 0),
+        )
+      : stays;
+  }
+  return { items, eatenHeads };
+}
