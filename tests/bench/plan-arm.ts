@@ -16,14 +16,13 @@ export type Planner = (snapshot: Snapshot, question: PlanQuestion) => Promise<Pl
 /** The Sunday that is day 0 of every world. */
 const FIRST_DAY = 20_786;
 const WEEK = 7;
-const WEEKS_AHEAD = 12;
 
 /** Plans every Sunday and does what has to be done before the next. */
 export const planning =
-  (planner: Planner): Buyer =>
+  (planner: Planner, weeksAhead: number): Buyer =>
   async (log) => {
     const answer = await planner(snapshotOf(log), {
-      weeks: WEEKS_AHEAD,
+      weeks: weeksAhead,
       wishes: [],
       supposed: [],
       explained: false,

@@ -10,6 +10,10 @@ async function compiledPlanner(): Promise<Planner> {
   return makePlan;
 }
 
+/** Ends with whoever started it. */
+process.once('disconnect', () => process.exit(1));
+process.channel?.unref();
+
 const task = JSON.parse(process.argv[2] ?? '') as Task;
 const say = (words: string): void => void process.stdout.write(`${words}\n`);
 if (task.what === 'rules') await playRules(task);

@@ -16,6 +16,8 @@ export interface Options {
   readonly tuning: number;
   readonly weeks: number;
   readonly jobs: number;
+  /** Weeks each plan looks ahead. */
+  readonly ahead: number;
   /** Changes tried with foresight. */
   readonly search: number;
   readonly withPlan: boolean;
@@ -38,6 +40,7 @@ export function optionsFrom(args: readonly string[]): Options {
       tuning: { type: 'string', default: '30' },
       weeks: { type: 'string', default: '52' },
       jobs: { type: 'string', default: '2' },
+      ahead: { type: 'string', default: '12' },
       search: { type: 'string', default: '4000' },
       into: { type: 'string', default: join(tmpdir(), 'preylarder-bench-plan') },
       'without-plan': { type: 'boolean', default: false },
@@ -50,11 +53,12 @@ export function optionsFrom(args: readonly string[]): Options {
     tuning: whole('tuning', values.tuning),
     weeks: whole('weeks', values.weeks),
     jobs: Math.min(MOST_JOBS, whole('jobs', values.jobs)),
+    ahead: whole('ahead', values.ahead),
     search: whole('search', values.search),
     withPlan: !values['without-plan'],
     keep: values.keep,
     into: join(values.into, markOf(['tests/bench/plan-worlds', 'tests/bench/plan-rules'])),
-    program: markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts'),
+    program: `${values.ahead}w-${markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts')}`,
   };
 }
 

@@ -28,9 +28,9 @@ export async function doAll(
 
 function inChild(task: Task, say: Say): Promise<void> {
   const child = spawn(process.execPath, [...process.execArgv, CHILD, JSON.stringify(task)], {
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
   });
-  child.stdout.setEncoding('utf8').on('data', (words: string) => say(words.trim()));
+  child.stdout?.setEncoding('utf8').on('data', (words: string) => say(words.trim()));
   return new Promise((resolve, reject) => {
     child.on('error', reject);
     child.on('exit', (code) =>

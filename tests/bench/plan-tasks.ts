@@ -25,7 +25,7 @@ export interface World {
 export type Task = World &
   (
     | { readonly what: 'rules'; readonly rules: readonly number[] }
-    | { readonly what: 'plan'; readonly program: string }
+    | { readonly what: 'plan'; readonly program: string; readonly weeksAhead: number }
     | {
         readonly what: 'foresight';
         readonly program: string | null;
@@ -100,7 +100,7 @@ export async function playPlan(
   const tookMs = [...(before?.tookMs ?? [])];
   const house = houseOf(roomNamed(task.room), task);
   for (const each of steps) live(house, each);
-  const buyer = planning(planner);
+  const buyer = planning(planner, task.weeksAhead);
   while (steps.length < task.weeks) {
     const began = performance.now();
     const now = await buyer(logOf(house));

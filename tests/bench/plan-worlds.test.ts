@@ -101,8 +101,8 @@ describe('the worlds', () => {
     expect(spent([{ day: 0, offer: 0, packs: 1 }])).toEqual({ goods: 1000, postage: 650, shop: 0 });
     const two = [0, 1].map((offer) => ({ day: 0, offer, packs: 2 }));
     expect(spent(two)).toEqual({ goods: 4 * 380, postage: 650, shop: 0 });
-    expect(spent([{ day: 0, offer: 3, packs: 20 }])).toEqual({ goods: 20 * 328, postage: 0, shop: 0 });
-    expect(spent([{ day: 2, offer: 12, packs: 2 }])).toEqual({ goods: 0, postage: 0, shop: 700 });
+    expect(spent([{ day: 0, offer: 3, packs: 20 }])).toEqual({ goods: 20 * 374, postage: 0, shop: 0 });
+    expect(spent([{ day: 2, offer: 9, packs: 2 }])).toEqual({ goods: 0, postage: 0, shop: 700 });
   });
 
   it('count a missed meal again and again while nothing comes', () => {

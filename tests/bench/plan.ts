@@ -50,7 +50,9 @@ await run(
 if (program !== null)
   await run(
     'plan',
-    inAll((room) => worldsOf(room).map((world) => ({ ...world, what: 'plan', program }))),
+    inAll((room) =>
+      worldsOf(room).map((world) => ({ ...world, what: 'plan', program, weeksAhead: options.ahead })),
+    ),
   );
 await run(
   'foresight',
@@ -76,7 +78,7 @@ function playedIn(room: string): Played {
   };
 }
 
-function reportOf({ weeks, search, tuning }: Options): string {
+function reportOf({ weeks, ahead, search, tuning }: Options): string {
   const rooms = options.rooms.map(playedIn);
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], {
     cwd: ROOT,
@@ -84,7 +86,7 @@ function reportOf({ weeks, search, tuning }: Options): string {
   }).trim();
   return `# What the plan is worth
 
-Commit ${commit}; ${weeks} weeks with a new plan every Sunday; rules tuned on ${tuning} other worlds. Why it is measured so stands in
+Commit ${commit}; ${weeks} weeks with a new plan of ${ahead} weeks every Sunday; rules tuned on ${tuning} other worlds. Why it is measured so stands in
 \`tests/bench/RATIONALE.md\`. Intervals are 95 %, worlds drawn again with all that was played in them.
 
 ${summary(rooms)}

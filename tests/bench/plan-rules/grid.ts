@@ -7,12 +7,12 @@ const offersOf = (...codes: readonly string[]): Menu =>
 
 /** What a keeper may buy by, from near and far, quick prey and slow. */
 const MENUS: readonly Menu[] = [
-  offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn cricket 1/2 in', 'barn cricket 3/4 in'),
-  offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn roach medium', 'barn cricket 3/4 in'),
-  offersOf('mill cricket 1/8 in', 'mill cricket 3/8 in', 'mill cricket 3/4 in'),
-  offersOf('mill cricket 1/8 in', 'mill cricket 3/8 in', 'mill cricket 3/4 in', 'mill roach large'),
+  offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn cricket 1/2 in', 'barn roach medium'),
+  offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn cricket 1/2 in', 'mill cricket 3/4 in'),
+  offersOf('barn cricket pinhead', 'barn cricket 1/4 in', 'barn roach medium', 'mill cricket 3/4 in'),
   offersOf('mill cricket 1/8 in', 'barn cricket 1/4 in', 'barn cricket 1/2 in', 'mill cricket 3/4 in'),
   offersOf('mill cricket 1/8 in', 'barn cricket 1/4 in', 'barn roach medium', 'mill roach large'),
+  offersOf('mill cricket 1/8 in', 'mill cricket 3/4 in', 'mill roach large'),
 ];
 const TIMES = [0.4, 0.55, 0.7, 0.85, 1, 1.2, 1.5, 2, 2.6, 3.5];
 const SHOP_DAYS = [0, 3];

@@ -1,4 +1,4 @@
-/** Who sells prey in the worlds: two that send parcels and a dear shop; what they ask. Money in hundredths. */
+/** Who sells prey in the worlds: two that send parcels and a dear shop that opens twice a week; what they ask. Money in hundredths. */
 import type { Form } from './kinds.ts';
 
 export interface Seller {
@@ -52,7 +52,7 @@ export const SELLERS: readonly Seller[] = [
     code: 'mill',
     kind: 'parcel',
     transitDays: 3,
-    sendsOn: days(1, 3),
+    sendsOn: days(1),
     cutOffDays: 1,
     postageCents: 490,
     freeFromCents: 9000,
@@ -65,7 +65,7 @@ export const SELLERS: readonly Seller[] = [
     code: 'shop',
     kind: 'shop',
     transitDays: 0,
-    sendsOn: days(1, 2, 3, 4, 5),
+    sendsOn: days(1, 5),
     cutOffDays: 0,
     postageCents: 0,
     freeFromCents: null,
@@ -100,16 +100,13 @@ const ROWS: readonly Row[] = [
   [BARN, 'cricket', 'pinhead', 2, 3, 150, 380],
   [BARN, 'cricket', '1/4 in', 4.5, 7.5, 100, 380],
   [BARN, 'cricket', '1/2 in', 10.5, 15, 70, 400],
-  [BARN, 'cricket', '3/4 in', 15, 20, 50, 420],
-  [BARN, 'roach', 'medium', 12, 19, 40, 520],
+  [BARN, 'roach', 'medium', 12, 19, 40, 480],
   [BARN, 'mealworm', 'medium', 17, 22, 50, 450],
   [MILL, 'cricket', '1/8 in', 3, 4.5, 300, 620],
-  [MILL, 'cricket', '3/8 in', 7.5, 10.5, 200, 680],
-  [MILL, 'cricket', '3/4 in', 15, 20, 150, 1050],
+  [MILL, 'cricket', '3/4 in', 15, 20, 120, 880],
   [MILL, 'roach', 'large', 19, 34, 50, 1100],
   [SHOP, 'cricket', '1/8 in', 2.5, 4.5, 40, 350],
-  [SHOP, 'cricket', '3/8 in', 7.5, 10.5, 30, 350],
-  [SHOP, 'cricket', '3/4 in', 15, 20, 20, 350],
+  [SHOP, 'cricket', '1/2 in', 10.5, 15, 25, 350],
 ];
 
 export const OFFERS: readonly Offer[] = ROWS.map(([seller, form, size, fromMm, toMm, packHeads, cents]) => ({
