@@ -71,7 +71,7 @@ function stock({ room, truth, larder }: House): void {
   });
 }
 
-const FIRST_HEADS: Readonly<Record<string, number>> = { cricket: 0.8, roach: 0.3, mealworm: 0.1 };
+const FIRST_HEADS: Readonly<Record<string, number>> = { cricket: 1.6, roach: 0.5, mealworm: 0.1 };
 
 /** A world as it stands, to go on from more than once; what is true of it is shared. */
 export const copyOf = ({ room, truth, noted, day, ...state }: House): House => ({

@@ -26,7 +26,15 @@ export interface Truth {
 const SKIPPED = 0.12;
 const PART = { temp: 1, evening: 2, breed: 3, kind: 4, keeper: 5 } as const;
 
+let last: { readonly seed: number; readonly truth: Truth } | null = null;
+
+/** What is true of a world; of the last one asked for it is the very same, with all the lives drawn for it. */
 export function truthOf(seed: number, days: number): Truth {
+  if (last?.seed !== seed || last.truth.days !== days) last = { seed, truth: drawn(seed, days) };
+  return last.truth;
+}
+
+function drawn(seed: number, days: number): Truth {
   const key = keyOf(0x51ed270b, seed);
   const evenings = keyOf(key, PART.evening);
   const tempC = temperatures(keyOf(key, PART.temp), days);
