@@ -8,6 +8,7 @@ import { asOf } from './as-of.ts';
 import { type Codes, codeOf } from './codes.ts';
 import { furnish, settle } from './furnish.ts';
 import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
+import { addSellers } from './market.ts';
 
 const DELIVERY_IN_DAYS = 4;
 const ORDERED_DAYS_AGO = 3;
@@ -25,6 +26,8 @@ export async function seedDemo(context: Context): Promise<Result<DemoRoom>> {
   if (rooms.some(({ demo }) => demo)) return err(problem('demo-here', 'The demo room is already here.'));
   const settled = await settle(context);
   if (!settled.ok) return settled;
+  const sold = await addSellers(asOf(context, today - DAYS_OF_HISTORY), today);
+  if (!sold.ok) return sold;
   const codes = await furnish(context, today - DAYS_OF_HISTORY);
   if (!codes.ok) return codes;
   const lived = await liveThrough(context, codes.value);

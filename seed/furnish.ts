@@ -1,28 +1,23 @@
 /** Sets up the demo room: settings, rooms, animals and the larder, before its history begins. */
 import { addBin, addRoom, type Context, editSettings, importRows, startCup } from '../src/actions/index.ts';
-import { civilDate, type DayNumber, weekday } from '../src/husbandry/calendar.ts';
+import { civilDate, type DayNumber } from '../src/husbandry/calendar.ts';
 import { ok, type Result } from '../src/husbandry/result.ts';
-import { DAYS_PER_WEEK } from '../src/husbandry/units.ts';
 import { LODGERS } from './animals.ts';
 import { asOf } from './as-of.ts';
 import type { Codes } from './codes.ts';
 import { BINS, type BinName, CUPS, type CupName } from './larder.ts';
 import { ROOMS, type RoomName, SHELVES } from './places.ts';
+import { weekdaysOf } from './weekdays.ts';
 
 /** Fed on five evenings a week, tonight and yesterday among them. */
 const FED_DAYS_AHEAD = [0, 1, 2, 5, 6];
 /** Parcels come on four weekdays. */
 const DELIVERED_DAYS_AHEAD = [1, 2, 4, 5];
 const LEAD_TIME_DAYS = 3;
+const HOUR_WORTH = '10';
 const AWAY_IN_DAYS = { from: 14, to: 17 } as const;
 /** Before the history begins every animal was fed on one of so many days. */
 const FED_WITHIN_DAYS = 7;
-
-/** Seven weekdays from Monday, those marked that lie so many days ahead. */
-function weekdaysOf(today: DayNumber, daysAhead: readonly number[]): boolean[] {
-  const marked = daysAhead.map((ahead) => weekday(today + ahead));
-  return Array.from({ length: DAYS_PER_WEEK }, (_, day) => marked.includes(day));
-}
 
 type Rooms = ReadonlyMap<RoomName, string>;
 
@@ -34,6 +29,7 @@ export function settle(context: Context): Promise<Result<unknown>> {
     absences: [{ from: civilDate(today + AWAY_IN_DAYS.from), to: civilDate(today + AWAY_IN_DAYS.to) }],
     deliveryWeekdays: weekdaysOf(today, DELIVERED_DAYS_AHEAD),
     leadTimeDays: LEAD_TIME_DAYS,
+    purse: { currency: 'EUR', hour: HOUR_WORTH },
     demo: true,
   });
 }

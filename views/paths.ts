@@ -56,7 +56,14 @@ export type SettingsAct =
   | 'changes/edit'
   | 'changes/remove'
   | 'units'
+  | 'purse'
+  | 'plan'
+  | 'weather'
+  | 'weather/remove'
   | 'theme';
+
+/** What may be done with a supplier. */
+export type SupplierAct = 'holidays' | 'holidays/remove' | 'close';
 
 /** An absence asked about: dates as YYYY-MM-DD, and whether those who only miss a meal are fed too. */
 interface DaysAway {
@@ -122,6 +129,15 @@ export const paths = {
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
+  suppliers: '/suppliers',
+  newSupplier: '/suppliers/new',
+  supplier: (code: string): string => at('/suppliers', code),
+  editSupplier: (code: string): string => at('/suppliers', code, 'edit'),
+  supplierAct: (code: string, act: SupplierAct): string => at('/suppliers', code, act),
+  /** The form of an offer of this supplier. */
+  newOffer: (supplier: string): string => at('/suppliers', supplier, 'offers'),
+  editOffer: (code: string): string => at('/offers', code, 'edit'),
+  closeOffer: (code: string): string => at('/offers', code, 'close'),
   more: '/more',
   book: '/book',
   prey: (code: string): string => at('/book/prey', code),

@@ -1,4 +1,4 @@
-/** Empties the demo room in one act; rooms and bins put to use and settings changed by the keeper stay. */
+/** Empties the demo room in one act; rooms, bins and suppliers put to use and settings changed by the keeper stay. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
 import { type Noun, nameOf, rowsOf, type Tx } from '../store/index.ts';
@@ -9,6 +9,13 @@ const UNUSED: { readonly [N in Noun]?: string } = {
   planned_change: 'demo = 1',
   animal: `demo = 1 and not exists (select 1 from planned_change p where p.animal = animal.code and p.demo = 0)`,
   delivery: 'demo = 1',
+  purchase: `demo = 1 and not exists (select 1 from delivery d where d.purchase = purchase.code and d.demo = 0)`,
+  offer: `demo = 1 and not exists (select 1 from delivery d where d.offer = offer.code and d.demo = 0)`,
+  supplier: `demo = 1
+    and not exists (select 1 from offer o where o.supplier = supplier.code and (o.demo = 0 or exists (
+      select 1 from delivery d where d.offer = o.code and d.demo = 0)))
+    and not exists (select 1 from purchase p where p.supplier = supplier.code and (p.demo = 0 or exists (
+      select 1 from delivery d where d.purchase = p.code and d.demo = 0)))`,
   bin: `demo = 1 and not exists (select 1 from delivery d where d.bin = bin.code and d.demo = 0)`,
   room: `demo = 1
     and not exists (select 1 from animal a where a.room = room.code and a.demo = 0)

@@ -91,6 +91,8 @@ export const headsOrNone = whole(0, MOST_HEADS);
 export const position = whole(0, MOST_HEADS);
 export const portions = whole(1, 20);
 export const leadDays = whole(0, 60);
+/** Weeks a plan looks ahead. */
+export const planWeeks = whole(4, 26);
 export const asOf = whole(0, Number.MAX_SAFE_INTEGER).optional();
 export const actNumber = whole(1, Number.MAX_SAFE_INTEGER);
 export const massMg = numberWithin({
@@ -141,6 +143,23 @@ export const someText = text.min(1, { error: 'This is needed.' });
 export const flag = z
   .union([z.boolean(), z.enum(['on', 'true', 'false', ''])])
   .transform((given) => (typeof given === 'boolean' ? given : given === 'on' || given === 'true'));
+
+const DAYS_OF_WEEK = 7;
+/** Seven weekdays from Monday, ticked or not. */
+export const sevenDays = z
+  .array(flag)
+  .length(DAYS_OF_WEEK, { error: 'Seven weekdays are needed, from Monday to Sunday.' });
+
+const TIME = /^([01]?\d|2[0-3])(?:[:.]([0-5]\d))?$/;
+/** A time of day as 'HH:MM', or null where it is left empty. */
+export const timeOfDay = z.union([z.string(), z.null()]).transform((given, context): string | null => {
+  if (given === null || given.trim() === '') return null;
+  const [, hour, minutes = '00'] = TIME.exec(given.trim()) ?? [];
+  if (hour !== undefined) return `${hour.padStart(2, '0')}:${minutes}`;
+  const message = `"${given}" is not a time of day; write it as 09:00 or 14:30.`;
+  context.addIssue({ code: 'custom', params: { code: 'not-a-time' }, message });
+  return z.NEVER;
+});
 
 /** One of a few words. */
 export const oneOf = <const W extends readonly [string, ...string[]]>(words: W) =>

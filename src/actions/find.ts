@@ -9,10 +9,12 @@ import {
   type AnimalRow,
   type BinRow,
   type Noun,
+  type OfferRow,
   type RoomRow,
   type Rows,
   rowNamed,
   rowsOf,
+  type SupplierRow,
   type Tx,
 } from '../store/index.ts';
 
@@ -53,6 +55,22 @@ export async function findBin(tx: Tx, code: string, field = 'bin'): Promise<Resu
   const bin = await findRow(tx, 'bin', code);
   if (!bin.ok) return err({ ...bin.problem, field });
   return bin.value.closed ? err(problem('bin-closed', `Bin "${code}" is no longer in use.`, field)) : bin;
+}
+
+/** A supplier that is still bought from. */
+export async function findSupplier(tx: Tx, code: string): Promise<Result<SupplierRow>> {
+  const supplier = await findRow(tx, 'supplier', code);
+  if (!supplier.ok || !supplier.value.closed) return supplier;
+  const sentence = `${supplier.value.name} is no longer bought from; undo that first.`;
+  return err(problem('supplier-closed', sentence, 'supplier'));
+}
+
+/** An offer that is still to be had. */
+export async function findOffer(tx: Tx, code: string): Promise<Result<OfferRow>> {
+  const offer = await findRow(tx, 'offer', code);
+  return offer.ok && offer.value.closed
+    ? err(problem('offer-closed', `Offer "${code}" is not to be had any more; undo that first.`, 'offer'))
+    : offer;
 }
 
 /** A room by its code or its name. */

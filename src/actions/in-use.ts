@@ -1,10 +1,10 @@
-/** Whether a room or a bin can go: what still stands in it or is on its way to it. */
+/** Whether a room, a bin or a supplier can go: what still stands in it, or is on its way. */
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
 import { fewOf, plural } from '../husbandry/words.ts';
-import { type BinRow, type RoomRow, rowsOf, type Tx } from '../store/index.ts';
+import { type BinRow, type RoomRow, rowsOf, type SupplierRow, type Tx } from '../store/index.ts';
 
 const NAMED = 3;
 
@@ -31,4 +31,19 @@ export async function nothingExpected(tx: Tx, facts: Facts, { code, name }: BinR
   const prey = plural(facts.species.get(order.species)?.commonName ?? 'heads');
   const sentence = `${order.heads} ${prey} are expected for ${name} on ${spokenDay(order.day)}; say first that they do not come.`;
   return err(problem('bin-expected', sentence, 'bin'));
+}
+
+/** A supplier nothing is ordered from, or a Problem that says what is under way. */
+export async function nothingOrdered(tx: Tx, { code, name }: SupplierRow): Promise<Result<null>> {
+  const orders = await tx.ask(
+    rowsOf('purchase', {
+      where: "supplier = ? and state = 'placed'",
+      args: [code],
+      order: 'due_day, code',
+    }),
+  );
+  if (orders.length === 0) return ok(null);
+  const due = orders.map(({ placedDay, dueDay }) => `of ${spokenDay(placedDay)}, due ${spokenDay(dueDay)}`);
+  const sentence = `${name} has orders under way (${fewOf(due, NAMED)}); say first that they came or do not come.`;
+  return err(problem('supplier-in-use', sentence, 'supplier'));
 }

@@ -24,6 +24,7 @@ import {
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
+import { marketOf, marketRows } from './market.ts';
 import { fedFrom } from './record.ts';
 
 const questions = (day: DayNumber, learnDays: number) => ({
@@ -36,6 +37,7 @@ const questions = (day: DayNumber, learnDays: number) => ({
   changes: rowsOf('planned_change', { where: 'cancelled = 0' }),
   rooms: rowsOf('room'),
   settings,
+  ...marketRows,
   ...bookChanges,
 });
 
@@ -64,6 +66,7 @@ export async function loadSnapshot(
     calendar: { feedingWeekdays, absences },
     deliveryWeekdays,
     leadTimeDays,
+    market: marketOf(found, facts),
     facts,
   };
 }

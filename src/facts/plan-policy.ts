@@ -7,7 +7,11 @@ const TIMES = 'times the cheapest item';
 
 export const planPolicy: PlanPolicy = {
   planTargets: memory({ fragile: 0.995, ordinary: 0.98, robust: 0.95 }, 'share of due meals', CHOICE),
-  planMissedTimes: memory({ fragile: 100, ordinary: 40, robust: 20 }, TIMES, CHOICE),
+  planMissedTimes: memory(
+    { fragile: 300, ordinary: 120, robust: 60 },
+    'times the middle price of an item, a meal',
+    CHOICE,
+  ),
   planLateTimes: memory(0.5, `${TIMES}, a week`, CHOICE),
   planKilledTimes: memory(0.05, TIMES, 'our choice: live prey of the right size is better'),
   planCutTimes: memory(0.3, TIMES, CHOICE),
@@ -23,7 +27,7 @@ export const planPolicy: PlanPolicy = {
   planReplicates: memory(200, 'replicates', CHOICE),
   planJudgeReplicates: memory(200, 'replicates', CHOICE),
   planJudgeLeast: memory(40, 'replicates', CHOICE),
-  planJudgeWork: memory(1_500_000, 'animal-days', CHOICE),
+  planJudgeWork: memory(600_000, 'animal-days', CHOICE),
   planHeldWeeks: memory(6, 'weeks', CHOICE),
   planSafetyLevels: memory([0.85, 0.95, 0.7, 0.99], 'chance', 'our choice: the middle first'),
   planTries: memory(3, 'chances', CHOICE),
@@ -32,7 +36,8 @@ export const planPolicy: PlanPolicy = {
   planStride: memory(4, 'periods', CHOICE),
   planGap: memory(0.01, 'share of the cost', CHOICE),
   planSeconds: memory(10, 'seconds', CHOICE),
-  planNeighbours: memory(60, 'plans', CHOICE),
+  planNeighbours: memory(4000, 'plans', CHOICE),
+  planQuickTrials: memory(1500, 'plans', CHOICE),
   planParcelMinutes: memory(20, 'minutes', 'our choice: ordering, unpacking, counting'),
   planShopMinutes: memory(45, 'minutes', CHOICE),
   planHarvestMinutes: memory(10, 'minutes', CHOICE),

@@ -7,7 +7,7 @@ type ByUrgency = Sourced<Readonly<Record<Urgency, number>>>;
 export interface PlanPolicy {
   /** Share of due meals that is not to be missed, by urgency. */
   readonly planTargets: ByUrgency;
-  /** Price of an item missed and of one late for a week, in times the cheapest item's. */
+  /** Price of a meal missed, in times the middle price of an item; of an item late for a week, in times its own. */
   readonly planMissedTimes: ByUrgency;
   readonly planLateTimes: Sourced;
   /** Price of an item given killed first, cut, or beyond a share cap, in times the cheapest item's. */
@@ -47,6 +47,7 @@ export interface PlanPolicy {
   readonly planRuleWeeks: Sourced;
   /** Neighbours of a plan that are tried. */
   readonly planNeighbours: Sourced;
+  readonly planQuickTrials: Sourced;
   /** The keeper's minutes for a parcel, a walk to the shop, a harvest and a cup. */
   readonly planParcelMinutes: Sourced;
   readonly planShopMinutes: Sourced;

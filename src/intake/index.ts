@@ -7,7 +7,7 @@ export { DATE_ORDERS, type DateOrder } from './cells/date-order.ts';
 export { LENGTH_UNITS, type LengthRead, type LengthUnit, readLength, readUnit } from './cells/length.ts';
 export { readMass } from './cells/mass.ts';
 export { readSpace } from './cells/space.ts';
-export { readTemperature, type TemperatureUnit } from './cells/temperature.ts';
+export { OUTDOORS, readTemperature, type TemperatureUnit } from './cells/temperature.ts';
 export type { ColumnMatch, Mapping } from './columns/mapping.ts';
 export { ANIMAL_COLUMNS, type AnimalColumn, STOCK_COLUMNS, type StockColumn } from './columns/words.ts';
 export type { AnimalEntry, ExistingAnimal, ExistingStock, StockEntry } from './entries.ts';

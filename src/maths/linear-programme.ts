@@ -39,11 +39,11 @@ export type Solved =
   | { readonly status: 'infeasible' | 'unbounded' | 'failed' };
 
 export interface Solving {
-  /** Share of the value by which the best found may differ from the bound; default: as good as none. */
+  /** By so much of the value the best found may differ from the bound; default: as good as none. */
   readonly gap?: number;
   readonly seconds?: number;
-  /** A solution to begin with. */
-  readonly start?: Float64Array;
+  /** Values of some columns to begin with; the solver finds the others. */
+  readonly start?: { readonly columns: readonly number[]; readonly values: readonly number[] };
   /** Told now and then while whole numbers are sought: the best found and the bound. */
   readonly onProgress?: (found: { readonly best: number; readonly bound: number }) => void;
 }
@@ -54,6 +54,8 @@ export type Solve = (programme: LinearProgramme, solving?: Solving) => Solved;
 const TOLERANCE = 1e-9;
 /** Factors smaller than this against others of about 1 only make a programme harder to solve. */
 export const LEAST_FACTOR = 1e-6;
+/** The solver's word for a solution that keeps every row. */
+const FEASIBLE = 2;
 /** A value as large as this is the solver's word for none. */
 const NO_VALUE = 1e29;
 
@@ -77,12 +79,16 @@ function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): S
     model.options.set({
       output_flag: false,
       ...(isMixed
-        ? { mip_rel_gap: solving.gap ?? 0 }
+        ? { mip_rel_gap: 0, mip_abs_gap: solving.gap ?? TOLERANCE }
         : { primal_feasibility_tolerance: TOLERANCE, dual_feasibility_tolerance: TOLERANCE }),
       ...(solving.seconds === undefined ? {} : { time_limit: solving.seconds }),
     });
     model.passModel(modelOf(highs, programme));
-    if (solving.start) model.setSolution({ colValue: solving.start });
+    if (solving.start)
+      model.setSolution({
+        indices: Int32Array.from(solving.start.columns),
+        values: Float64Array.from(solving.start.values),
+      });
     model.run(isMixed ? listening(highs, solving) : {});
     return told(highs, model, isMixed);
   });
@@ -114,7 +120,7 @@ function told({ constants: { modelStatus } }: Highs, model: Model, isMixed: bool
       return { status: 'unbounded' };
     case modelStatus.timeLimit:
     case modelStatus.interrupted:
-      return Math.abs(model.getObjectiveValue()) < NO_VALUE
+      return Number(model.info.get('primal_solution_status')) === FEASIBLE
         ? { status: 'stopped', ...found() }
         : { status: 'failed' };
     default:

@@ -40,6 +40,7 @@ export type {
   BinRow,
   DeliveryRow,
   Noun,
+  OfferRow,
   PlannedChangeRow,
   RoomRow,
   Rows,

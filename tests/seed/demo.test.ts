@@ -15,6 +15,7 @@ import {
   undo,
 } from '../../src/actions/index.ts';
 import { civilDate, type DayNumber, isFeedingDay, weekday } from '../../src/husbandry/calendar.ts';
+import { dispatchesOf, offerTrouble } from '../../src/husbandry/orders/index.ts';
 import { eveningOf } from '../../src/husbandry/supply/evening.ts';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
 import { settings } from '../../src/store/index.ts';
@@ -46,6 +47,20 @@ test('some 130 animals of twenty kinds live on seven shelves in two rooms', asyn
   expect(animals.reduce((heads, { count }) => heads + count, 0)).toBeGreaterThan(animals.length + 100);
   expect(new Set(animals.map(({ shelf }) => shelf))).toEqual(new Set(SHELVES.map(({ shelf }) => shelf)));
   expect(rooms.map(({ name }) => name)).toEqual(ROOMS.map(({ name }) => name));
+});
+
+test('two send parcels and a shop is near; who sends first is there on the day the delivery is', async () => {
+  const { market, facts: book } = await loadSnapshot(await demoOn(AUTUMN));
+  expect(market!.suppliers.map(({ kind }) => kind)).toEqual(['parcel', 'parcel', 'shop']);
+  expect(new Set(market!.offers.map(({ supplier }) => supplier)).size).toBe(3);
+  const crickets = market!.offers.filter(({ species }) => species === 'acheta-domesticus');
+  expect(new Set(crickets.map(({ size }) => size)).size).toBe(5);
+  expect(
+    market!.offers.every((offer) => offerTrouble(offer, book.species.get(offer.species)!) === null),
+  ).toBe(true);
+  const [mail] = market!.suppliers;
+  const [next] = dispatchesOf(mail!, { from: AUTUMN, to: AUTUMN + 7 });
+  expect(next).toEqual({ orderBy: AUTUMN + 1, sent: AUTUMN + 2, comes: AUTUMN + 4 });
 });
 
 test('nine bins, two colonies, three cups and a frozen stock stand in the larder, and one delivery is on its way', async () => {
@@ -126,7 +141,7 @@ test('what the keeper has set is neither changed by the demo room nor lost with 
   good(await editSettings(context, { absences: [] }));
   expect(await context.store.ask(settings)).toMatchObject({ leadTimeDays: 9, absences: [] });
   const found = await context.store.ask(settings);
-  expect([...found.ofDemo].sort()).toEqual(['deliveryWeekdays', 'feedingWeekdays']);
+  expect([...found.ofDemo].sort()).toEqual(['deliveryWeekdays', 'feedingWeekdays', 'purse']);
   good(await emptyDemo(context, {}));
   expect(await context.store.ask(settings)).toMatchObject({ leadTimeDays: 9, absences: [], ofDemo: [] });
 });

@@ -1,6 +1,14 @@
 /** The program behind its door, on a real database with the product's facts and few replicates. */
 import type { Hono } from 'hono';
-import { addAnimal, addBin, expectDelivery, firstRoom, startCup } from '../../src/actions/index.ts';
+import {
+  addAnimal,
+  addBin,
+  addOffer,
+  addSupplier,
+  expectDelivery,
+  firstRoom,
+  startCup,
+} from '../../src/actions/index.ts';
 import { revision } from '../../src/store/index.ts';
 import { createApp, type DoorEnv } from '../../src/web/index.ts';
 import { mountPages } from '../../src/web/pages/index.ts';
@@ -62,7 +70,7 @@ function bodyOf(fields: Fields): string {
   return new URLSearchParams(pairs as string[][]).toString();
 }
 
-/** A1 Ash is due tonight, A2 a group of five spiderlings; B1 crickets, B2 more, B3 a cup; D1 is on its way. */
+/** A1 Ash is due tonight, A2 a group of five spiderlings; B1 crickets, B2 more, B3 a cup; D1 is on its way; S1 sells F1, crickets. */
 export async function filledHome(): Promise<Home> {
   const home = await emptyHome();
   const { room } = home;
@@ -85,5 +93,19 @@ export async function filledHome(): Promise<Home> {
   good(await addBin(room, { ...crickets, name: 'Large box', lot: { heads: 80, fromMm: 10, toMm: 14 } }));
   good(await startCup(room, { species: 'drosophila-hydei', room: 'R1', name: 'Cup' }));
   good(await expectDelivery(room, { bin: 'B1', heads: 100, fromMm: 4, toMm: 6, day: room.date(5) }));
+  await addSellers(room);
   return home;
+}
+
+/** Sends from Monday to Wednesday, there in two days; ordered by noon the day before. */
+async function addSellers(room: Room): Promise<void> {
+  const dispatchWeekdays = [true, true, true, false, false, false, false];
+  const sends = { dispatchWeekdays, transitDays: 2, cutOffDays: 1, cutOffTime: '12:00' };
+  good(await addSupplier(room, { name: 'Grille & Co', ...sends, postageFlat: 4.9, coldBelowC: 0 }));
+  const crickets = { species: 'acheta-domesticus', size: '1/2 in', fromMm: 10.5, toMm: 15 };
+  const prices = [
+    { fromPacks: 1, pack: 6 },
+    { fromPacks: 5, pack: 5 },
+  ];
+  good(await addOffer(room, { supplier: 'S1', ...crickets, packHeads: 250, prices }));
 }

@@ -31,12 +31,16 @@ import { LoginPage } from '../../views/pages/login.tsx';
 import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
+import { OfferFormPage } from '../../views/pages/offer-form.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
 import { SplitPage } from '../../views/pages/split.tsx';
 import { StartPage } from '../../views/pages/start.tsx';
 import { SundayPage } from '../../views/pages/sunday.tsx';
+import { SupplierPage } from '../../views/pages/supplier.tsx';
+import { SupplierFormPage } from '../../views/pages/supplier-form.tsx';
+import { SuppliersPage } from '../../views/pages/suppliers.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
@@ -55,6 +59,7 @@ import {
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
+import { offerFormProps, supplierFormProps, supplierProps, suppliersProps } from './view-market.ts';
 import {
   animalFormProps,
   animalProps,
@@ -163,6 +168,12 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'away-sheet': markup(<AwaySheetPage {...awaySheetProps} shell={own} />),
     sacs: markup(<SacsPage {...sacsProps} shell={own} />),
     'sacs-none': markup(<SacsPage {...sacsProps} open={[]} past={[]} shell={own} />),
+    suppliers: markup(<SuppliersPage {...suppliersProps} shell={own} />),
+    'suppliers-none': markup(<SuppliersPage {...suppliersProps} suppliers={[]} shell={own} />),
+    supplier: markup(<SupplierPage {...supplierProps} shell={own} />),
+    'supplier-form': markup(<SupplierFormPage {...supplierFormProps} shell={own} />),
+    'offer-form': markup(<OfferFormPage {...offerFormProps} shell={own} />),
+    'offer-new': markup(<OfferFormPage {...offerFormProps} offer={null} size="" shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     labels: markup(<LabelsPage {...labelsProps} labels={null} shell={calm} />),

@@ -40,6 +40,7 @@ import {
   TODAY,
 } from './view-fixtures.ts';
 import { growth, intake, meals, nextMoult, refusals, rungs } from './view-life.ts';
+import { moneyProps } from './view-market.ts';
 
 const unit = 'mm' as const;
 const sources: readonly SourceLine[] = [
@@ -629,6 +630,7 @@ export const startProps: StartProps = {
 };
 
 export const settingsProps: SettingsProps = {
+  ...moneyProps,
   shell,
   forms,
   unit,

@@ -33,6 +33,9 @@ export const Deliveries = (props: DeliveriesProps) => (
         <OnItsWay {...props} delivery={delivery} />
       ))}
     </ul>
+    <p>
+      <a href={paths.suppliers}>Who sends what, and by when to order</a>.
+    </p>
     {props.bins.length === 0 ? <p>Add the bin it will go into first.</p> : <NewDelivery {...props} />}
   </section>
 );

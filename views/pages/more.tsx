@@ -22,6 +22,11 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
   {
     title: 'What is coming',
     doors: [
+      {
+        href: paths.suppliers,
+        label: 'Suppliers',
+        what: 'Who sends what, at which price, and by when to order.',
+      },
       { href: paths.away, label: 'When you are away', what: 'Who can wait, and a sheet for a sitter.' },
       { href: paths.sacs, label: 'Sacs', what: 'When young hatch, and the cup to start for them.' },
     ],
@@ -41,7 +46,11 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
         label: 'Book',
         what: 'Every kind with its rule: where each number comes from, and yours.',
       },
-      { href: paths.settings, label: 'Settings', what: 'Feeding days, deliveries, rooms, units and light.' },
+      {
+        href: paths.settings,
+        label: 'Settings',
+        what: 'Feeding days, deliveries, rooms, money, units and light.',
+      },
       { href: paths.import, label: 'Bring in a list', what: 'Animals or prey from a spreadsheet.' },
       { href: paths.start, label: 'First steps', what: 'Three short forms to a first answer.' },
       { href: paths.help, label: 'Help', what: 'What each page is for, and the keys.' },

@@ -2,7 +2,8 @@
 import { civilDate, type FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import { dayRange } from '../format.ts';
 import { ActForm } from '../partials/act.tsx';
-import { entryOf, Field, type PageForms, PostForm } from '../partials/form.tsx';
+import { DayList } from '../partials/day-list.tsx';
+import { entryOf, Field, type PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
 interface AbsencesProps {
@@ -16,24 +17,16 @@ export const Absences = ({ forms, calendar }: AbsencesProps) => {
     <section aria-labelledby="away-head">
       <h2 id="away-head">Days away</h2>
       {calendar.absences.length === 0 ? <p>None planned.</p> : null}
-      <ul class="lines">
-        {calendar.absences.map(({ from, to }) => (
-          <li>
-            <a href={paths.awayOn({ from: civilDate(from), to: civilDate(to) })}>{dayRange(from, to)}</a>
-            <PostForm
-              entry={entryOf(forms, `away-${from}-${to}`)}
-              action={paths.settingsAct('absences/remove')}
-              class="inline"
-            >
-              <input type="hidden" name="from" value={civilDate(from)} />
-              <input type="hidden" name="to" value={civilDate(to)} />
-              <button type="submit" class="quiet small">
-                Remove<span class="unseen"> {dayRange(from, to)}</span>
-              </button>
-            </PostForm>
-          </li>
-        ))}
-      </ul>
+      <DayList
+        forms={forms}
+        form="away"
+        action={paths.settingsAct('absences/remove')}
+        days={calendar.absences}
+      >
+        {({ from, to }) => (
+          <a href={paths.awayOn({ from: civilDate(from), to: civilDate(to) })}>{dayRange(from, to)}</a>
+        )}
+      </DayList>
       <p>
         <a href={paths.away}>Who can wait while you are away</a>, and a sheet for a sitter.
       </p>

@@ -4,24 +4,24 @@ import type { FeedingCalendar } from '../../src/husbandry/calendar.ts';
 import type { PlannedChange, Room } from '../../src/husbandry/snapshot.ts';
 import { DAY_OPTIONS, type LengthUnit, listed, WEEKDAYS } from '../format.ts';
 import { Layout, type Shell } from '../layout.tsx';
-import { CheckButtons, RadioButtons } from '../partials/choices.tsx';
-import { entryOf, Field, type Option, type PageForms, PostForm } from '../partials/form.tsx';
+import { CheckButtons, RadioButtons, weekdaysTicked } from '../partials/choices.tsx';
+import { entryOf, Field, type Option, PostForm } from '../partials/form.tsx';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { ThemeForm } from '../partials/theme.tsx';
 import { paths } from '../paths.ts';
 import { Absences } from './settings-absences.tsx';
 import { Changes } from './settings-changes.tsx';
+import { Money, type MoneyProps, Weather } from './settings-money.tsx';
 import { Rooms } from './settings-rooms.tsx';
 
 /**
  * Forms post to `paths.settingsAct(…)`: feeding (`weekday`, repeated, '0' Monday to '6' Sunday), deliveries
  * (`weekday` as before, `leadTimeDays`), absences (`from`, `to`), absences/remove (`from`, `to`), rooms (`room`
  * or '' for a new one, `name`, `dayTemp`, `nightTemp` as typed), changes (see there), changes/remove (`change`),
- * units (`unit`), theme (`theme`, `back`).
+ * units (`unit`), theme (`theme`, `back`), and those of money and weather (see there).
  */
-export interface SettingsProps {
+export interface SettingsProps extends MoneyProps {
   readonly shell: Shell;
-  readonly forms: PageForms;
   readonly unit: LengthUnit;
   readonly calendar: FeedingCalendar;
   readonly deliveryWeekdays: readonly boolean[];
@@ -47,6 +47,8 @@ export const SettingsPage = (props: SettingsProps) => (
       <FeedingDays {...props} />
       <Absences {...props} />
       <DeliveryDays {...props} />
+      <Weather {...props} />
+      <Money {...props} />
       <Rooms {...props} />
       <Changes {...props} />
       <Looks {...props} />
@@ -63,10 +65,6 @@ function headline({ feedingWeekdays }: FeedingCalendar): string {
   return `You feed on ${listed(days.map((day) => `${day}s`))}`;
 }
 
-/** The weekdays ticked: as typed when the form was refused. */
-const ticked = (typed: string | undefined, stored: readonly boolean[]): string[] =>
-  typed === undefined ? stored.flatMap((on, i) => (on ? [`${i}`] : [])) : typed.split(',');
-
 const FeedingDays = ({ forms, calendar }: SettingsProps) => {
   const entry = entryOf(forms, 'feeding');
   return (
@@ -78,7 +76,7 @@ const FeedingDays = ({ forms, calendar }: SettingsProps) => {
           name="weekday"
           legend="You feed on"
           options={DAY_OPTIONS}
-          checked={ticked(entry.values.weekday, calendar.feedingWeekdays)}
+          checked={weekdaysTicked(entry.values.weekday, calendar.feedingWeekdays)}
         />
         <button type="submit">Save</button>
       </PostForm>
@@ -97,7 +95,7 @@ const DeliveryDays = ({ forms, deliveryWeekdays, leadTimeDays }: SettingsProps) 
           name="weekday"
           legend="A parcel can come on"
           options={DAY_OPTIONS}
-          checked={ticked(entry.values.weekday, deliveryWeekdays)}
+          checked={weekdaysTicked(entry.values.weekday, deliveryWeekdays)}
         />
         <Field
           entry={entry}

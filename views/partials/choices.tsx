@@ -64,6 +64,10 @@ export const CheckButtons = ({ name, legend, options, checked, entry }: CheckBut
   );
 };
 
+/** The weekdays ticked, as `CheckButtons` of days has them: as typed when the form was refused. */
+export const weekdaysTicked = (typed: string | undefined, stored: readonly boolean[]): string[] =>
+  typed === undefined ? stored.flatMap((on, at) => (on ? [`${at}`] : [])) : typed.split(',');
+
 interface ToggleProps {
   readonly name: string;
   readonly value: string;

@@ -1,5 +1,5 @@
 /** Front door: suppliers, their offers, what parcels cost and when they come. */
-export { type Dispatch, dispatchesOf, isHeldOn, isSentOn } from './dispatch.ts';
+export { type Dispatch, dispatchesOf, heldUntil, isHeldOn, isSentOn } from './dispatch.ts';
 export {
   type Arrival,
   type Cents,
@@ -12,4 +12,6 @@ export {
   type Supplier,
   type WeatherSpell,
 } from './market.ts';
-export { packCents, postageCents, shortOfMinimum } from './price.ts';
+export { offerTrouble } from './offer-trouble.ts';
+export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
+export { supplierTrouble } from './supplier-trouble.ts';

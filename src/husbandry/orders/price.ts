@@ -8,6 +8,10 @@ export function packCents({ prices }: Pick<Offer, 'prices'>, packs: number): Cen
   return (reached[reached.length - 1] ?? (prices[0] as PriceBreak)).packCents;
 }
 
+/** Price of one head when so many packs are bought, hundredths and parts of them. */
+export const headCents = (offer: Pick<Offer, 'prices' | 'packHeads'>, packs: number): number =>
+  packCents(offer, packs) / offer.packHeads;
+
 /** Postage of a parcel with goods of this value and live mass. */
 export function postageCents(
   { flatCents, perKgCents, freeFromCents }: Postage,

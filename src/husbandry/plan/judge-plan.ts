@@ -1,6 +1,7 @@
 /** A plan judged: the daily engine lives it through, on the same draws for every plan of a room. */
 import { type Estimate, estimate } from '../../maths/estimate.ts';
 import type { Urgency } from '../animals/index.ts';
+import { rosterOf } from '../appetite/index.ts';
 import type { Cents } from '../orders/index.ts';
 import { type Judged, judge, type Kept, nothingLaid } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
@@ -9,12 +10,13 @@ import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { Decisions } from './proposal.ts';
+import type { Effort } from './question.ts';
 
 /** What judging keeps between plans of one room. */
 export interface Bench {
   readonly laid: LaidOut;
   readonly made: Made;
-  readonly kept: Kept | null;
+  readonly kept: Kept;
   readonly days: number;
   readonly replicates: number;
   /** What is missed before anything decided now can help, by group. */
@@ -38,26 +40,29 @@ export interface Verdict {
 }
 
 /** Opens the bench: how long, how often, and what is past helping. */
-export function benchFor(laid: LaidOut): Bench {
-  const { policy } = laid.snapshot.facts;
+export function benchFor(laid: LaidOut, effort: Effort): Bench {
+  const { snapshot } = laid;
+  const { policy } = snapshot.facts;
   const all = laid.periods.reduce((sum, { days }) => sum + days, 0);
   const days = Math.min(all, policy.planHeldWeeks.value * DAYS_PER_WEEK);
-  const animals = Math.max(1, laid.snapshot.animals.length);
-  const replicates = Math.round(
-    Math.min(
-      policy.planJudgeReplicates.value,
-      Math.max(policy.planJudgeLeast.value, policy.planJudgeWork.value / (animals * days)),
-    ),
-  );
+  const replicates = effort === 'quick' ? policy.planJudgeLeast.value : replicatesFor(laid, days);
   const made: Made = new Map();
-  const open: Bench = { laid, made, kept: null, days, replicates, before: null };
+  const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: nothingLaid() };
   const reach = firstReach(laid);
-  const nothing: Decisions = { packs: [], cups: [] };
-  const whole = judge(withPlan(laid, nothing, made), { days, replicates, notesStock: false });
-  const kept: Kept = { roster: whole.roster, laid: nothingLaid() };
-  if (reach <= 0) return { ...open, kept };
-  const early = judge(withPlan(laid, nothing, made), { days: reach, replicates, notesStock: false });
-  return { ...open, kept, before: { due: early.tally.due, missed: early.tally.missed } };
+  if (reach <= 0) return { laid, made, kept, days, replicates, before: null };
+  const early = judge(snapshot, {
+    days: reach,
+    replicates,
+    notesStock: false,
+    kept: { ...kept, laid: nothingLaid() },
+  });
+  return { laid, made, kept, days, replicates, before: { due: early.tally.due, missed: early.tally.missed } };
+}
+
+function replicatesFor({ snapshot }: LaidOut, days: number): number {
+  const { planJudgeReplicates, planJudgeLeast, planJudgeWork } = snapshot.facts.policy;
+  const affordable = planJudgeWork.value / (Math.max(1, snapshot.animals.length) * days);
+  return Math.round(Math.min(planJudgeReplicates.value, Math.max(planJudgeLeast.value, affordable)));
 }
 
 /** Days until the first parcel that can still be ordered is here; a shop's count. */
@@ -74,7 +79,7 @@ export function judgePlan(bench: Bench, decided: Decisions): Verdict {
     days,
     replicates,
     notesStock: false,
-    ...(bench.kept ? { kept: bench.kept } : {}),
+    kept: bench.kept,
   });
   const service = serviceOf(bench, judged);
   const cents = decisionsCost(laid.problem, decided);
@@ -117,25 +122,17 @@ function missedCents({ laid, replicates }: Bench, { tally, menu }: Judged): Cent
   return menu.groups.reduce((sum, group, g) => {
     const missed = (tally.missed[g] as number) / replicates;
     if (missed <= 0) return sum;
-    const [few, many] = group.rule.mealItems.value;
-    const cents = itemCentsOf(laid, group.key) * ((few + many) / 2);
-    return sum + missed * cents * policy.planMissedTimes.value[group.rule.urgency];
+    return sum + missed * laid.usualCents * policy.planMissedTimes.value[group.rule.urgency];
   }, 0);
-}
-
-function itemCentsOf({ eating, itemCents }: LaidOut, key: string): Cents {
-  const found = eating.findIndex(({ members }) => members.some(({ eating: each }) => each.group.key === key));
-  return itemCents[found] ?? 0;
 }
 
 /** What is left and can still be eaten, priced below what it would cost; no more of it than will be wanted. */
 function leftCents({ laid, replicates }: Bench, { larder, stock }: Judged): Cents {
   const { policy } = laid.snapshot.facts;
-  const usual = [...laid.itemCents].sort((a, b) => a - b)[Math.floor(laid.itemCents.length / 2)] ?? 0;
   const heads = stock.bins.reduce((sum, { bin }, b) => {
     if (bin.role === 'colony') return sum;
     return sum + ((larder.totals.left[b] as number) - (larder.totals.outgrown[b] as number)) / replicates;
   }, 0);
   const wanted = laid.eating.reduce((sum, { wanted: items }) => sum + (items[items.length - 1] ?? 0), 0);
-  return Math.min(heads, wanted * policy.planEndWeeks.value) * usual * policy.planEndShare.value;
+  return Math.min(heads, wanted * policy.planEndWeeks.value) * laid.usualCents * policy.planEndShare.value;
 }

@@ -1,6 +1,7 @@
 /** From a room to a plan's problem, and what each part of the problem stands for. */
 
 import { noMarket } from '../orders/index.ts';
+import type { Policy } from '../policy.ts';
 import { itemsWorth } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Period } from './answer.ts';
@@ -24,8 +25,10 @@ export interface LaidOut {
   readonly places: readonly Place[];
   readonly nodes: readonly Nodes[];
   readonly eating: readonly EatingClass[];
-  /** Price of the cheapest item of each group: what prices of misses are told in. */
+  /** Price of the cheapest item of each group. */
   readonly itemCents: readonly number[];
+  /** The middle of them: what prices of misses are told in. */
+  readonly usualCents: number;
   readonly parcels: readonly ParcelOf[];
   readonly starts: readonly StartOf[];
   /** Without stock that stands ready. */
@@ -43,17 +46,24 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   const fares = everybody.map(({ group }) => faresOf(group, served, snapshot.facts));
   const eating = classesOf(everybody, fares, policy.planClasses.value);
   const itemCents = cheapestItems(snapshot, eating);
-  const usual = middleOfPrices(itemCents);
+  const usualCents = middleOfPrices(itemCents);
   const laying = {
     periods,
     policy,
     today: snapshot.today,
     deliveries: snapshot.deliveries,
-    keepCents: policy.planKeepShare.value * usual,
-    breederCents: policy.planMissedTimes.value.ordinary * usual,
+    keepCents: policy.planKeepShare.value * usualCents,
+    breederCents: policy.planMissedTimes.value.ordinary * usualCents,
   };
   const planPlaces = places.map((place, p) => planPlace(place, nodes[p] as Nodes, laying));
-  const eaters = eating.map((each, e) => eaterOf(each, { cents: itemCents[e] as number, snapshot }));
+  const eaters = eating.map((each, e) =>
+    eaterOf(each, {
+      cents: itemCents[e] as number,
+      usualCents,
+      cupCents: cupItemCents(each, { places, usualCents, policy }),
+      snapshot,
+    }),
+  );
   const buying = {
     today: snapshot.today,
     market,
@@ -67,7 +77,16 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   };
   const bought = parcelsOf(buying);
   const { hourCents, weekMostCents } = market.purse;
-  const started = startsOf({ policy, periods, places, nodes, hourCents, itemCents: usual, wishes, eaters });
+  const started = startsOf({
+    policy,
+    periods,
+    places,
+    nodes,
+    hourCents,
+    itemCents: usualCents,
+    wishes,
+    eaters,
+  });
   return {
     snapshot,
     periods,
@@ -75,6 +94,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     nodes,
     eating,
     itemCents,
+    usualCents,
     parcels: bought.of,
     starts: started.of,
     problem: {
@@ -151,14 +171,35 @@ function cheapestItems({ market = noMarket, facts }: Snapshot, eating: readonly 
 const middleOfPrices = (prices: readonly number[]): number =>
   [...prices].sort((a, b) => a - b)[Math.floor(prices.length / 2)] ?? 1;
 
+/** Price of a fly out of a cup of its own, for those who eat from cups. */
+function cupItemCents(
+  { fares }: EatingClass,
+  { places, usualCents, policy }: { places: readonly Place[]; usualCents: number; policy: Policy },
+): number {
+  const cups = fares.flatMap(({ place, items }) => {
+    const yields = places[place]?.chain.species.cup?.yieldPerCup.value;
+    return places[place]?.role === 'cup' && yields
+      ? [(policy.planCupItems.value * usualCents) / yields / items]
+      : [];
+  });
+  return Math.min(Number.POSITIVE_INFINITY, ...cups);
+}
+
 interface Eats {
   readonly cents: number;
+  readonly usualCents: number;
+  /** Of an item out of a cup; Infinity where it eats from none. */
+  readonly cupCents: number;
   readonly snapshot: Snapshot;
 }
 
-function eaterOf({ group, wanted, lateMost, fares }: EatingClass, { cents, snapshot }: Eats): PlanEater {
+function eaterOf(
+  { group, wanted, lateMost, fares }: EatingClass,
+  { cents, usualCents, cupCents, snapshot }: Eats,
+): PlanEater {
   const { policy } = snapshot.facts;
-  const { urgency } = group.rule;
+  const { urgency, mealItems } = group.rule;
+  const [few, many] = mealItems.value;
   const last = wanted[wanted.length - 1] ?? 0;
   return {
     key: group.key,
@@ -167,10 +208,11 @@ function eaterOf({ group, wanted, lateMost, fares }: EatingClass, { cents, snaps
     lateMost,
     lateCents: cents * policy.planLateTimes.value,
     // What nothing can be had for is told as an obstacle; in the sum it would only hide the rest.
-    missedCents: fares.length > 0 ? cents * policy.planMissedTimes.value[urgency] : 0,
+    missedCents:
+      fares.length > 0 ? (usualCents * policy.planMissedTimes.value[urgency]) / ((few + many) / 2) : 0,
     fare: fares.map(({ how: _, ...fare }) => ({ ...fare, cents: fare.cents * fare.items * cents })),
     caps: capsOf(group).map(({ share }) => ({ share, cents: cents * policy.planCapTimes.value })),
     endWanted: last * policy.planEndWeeks.value,
-    endCents: cents * policy.planEndShare.value,
+    endCents: Math.min(cents, cupCents) * policy.planEndShare.value,
   };
 }

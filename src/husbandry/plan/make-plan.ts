@@ -7,13 +7,15 @@ import { coversOf } from './covers.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
 import { layOut, withReady } from './lay-out.ts';
 import { linesOf } from './lines.ts';
+import { livingOf } from './living.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
-import { solvePlan } from './solve-plan.ts';
+import { searchFrom } from './search-plan.ts';
+import { proposed, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
 import { wholeOf } from './whole.ts';
 
@@ -25,6 +27,7 @@ export interface Tried {
   readonly problem: PlanProblem;
   readonly proposal: Proposal;
   readonly made: PlanAnswer['made'];
+  readonly gap: number | null;
   readonly verdict: Verdict;
 }
 
@@ -35,21 +38,21 @@ export async function makePlan(
   onProgress: Telling = () => undefined,
 ): Promise<PlanAnswer> {
   onProgress({ step: 'laying out', share: 0, cents: null });
+  const { effort = 'whole' } = question;
   const solve = await solver();
-  const bench = benchFor(layOut(supposing(snapshot, question.supposed), question));
-  const tried = tryLevels(bench, solve, onProgress);
-  const best = bestOf(tried);
+  const bench = benchFor(layOut(supposing(snapshot, question.supposed), question), effort);
+  const best =
+    effort === 'quick' ? quickPlan(bench) : proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress)));
   const lines = linesOf(bench.laid, best.proposal, question.wishes);
-  const reasons = question.explained !== false;
   return {
     revision: snapshot.revision,
     day: snapshot.today,
     periods: bench.laid.periods,
     made: best.made,
-    gap: gapOf(best),
+    gap: best.gap,
     trouble: best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
-    lines: reasons ? explained(lines, { bench, best, onProgress }) : lines,
+    lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),
     cover: coversOf(bench.laid, best.problem, best.proposal),
     obstacles: obstaclesOf(bench, best, question),
@@ -67,7 +70,7 @@ function tryLevels(bench: Bench, solve: Solve, onProgress: Telling): Tried[] {
     const level = levels[at] as number;
     if (tried.some((each) => each.level === level)) break;
     onProgress({ step: 'solving', share: tried.length / (most + 1), cents: null });
-    const one = tryLevel(bench, solve, level);
+    const one = tryLevel(bench, solve, { level, proves: false });
     tried.push(one);
     if (brings(tried) === 'nothing') break;
     at += one.verdict.met ? -1 : 1;
@@ -83,23 +86,54 @@ function brings(tried: readonly Tried[]): 'something' | 'nothing' {
   return missedMeals.mean < before.verdict.missedMeals.mean ? 'something' : 'nothing';
 }
 
-function tryLevel(bench: Bench, solve: Solve, level: number): Tried {
+function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried {
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
-  const solved = solvePlan(problem, solve, {
+  const { proposal, programmed, gap } = solvePlan(problem, solve, {
+    whole: proves ? policy.planStride.value : 0,
     gap: policy.planGap.value,
     seconds: policy.planSeconds.value,
-    stride: policy.planStride.value,
+    trials: policy.planNeighbours.value,
+    seed: bench.laid.snapshot.seed,
+    ruleAhead: policy.planRuleWeeks.value,
   });
-  const isSound = solved !== null && faultsOf(problem, solved, policy.planSlack.value).length === 0;
-  const proposal = isSound ? solved : rulePlan(problem, policy.planRuleWeeks.value);
+  const [fault] = faultsOf(problem, proposal, policy.planSlack.value);
+  if (fault) throw new Error(`a plan that cannot be: ${fault.sentence}`);
   return {
     level,
     problem,
     proposal,
-    made: isSound ? 'programme' : 'rule',
+    gap,
+    made: programmed ? 'programme' : 'rule',
     verdict: judgePlan(bench, proposal),
   };
+}
+
+/** The rule searched on, at the first chance of ready stock. */
+function quickPlan(bench: Bench): Tried {
+  const { facts, seed } = bench.laid.snapshot;
+  const { policy } = facts;
+  const level = policy.planSafetyLevels.value[0] as number;
+  const problem = withReady(bench.laid, level);
+  const living = livingOf(problem);
+  const start = rulePlan(living, policy.planRuleWeeks.value);
+  const found = searchFrom(living, start, { trials: policy.planQuickTrials.value, seed });
+  const proposal = proposed(living, found);
+  return { level, problem, proposal, gap: null, made: 'rule', verdict: judgePlan(bench, proposal) };
+}
+
+interface Trying {
+  readonly level: number;
+  /** Whether the programme is solved in whole numbers, which proves how good the plan is. */
+  readonly proves: boolean;
+}
+
+/** The plan solved in whole numbers too: it tells how good it is, and takes its place where it is cheaper. */
+function proven(bench: Bench, solve: Solve, chosen: Tried): Tried {
+  const { level } = chosen;
+  const again = tryLevel(bench, solve, { level, proves: true });
+  const better = bestOf([chosen, again]);
+  return { ...better, gap: again.gap };
 }
 
 /** Of those that meet every target the cheapest; where none does, the one of least cost with what is missed priced in. */
@@ -107,10 +141,4 @@ function bestOf(tried: readonly Tried[]): Tried {
   const met = tried.filter(({ verdict }) => verdict.met);
   const among = met.length > 0 ? met : tried;
   return among.reduce((best, each) => (each.verdict.score < best.verdict.score ? each : best));
-}
-
-/** Share above the bound; null where nothing is proven. */
-function gapOf({ proposal: { value, bound } }: Tried): number | null {
-  if (!Number.isFinite(bound)) return null;
-  return Math.max(0, value - bound) / Math.max(Math.abs(value), Number.MIN_VALUE);
 }

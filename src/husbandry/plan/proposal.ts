@@ -21,32 +21,28 @@ export interface Flows {
 
 export interface Proposal extends Decisions {
   readonly flows: Flows;
-  /** What the programme minimises, penalties and end values in it. */
+  /** What it costs as lived through, penalties and end values in it. */
   readonly value: number;
-  /** Nothing costs less than this; -Infinity: unknown. */
-  readonly bound: number;
 }
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
-/** Reads a solution. */
-export function proposalOf(problem: PlanProblem, laid: Laid, { columns, value, bound }: Found): Proposal {
+/** Packs and cups of a solution, broken where the programme leaves them so. */
+export const decisionsOf = (laid: Laid, { columns }: Found): Decisions => ({
+  packs: laid.packs.map((parcel) =>
+    parcel.map((breaks) => breaks.reduce((sum, column) => sum + (columns[column] as number), 0)),
+  ),
+  cups: laid.cups.map((column) => columns[column] as number),
+});
+
+/** Flows of a solution, for those who check the programme. */
+export function programmeFlows(problem: PlanProblem, laid: Laid, { columns }: Found): Flows {
   const at = (first: number, count: number) =>
     columns.slice(first, first + count).map((amount) => Math.max(0, amount));
   return {
-    packs: laid.packs.map((parcel) =>
-      parcel.map((breaks) => breaks.reduce((sum, column) => sum + (columns[column] as number), 0)),
-    ),
-    cups: laid.cups.map((column) => columns[column] as number),
-    flows: {
-      use: laid.use.map((periods, e) =>
-        periods.map((first) => at(first, problem.eaters[e]?.fare.length ?? 0)),
-      ),
-      late: laid.late.map((first) => at(first, problem.periods)),
-      missed: laid.missed.map((first) => at(first, problem.periods)),
-      left: laid.left.map((periods, p) => periods.map((first) => at(first, problem.places[p]?.nodes ?? 0))),
-    },
-    value,
-    bound,
+    use: laid.use.map((periods, e) => periods.map((first) => at(first, problem.eaters[e]?.fare.length ?? 0))),
+    late: laid.late.map((first) => at(first, problem.periods)),
+    missed: laid.missed.map((first) => at(first, problem.periods)),
+    left: laid.left.map((periods, p) => periods.map((first) => at(first, problem.places[p]?.nodes ?? 0))),
   };
 }

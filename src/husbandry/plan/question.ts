@@ -13,6 +13,9 @@ export type Supposed =
   | { readonly what: 'price'; readonly offer: string; readonly percent: number }
   | { readonly what: 'weather'; readonly from: DayNumber; readonly to: DayNumber; readonly tempC: number };
 
+/** whole: several chances of ready stock, judged, and the programme's proof; quick: the rule searched on, for plans of which many are made. */
+export type Effort = 'whole' | 'quick';
+
 export interface PlanQuestion {
   /** 4 to 26. */
   readonly weeks: number;
@@ -20,6 +23,8 @@ export interface PlanQuestion {
   readonly supposed: readonly Supposed[];
   /** Whether lines are explained; default: they are. */
   readonly explained?: boolean;
+  /** Default: whole. */
+  readonly effort?: Effort;
 }
 
 /** Told while a plan is being made. */

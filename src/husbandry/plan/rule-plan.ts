@@ -2,15 +2,16 @@
  * The rule a careful keeper could follow: whenever something will be short before the parcel after next, buy what feeds
  * it cheapest, for so many periods ahead. Tuned over the periods ahead; needs no solver, and is what every plan must beat.
  */
-import { liveThrough, planCost } from './live-through.ts';
+import { costOfPlan, flowsOf, type Living } from './living.ts';
 import { breakCents, parcelCost } from './parcel-cost.ts';
 import type { PlanEater, PlanParcel, PlanProblem } from './problem.ts';
-import type { Flows, Proposal } from './proposal.ts';
+import type { Decisions, Flows } from './proposal.ts';
 
 /** The cheapest of the rules that look 1, 2 ... `most` periods ahead. */
-export function rulePlan(problem: PlanProblem, most: number): Proposal {
-  const all = Array.from({ length: most }, (_, i) => byRule(problem, i + 1));
-  return all.reduce((best, each) => (each.value < best.value ? each : best));
+export function rulePlan(living: Living, most: number): Decisions {
+  const all = Array.from({ length: most }, (_, i) => byRule(living, i + 1));
+  const costs = all.map((decided) => costOfPlan(living, decided));
+  return all[costs.indexOf(Math.min(...costs))] as Decisions;
 }
 
 interface Draft {
@@ -18,15 +19,16 @@ interface Draft {
   readonly cups: number[];
 }
 
-function byRule(problem: PlanProblem, ahead: number): Proposal {
+/** The rule that looks so many periods ahead. */
+export function byRule(living: Living, ahead: number): Decisions {
+  const { problem } = living;
   const draft: Draft = {
     packs: problem.parcels.map(({ packs }) => packs.map(({ least }) => least)),
     cups: problem.starts.map(({ least }) => least),
   };
-  for (let t = 0; t < problem.periods; t++) coverPeriod(problem, draft, { t, ahead });
+  for (let t = 0; t < problem.periods; t++) coverPeriod(living, draft, { t, ahead });
   for (const [i, parcel] of problem.parcels.entries()) mindMinimum(parcel, draft.packs[i] as number[]);
-  const flows = liveThrough(problem, draft);
-  return { ...draft, flows, value: planCost(problem, draft, flows), bound: Number.NEGATIVE_INFINITY };
+  return draft;
 }
 
 interface Covering {
@@ -35,10 +37,11 @@ interface Covering {
 }
 
 /** Buys for the groups that would miss most, worst first, as long as it costs less than what they would miss. */
-function coverPeriod(problem: PlanProblem, draft: Draft, { t, ahead }: Covering): void {
+function coverPeriod(living: Living, draft: Draft, { t, ahead }: Covering): void {
+  const { problem } = living;
   const tried = new Set<number>();
   while (tried.size < problem.eaters.length) {
-    const flows = liveThrough(problem, draft);
+    const flows = flowsOf(living, draft);
     const e = worst(problem, flows, { t, tried });
     if (e < 0) return;
     tried.add(e);

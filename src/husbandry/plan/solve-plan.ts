@@ -1,68 +1,115 @@
 /**
- * Solves a plan's problem: whole numbers in the near periods first, the later ones broken; what was found is kept and
- * the next periods follow (relax and fix). The bound of the first, looser programme holds for the whole.
+ * Solves a plan's problem. The programme decides the near periods in whole numbers and the later ones broken (relax and
+ * fix), which proves a bound; its plan and that of the rule are then searched on, lived through as the engine would:
+ * the programme hands every head to whom it serves best, which no keeper does. The cheapest as lived is the plan.
  */
-import type { LinearProgramme, Solve, Solved, Solving } from '../../maths/linear-programme.ts';
-import type { PlanProblem } from './problem.ts';
+import type { Solve, Solved, Solving } from '../../maths/linear-programme.ts';
+import { costOfPlan, flowsOf, type Living, livingOf } from './living.ts';
+import { parcelCost } from './parcel-cost.ts';
+import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
 import { type Laid, programmeOf } from './programme.ts';
-import { type Decisions, type Proposal, proposalOf } from './proposal.ts';
+import { type Decisions, decisionsOf, type Proposal } from './proposal.ts';
+import { rulePlan } from './rule-plan.ts';
+import { searchFrom } from './search-plan.ts';
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
-export interface PlanSolving extends Solving {
-  /** Periods made whole at a time. */
-  readonly stride: number;
+export interface PlanSolving {
+  /** Periods decided in whole numbers by the programme; 0: none, it only shows the way. */
+  readonly whole: number;
+  /** Share of the cost by which the programme's plan may be above the best. */
+  readonly gap: number;
+  readonly seconds: number;
+  /** Trials of a search, and the seed of its dice. */
+  readonly trials: number;
+  readonly seed: number;
+  /** Periods the rule looks ahead at most. */
+  readonly ruleAhead: number;
+  readonly onProgress?: Solving['onProgress'];
 }
 
-/** The best plan found, or null where the solver finds none. */
-export function solvePlan(problem: PlanProblem, solve: Solve, solving: PlanSolving): Proposal | null {
-  const { stride, ...asked } = solving;
-  let fixed: Decisions | null = null;
-  let bound = Number.NEGATIVE_INFINITY;
-  for (let until = Math.min(stride, problem.periods); ; until = Math.min(until + stride, problem.periods)) {
-    const laid = programmeOf({ ...problem, wholeUntil: until });
-    const programme = fixed ? keeping(problem, laid, { fixed, until: until - stride }) : laid.programme;
-    const found = solve(programme, asked);
-    if (!('columns' in found)) return null;
-    if (fixed === null) bound = found.bound;
-    const proposal: Proposal = { ...proposalOf(problem, laid, found as Found), bound };
-    if (until === problem.periods) return rounded(proposal);
-    fixed = proposal;
-  }
+export interface SolvedPlan {
+  readonly proposal: Proposal;
+  /** Whether the programme was solved; else the plan is the rule's, searched on. */
+  readonly programmed: boolean;
+  /** Share by which the programme's plan may be above the best, where that is proven. */
+  readonly gap: number | null;
 }
 
-interface Keeping {
-  readonly fixed: Decisions;
-  /** Periods before this are decided. */
-  readonly until: number;
+export function solvePlan(problem: PlanProblem, solve: Solve, solving: PlanSolving): SolvedPlan {
+  const living = livingOf(problem);
+  const ruled = searchFrom(living, rulePlan(living, solving.ruleAhead), solving);
+  const found = programmed(problem, solve, { solving, start: ruled });
+  const others = found ? [searchFrom(living, inWhole(problem, found.decided), solving)] : [];
+  const best = others.reduce((least, each) => (each.cost < least.cost ? each : least), ruled);
+  return { proposal: proposed(living, best), programmed: found !== null, gap: found?.gap ?? null };
 }
 
-/** The programme with what was decided for the periods before. */
-function keeping({ parcels, starts }: PlanProblem, laid: Laid, { fixed, until }: Keeping): LinearProgramme {
-  const least = (laid.programme.least as Float64Array).slice();
-  const most = laid.programme.most.slice();
-  const hold = (column: number, amount: number) => {
-    least[column] = amount;
-    most[column] = amount;
+export function proposed(living: Living, decided: Decisions): Proposal {
+  const { packs, cups } = decided;
+  return { packs, cups, flows: flowsOf(living, decided), value: costOfPlan(living, decided) };
+}
+
+interface Programming {
+  readonly solving: PlanSolving;
+  readonly start: Decisions & { readonly cost: number };
+}
+
+interface Programmed {
+  readonly decided: Decisions;
+  readonly gap: number | null;
+}
+
+/** What the programme decides; null where the solver fails. */
+function programmed(problem: PlanProblem, solve: Solve, { solving, start }: Programming): Programmed | null {
+  const laid = programmeOf({ ...problem, wholeUntil: solving.whole });
+  const scale = Math.max(Number.MIN_VALUE, Math.abs(start.cost));
+  const found = solve(laid.programme, {
+    gap: solving.gap * scale,
+    seconds: solving.seconds,
+    start: startOf(laid, start),
+    ...(solving.onProgress ? { onProgress: solving.onProgress } : {}),
+  });
+  if (!('columns' in found)) return null;
+  const decided = decisionsOf(laid, found);
+  return { decided, gap: solving.whole > 0 ? gapOf(found, scale) : null };
+}
+
+const gapOf = ({ value, bound }: Found, scale: number): number => Math.max(0, value - bound) / scale;
+
+/** Packs and cups of a plan as the first guess of the solver. */
+function startOf(laid: Laid, { packs, cups }: Decisions): NonNullable<Solving['start']> {
+  const columns: number[] = [];
+  const values: number[] = [];
+  const put = (column: number, value: number) => {
+    columns.push(column);
+    values.push(value);
   };
-  parcels.forEach((parcel, i) => {
-    if (parcel.period >= until) return;
-    parcel.packs.forEach((pack, j) => {
-      const count = Math.round(fixed.packs[i]?.[j] ?? 0);
-      const open = pack.breaks.findLastIndex(({ fromPacks }) => fromPacks <= Math.max(1, count));
-      laid.packs[i]?.[j]?.forEach((column, b) => {
-        hold(column, b === open ? count : 0);
-      });
+  laid.packs.forEach((parcel, i) => {
+    parcel.forEach((breaks, j) => {
+      const [only] = breaks;
+      if (breaks.length === 1 && only !== undefined) put(only, packs[i]?.[j] ?? 0);
     });
+    put(laid.sent[i] as number, Number(packs[i]?.some((count) => count > 0) ?? false));
   });
-  starts.forEach(({ period }, i) => {
-    if (period < until) hold(laid.cups[i] as number, Math.round(fixed.cups[i] ?? 0));
+  laid.cups.forEach((column, i) => {
+    put(column, cups[i] ?? 0);
   });
-  return { ...laid.programme, least, most };
+  return { columns, values };
 }
 
-const rounded = (proposal: Proposal): Proposal => ({
-  ...proposal,
-  packs: proposal.packs.map((parcel) => parcel.map(Math.round)),
-  cups: proposal.cups.map(Math.round),
-});
+/** Broken packs made whole: what is more than half a pack is one; parcels below their minimum are left out. */
+function inWhole({ parcels, starts }: PlanProblem, { packs, cups }: Decisions): Decisions {
+  return {
+    packs: parcels.map((parcel, i) => {
+      const row = parcel.packs.map((pack, j) => within(pack, packs[i]?.[j] ?? 0));
+      return parcelCost(parcel, row).goods < parcel.minimumCents ? leastOf(parcel) : row;
+    }),
+    cups: starts.map((start, i) => within(start, cups[i] ?? 0)),
+  };
+}
+
+const within = ({ least, most }: Pick<PlanPack, 'least' | 'most'>, count: number): number =>
+  Math.max(least, Math.min(Math.floor(most), Math.round(count)));
+
+const leastOf = ({ packs }: PlanParcel): number[] => packs.map(({ least }) => least);

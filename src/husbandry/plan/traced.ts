@@ -12,6 +12,8 @@ export interface Traced {
   /** Items by eater and period. */
   readonly items: readonly Float64Array[];
   readonly eatenHeads: number;
+  /** Heads by node that are left after the last period. */
+  readonly leftHeads: Float64Array;
 }
 
 /** Of the heads of a node each source has its share, in what is used as in what is left. */
@@ -51,5 +53,5 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
         )
       : stays;
   }
-  return { items, eatenHeads };
+  return { items, eatenHeads, leftHeads: mine };
 }

@@ -7,13 +7,22 @@ import { readDecimal } from './number.ts';
 
 export type TemperatureUnit = 'C' | 'F';
 
-const COLDEST_C = 0;
-const HOTTEST_C = 50;
+/** Where it is measured, and what it can be there. */
+interface Place {
+  readonly coldestC: TempC;
+  readonly hottestC: TempC;
+}
+const INDOORS: Place = { coldestC: 0, hottestC: 50 };
+export const OUTDOORS: Place = { coldestC: -50, hottestC: 50 };
 const TEMPERATURE =
   /^[~≈]?\s*(-?)\s*([\d.,]+)\s*(?:-\s*([\d.,]+)\s*)?(?:°|º|˚|deg(?:rees)?\.?)?\s*(c|f|celsius|fahrenheit)?$/i;
 
 /** Reads one temperature, or the middle of a range; a bare number takes `defaultUnit`. */
-export function readTemperature(text: string, defaultUnit: TemperatureUnit | null): Result<TempC> {
+export function readTemperature(
+  text: string,
+  defaultUnit: TemperatureUnit | null,
+  { coldestC, hottestC }: Place = INDOORS,
+): Result<TempC> {
   const [, minus, first = '', second = first, named] =
     TEMPERATURE.exec(text.trim().replace(/[–—−]/g, '-')) ?? [];
   const from = readDecimal(first);
@@ -29,11 +38,11 @@ export function readTemperature(text: string, defaultUnit: TemperatureUnit | nul
     );
   const written = ((from + to) / 2) * (minus === '-' ? -1 : 1);
   const tempC = unit === 'F' ? celsius(written) : written;
-  if (tempC >= COLDEST_C && tempC <= HOTTEST_C) return ok(tempC);
+  if (tempC >= coldestC && tempC <= hottestC) return ok(tempC);
   return err(
     problem(
       'temperature-out-of-range',
-      `${quote(text)} is not a likely temperature; it should be from ${COLDEST_C} to ${HOTTEST_C} °C.`,
+      `${quote(text)} is not a likely temperature; it should be from ${coldestC} to ${hottestC} °C.`,
       'temperature',
     ),
   );

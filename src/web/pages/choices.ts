@@ -1,7 +1,8 @@
-/** What can be chosen in forms: kinds, prey, rooms, bins and the sizes the trade sells. */
+/** What can be chosen in forms: kinds, prey, rooms, bins, currencies and the sizes the trade sells. */
 
 import { sentenceCase } from '../../../views/format.ts';
 import type { Option } from '../../../views/partials/form.tsx';
+import { currencyName } from '../../actions/money-fields.ts';
 import type { Bin } from '../../husbandry/larder/index.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
@@ -28,6 +29,11 @@ export const roomOptions = (rooms: readonly Room[]): readonly Option[] =>
 
 export const binOptions = (bins: readonly Bin[]): readonly Option[] =>
   bins.map(({ code, name }) => ({ value: code, label: name }));
+
+/** Every currency, by its name. */
+export const currencyOptions: readonly Option[] = Intl.supportedValuesOf('currency')
+  .map((code) => ({ value: code, label: `${currencyName(code)} (${code})` }))
+  .toSorted((a, b) => a.label.localeCompare(b.label, 'en-GB'));
 
 const PARTED_BY = '|';
 

@@ -7,11 +7,12 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { leadDays } from '../../actions/fields.ts';
 import { editSettings } from '../../actions/index.ts';
+import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { PlannedChange } from '../../husbandry/snapshot.ts';
-import { latestActs } from '../../store/index.ts';
+import { latestActs, settings } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { safePath } from '../safe-path.ts';
-import { kindOptions } from './choices.ts';
+import { currencyOptions, kindOptions } from './choices.ts';
 import { keepTheme } from './cookies.ts';
 import { latestLines } from './history.ts';
 import type { House } from './house.ts';
@@ -30,6 +31,7 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     deliveryWeekdays,
     leadTimeDays,
     rooms,
+    ...(await moneySet(house, here.snapshot.today)),
     changes: changes.filter(isAhead),
     kinds: kindOptions(facts),
     kindNames: facts.kinds,
@@ -37,6 +39,12 @@ async function showSettings(house: House, c: Context, refused: Refused | null = 
     latest: latestLines(await store.ask(latestActs(LATEST_SHOWN)), await namesOnRecord(store, facts)),
   };
   return page(c, SettingsPage(props), statusOf(refused !== null));
+}
+
+/** Money, and the weather that is not over yet. */
+async function moneySet({ context }: House, today: DayNumber) {
+  const { purse, weather, planWeeks } = await context.store.ask(settings);
+  return { purse, weather: weather.filter(({ to }) => to >= today), planWeeks, currencies: currencyOptions };
 }
 
 /** Neither come to nothing nor fed for the first time. */

@@ -8,7 +8,7 @@ import type { Space } from '../../husbandry/larder/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import { ok, type Result } from '../../husbandry/result.ts';
 import { type Mm, PERCENT } from '../../husbandry/units.ts';
-import { readLength, readMass, readSpace, readTemperature } from '../../intake/index.ts';
+import { OUTDOORS, readLength, readMass, readSpace, readTemperature } from '../../intake/index.ts';
 
 const text = z.string({ error: 'This is needed.' }).trim();
 
@@ -130,6 +130,12 @@ export const temperature = (unit: LengthUnit) =>
 /** The same, or left empty. */
 export const maybeTemperature = (unit: LengthUnit) =>
   maybeAs((given) => readTemperature(given, unit === 'mm' ? 'C' : null));
+const readOutside = (unit: LengthUnit) => (given: string) =>
+  readTemperature(given, unit === 'mm' ? 'C' : null, OUTDOORS);
+/** Degrees outside, where it may freeze. */
+export const outside = (unit: LengthUnit) => readAs(readOutside(unit));
+/** The same, or left empty. */
+export const maybeOutside = (unit: LengthUnit) => maybeAs(readOutside(unit));
 const WEEKDAYS = ['0', '1', '2', '3', '4', '5', '6'] as const;
 /** Days of the week that are ticked, Monday first: one answer for each day. */
 export const weekdays = z

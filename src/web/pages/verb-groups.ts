@@ -80,6 +80,11 @@ const VERB_GROUPS: readonly VerbGroup[] = [
     verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
   },
   {
+    value: 'suppliers',
+    label: 'Suppliers and offers',
+    verbs: ['add-supplier', 'edit-supplier', 'close-supplier', 'add-offer', 'edit-offer', 'close-offer'],
+  },
+  {
     value: 'plans',
     label: 'Sacs and other plans',
     verbs: [

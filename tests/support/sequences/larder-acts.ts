@@ -109,8 +109,11 @@ export const larderActs = {
     const empty = rooms.filter(({ code, closed }) => !closed && !used.has(code));
     return { room: (dice.often(0.8) ? dice.pick(empty)?.code : undefined) ?? room() };
   },
-  editSettings: ({ dice }: Present): Given<'editSettings'> => ({
+  editSettings: ({ dice, ahead }: Present): Given<'editSettings'> => ({
     leadTimeDays: dice.often(0.9) ? dice.whole(1, 9) : -1,
+    ...(dice.often(0.3) ? { spell: { from: ahead(), to: ahead(), tempC: dice.whole(-9, 35) } } : {}),
+    ...(dice.often(0.2) ? { purse: { currency: dice.often(0.8) ? 'EUR' : 'GBP', hour: 12 } } : {}),
+    ...(dice.often(0.2) ? { planWeeks: dice.whole(3, 26) } : {}),
     ...(dice.often(0.3) ? { units: 'inch' as const } : {}),
     demo: dice.often(0.3),
   }),

@@ -16,6 +16,8 @@ export async function presentOf(room: Room, dice: Dice) {
     animals: rowsOf('animal'),
     bins: rowsOf('bin'),
     rooms: rowsOf('room'),
+    suppliers: rowsOf('supplier'),
+    offers: rowsOf('offer'),
     deliveries: rowsOf('delivery'),
     changes: rowsOf('planned_change'),
     kinds: rowsOf('kind'),
@@ -33,6 +35,8 @@ export async function presentOf(room: Room, dice: Dice) {
     animal: () => codeOf(dice, found.animals, ({ leftDay }) => leftDay === null, 'A99'),
     bin: () => codeOf(dice, found.bins, ({ closed }) => !closed, 'B99'),
     room: () => codeOf(dice, found.rooms, ({ closed }) => !closed, 'R99'),
+    supplier: () => codeOf(dice, found.suppliers, ({ closed }) => !closed, 'S99'),
+    offer: () => codeOf(dice, found.offers, ({ closed }) => !closed, 'F99'),
     delivery: () => codeOf(dice, found.deliveries, ({ state }) => state === 'expected', 'D99'),
     change: () => codeOf(dice, found.changes, ({ cancelled }) => !cancelled, 'P99'),
   };

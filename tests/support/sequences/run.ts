@@ -19,6 +19,7 @@ import { bookActs, herdActs } from './book-acts.ts';
 import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
 import { livingActs } from './living-acts.ts';
+import { marketActs } from './market-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -31,6 +32,7 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...bookActs,
   ...larderActs,
   ...livingActs,
+  ...marketActs,
 };
 
 /** How often an act is drawn, where not once in a turn: what a room lives on oftener, what empties it seldom. */
@@ -44,6 +46,7 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   addAnimal: 2,
   addBin: 2,
   removeRoom: 2,
+  mergeBins: 3,
   emptyDemo: 0.3,
   closeBin: 0.6,
   takeAway: 0.6,
@@ -117,6 +120,11 @@ async function furnish(room: Room): Promise<void> {
   const larvae = { heads: 300, fromMm: 12, toMm: 20 };
   good(await actions.addBin(room, { species: 'tenebrio-molitor', room: 'R1', lot: larvae }));
   good(await actions.startCup(room, { species: 'drosophila-hydei', room: 'R1' }));
+  const dispatchWeekdays = Array<boolean>(7).fill(true);
+  good(await actions.addSupplier(room, { name: 'Seller', dispatchWeekdays, demo: true }));
+  const prices = [{ fromPacks: 1, pack: 5 }];
+  const goods = { supplier: 'S1', species: 'acheta-domesticus', fromMm: 4, toMm: 6, packHeads: 50, prices };
+  good(await actions.addOffer(room, goods));
   good(await actions.addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };
   good(await actions.planChange(room, { ...plan, from: room.date(20), to: room.date(25) }));

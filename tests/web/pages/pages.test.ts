@@ -32,6 +32,8 @@ const PAGES = [
   '/book/prey/drosophila-hydei?at=12&change=Keeping',
   '/book/method',
   '/book/method?change=Verdict',
+  '/suppliers',
+  '/suppliers/new',
   '/settings',
   '/import',
   '/history',
@@ -48,6 +50,10 @@ const RECORDS = [
   '/larder/B1',
   '/larder/B3',
   '/larder/B1/edit',
+  '/suppliers/S1',
+  '/suppliers/S1/edit',
+  '/suppliers/S1/offers',
+  '/offers/F1/edit',
 ];
 
 /** Short addresses on labels, which lead on. */
@@ -84,6 +90,12 @@ const READS = [
   '/book/kinds/:code',
   '/book/method',
   '/book/prey/:code',
+  '/suppliers',
+  '/suppliers/new',
+  '/suppliers/:code',
+  '/suppliers/:code/edit',
+  '/suppliers/:code/offers',
+  '/offers/:code/edit',
   '/settings',
   '/import',
   '/walk',
@@ -129,6 +141,9 @@ const WRITES = [
   '/deliveries',
   '/deliveries/:code/arrived',
   '/deliveries/:code/cancelled',
+  '/suppliers/new',
+  ...['edit', 'offers', 'holidays', 'holidays/remove', 'close'].map((act) => `/suppliers/:code/${act}`),
+  ...['edit', 'close'].map((act) => `/offers/:code/${act}`),
   ...[
     'feeding',
     'deliveries',
@@ -142,6 +157,10 @@ const WRITES = [
     'changes',
     'changes/edit',
     'changes/remove',
+    'purse',
+    'plan',
+    'weather',
+    'weather/remove',
   ].map((act) => `/settings/${act}`),
   '/import',
   '/import/check',
@@ -184,6 +203,10 @@ test.each([
   '/animals/A1/came-back',
   '/larder/B9',
   '/larder/B9/edit',
+  '/suppliers/S9',
+  '/suppliers/S9/edit',
+  '/suppliers/S9/offers',
+  '/offers/F9/edit',
 ])('%s is not here', async (path) => {
   const { app } = await filledHome();
   expect((await app.request(path)).status).toBe(404);
@@ -191,10 +214,12 @@ test.each([
 
 const NOBODY_CHOSEN = 422;
 
-/** A kind, a prey species, a bin, one animal, the group or the one that is lent. */
+/** A kind, a prey species, a supplier, an offer, a bin, one animal, the group or the one that is lent. */
 function codeFor(path: string): string {
   if (path.startsWith('/book/prey')) return 'acheta-domesticus';
   if (path.startsWith('/book')) return 'tarantula';
+  if (path.startsWith('/suppliers')) return 'S1';
+  if (path.startsWith('/offers')) return 'F1';
   if (!path.startsWith('/animals')) return 'B1';
   if (path.endsWith('/split')) return 'A2';
   return path.endsWith('/came-back') ? 'A3' : 'A1';

@@ -1,0 +1,39 @@
+/** The market of a snapshot: suppliers that are still bought from, what they still offer, and what the keeper says of money and weather. */
+import type { Market, Offer, Supplier } from '../husbandry/orders/index.ts';
+import type { Facts } from '../husbandry/snapshot.ts';
+import { type OfferRow, rowsOf, type Settings, type SupplierRow } from '../store/index.ts';
+
+const OPEN_IN_ORDER = { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' };
+
+export const marketRows = {
+  suppliers: rowsOf('supplier', OPEN_IN_ORDER),
+  offers: rowsOf('offer', OPEN_IN_ORDER),
+};
+
+interface Found {
+  readonly suppliers: readonly SupplierRow[];
+  readonly offers: readonly OfferRow[];
+  readonly settings: Pick<Settings, 'purse' | 'weather'>;
+}
+
+/** Offers of suppliers no longer bought from, and of prey that is not in the Book, are left out. */
+export function marketOf({ suppliers, offers, settings }: Found, { species }: Facts): Market {
+  const open = new Set(suppliers.map(({ code }) => code));
+  return {
+    suppliers: suppliers.map(supplierOf),
+    offers: offers.filter((offer) => open.has(offer.supplier) && species.has(offer.species)).map(offerOf),
+    arrivals: [],
+    weather: settings.weather,
+    purse: settings.purse,
+  };
+}
+
+const supplierOf = ({
+  claimHours: _,
+  notes: _notes,
+  closed: _closed,
+  demo: _demo,
+  ...supplier
+}: SupplierRow): Supplier => supplier;
+
+const offerOf = ({ closed: _, demo: _demo, ...offer }: OfferRow): Offer => offer;
