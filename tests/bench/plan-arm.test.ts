@@ -92,7 +92,11 @@ describe('the program', () => {
       seen.push(today);
       return { lines: [line(today + 1, 2), line(today + 7, 3)] } as unknown as PlanAnswer;
     };
-    const { steps, score } = await play(roomNamed('40'), { seed: 1, weeks: 2 }, planning(planner, 12));
+    const { steps, score } = await play(
+      roomNamed('40'),
+      { seed: 1, weeks: 2 },
+      planning(planner, { weeks: 12 }),
+    );
     expect(seen[1]).toBe((seen[0] as number) + 7);
     expect(steps.map(({ orders }) => orders)).toEqual([
       [{ day: 1, offer: 1, packs: 2 }],

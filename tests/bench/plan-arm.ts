@@ -19,10 +19,10 @@ const WEEK = 7;
 
 /** Plans every Sunday and does what has to be done before the next. */
 export const planning =
-  (planner: Planner, weeksAhead: number): Buyer =>
+  (planner: Planner, asked: Pick<PlanQuestion, 'weeks' | 'effort'>): Buyer =>
   async (log) => {
     const answer = await planner(snapshotOf(log), {
-      weeks: weeksAhead,
+      ...asked,
       wishes: [],
       supposed: [],
       explained: false,

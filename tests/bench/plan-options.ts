@@ -5,9 +5,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import type { PlanQuestion } from '../../src/husbandry/plan/index.ts';
 import { ROOMS, roomNamed } from './plan-worlds/rooms.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+type Effort = NonNullable<PlanQuestion['effort']>;
 
 export interface Options {
   readonly rooms: readonly string[];
@@ -18,6 +21,8 @@ export interface Options {
   readonly jobs: number;
   /** Weeks each plan looks ahead. */
   readonly ahead: number;
+  /** whole: as keepers get it; quick: by the rule and its search alone. */
+  readonly effort: Effort;
   /** Changes tried with foresight. */
   readonly search: number;
   readonly withPlan: boolean;
@@ -41,6 +46,7 @@ export function optionsFrom(args: readonly string[]): Options {
       weeks: { type: 'string', default: '52' },
       jobs: { type: 'string', default: '2' },
       ahead: { type: 'string', default: '12' },
+      effort: { type: 'string', default: 'whole' },
       search: { type: 'string', default: '4000' },
       into: { type: 'string', default: join(tmpdir(), 'preylarder-bench-plan') },
       'without-plan': { type: 'boolean', default: false },
@@ -54,12 +60,18 @@ export function optionsFrom(args: readonly string[]): Options {
     weeks: whole('weeks', values.weeks),
     jobs: Math.min(MOST_JOBS, whole('jobs', values.jobs)),
     ahead: whole('ahead', values.ahead),
+    effort: effortOf(values.effort),
     search: whole('search', values.search),
     withPlan: !values['without-plan'],
     keep: values.keep,
     into: join(values.into, markOf(['tests/bench/plan-worlds', 'tests/bench/plan-rules'])),
-    program: `${values.ahead}w-${markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts')}`,
+    program: `${values.ahead}w-${values.effort}-${markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts')}`,
   };
+}
+
+function effortOf(given: string): Effort {
+  if (given === 'whole' || given === 'quick') return given;
+  throw new Error(`--effort ${given}: whole or quick is wanted`);
 }
 
 function whole(name: string, given: string): number {

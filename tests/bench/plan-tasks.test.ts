@@ -52,7 +52,7 @@ describe('a world that was played', () => {
   });
 
   it('by the plan is taken up in the week in which it was left', async () => {
-    const task = { ...worldOf(1), what: 'plan', program: 'a', weeksAhead: 12 } as const;
+    const task = { ...worldOf(1), what: 'plan', program: 'a', asked: { weeks: 12 } } as const;
     await expect(playPlan(task, planner(4), silent)).rejects.toThrow('broke down');
     expect(isDone(task)).toBe(false);
     expect(planKept(task, 'a')?.steps.length).toBe(4);
@@ -69,7 +69,11 @@ describe('what was played', () => {
     const seeds = [1, 2, 3];
     for (const seed of seeds) {
       await playRules({ ...worldOf(seed), what: 'rules', rules: RULES });
-      await playPlan({ ...worldOf(seed), what: 'plan', program: 'a', weeksAhead: 12 }, planner(-1), silent);
+      await playPlan(
+        { ...worldOf(seed), what: 'plan', program: 'a', asked: { weeks: 12 } },
+        planner(-1),
+        silent,
+      );
     }
     const foresight = (seed: number) =>
       ({ ...worldOf(seed), what: 'foresight', program: 'a', rules: RULES, weight: 2, budget: 40 }) as const;

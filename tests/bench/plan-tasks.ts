@@ -1,6 +1,7 @@
 /** What is played of one world, each kept in a file of its own, so that a benchmark of hours can be taken up again. */
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { PlanQuestion } from '../../src/husbandry/plan/index.ts';
 import { type Planner, planning } from './plan-arm.ts';
 import { foresee } from './plan-rules/foresight.ts';
 import { GRID } from './plan-rules/grid.ts';
@@ -25,7 +26,11 @@ export interface World {
 export type Task = World &
   (
     | { readonly what: 'rules'; readonly rules: readonly number[] }
-    | { readonly what: 'plan'; readonly program: string; readonly weeksAhead: number }
+    | {
+        readonly what: 'plan';
+        readonly program: string;
+        readonly asked: Pick<PlanQuestion, 'weeks' | 'effort'>;
+      }
     | {
         readonly what: 'foresight';
         readonly program: string | null;
@@ -100,7 +105,7 @@ export async function playPlan(
   const tookMs = [...(before?.tookMs ?? [])];
   const house = houseOf(roomNamed(task.room), task);
   for (const each of steps) live(house, each);
-  const buyer = planning(planner, task.weeksAhead);
+  const buyer = planning(planner, task.asked);
   while (steps.length < task.weeks) {
     const began = performance.now();
     const now = await buyer(logOf(house));

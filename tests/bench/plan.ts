@@ -51,7 +51,12 @@ if (program !== null)
   await run(
     'plan',
     inAll((room) =>
-      worldsOf(room).map((world) => ({ ...world, what: 'plan', program, weeksAhead: options.ahead })),
+      worldsOf(room).map((world) => ({
+        ...world,
+        what: 'plan',
+        program,
+        asked: { weeks: options.ahead, effort: options.effort },
+      })),
     ),
   );
 await run(
@@ -78,7 +83,7 @@ function playedIn(room: string): Played {
   };
 }
 
-function reportOf({ weeks, ahead, search, tuning }: Options): string {
+function reportOf({ weeks, ahead, effort, search, tuning }: Options): string {
   const rooms = options.rooms.map(playedIn);
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], {
     cwd: ROOT,
@@ -86,7 +91,7 @@ function reportOf({ weeks, ahead, search, tuning }: Options): string {
   }).trim();
   return `# What the plan is worth
 
-Commit ${commit}; ${weeks} weeks with a new plan of ${ahead} weeks every Sunday; rules tuned on ${tuning} other worlds. Why it is measured so stands in
+Commit ${commit}; ${weeks} weeks with a new plan of ${ahead} weeks (${effort}) every Sunday; rules tuned on ${tuning} other worlds. Why it is measured so stands in
 \`tests/bench/RATIONALE.md\`. Intervals are 95 %, worlds drawn again with all that was played in them.
 
 ${summary(rooms)}
