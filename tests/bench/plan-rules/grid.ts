@@ -14,7 +14,7 @@ const MENUS: readonly Menu[] = [
   offersOf('mill cricket 1/8 in', 'barn cricket 1/4 in', 'barn roach medium', 'mill roach large'),
   offersOf('mill cricket 1/8 in', 'mill cricket 3/4 in', 'mill roach large'),
 ];
-const TIMES = [0.4, 0.55, 0.7, 0.85, 1, 1.2, 1.5, 2, 2.6, 3.5];
+const TIMES = [0.55, 0.7, 0.85, 1, 1.2, 1.5, 2, 2.6, 3.5, 5];
 const SHOP_DAYS = [0, 3];
 
 const standing = MENUS.flatMap((menu) =>
@@ -24,9 +24,7 @@ const standing = MENUS.flatMap((menu) =>
 );
 
 const COVERS: readonly (readonly [number, number])[] = [
-  [4, 10],
   [4, 17],
-  [4, 24],
   [7, 14],
   [7, 21],
   [7, 28],
@@ -36,7 +34,10 @@ const COVERS: readonly (readonly [number, number])[] = [
   [11, 35],
   [16, 24],
   [16, 35],
+  [16, 50],
   [24, 45],
+  [24, 60],
+  [35, 60],
 ];
 
 const reorder = MENUS.flatMap((menu) =>
