@@ -31,7 +31,7 @@ export function faresOf(
     if (!window || !prey || (place.role === 'frozen' && !takesDead(group.rule))) return [];
     return nodes.all.flatMap((node, n): PreparedFare[] => {
       if (node.kind === 'unfed' || (node.kind === 'adult' && !isEaten(place))) return [];
-      const fit = fitOf(group, { window, node, least: policy.planBandShare.value });
+      const fit = fitOf({ window, node, least: policy.planBandShare.value });
       if (!fit) return [];
       const [few, many] = group.rule.mealItems.value;
       const most = (few + many) / 2;
@@ -68,7 +68,7 @@ interface Fitting {
 }
 
 /** Alive where enough of the node lies within; else killed first. Cutting helps out, and is not planned for. */
-function fitOf({ rule }: DemandGroup, { window, node, least }: Fitting): Fit | null {
+function fitOf({ window, node, least }: Fitting): Fit | null {
   const { minMm, liveMaxMm, maxMm } = window;
   const ways: readonly (readonly [Preparation, number, number])[] = [
     ['alive', minMm, liveMaxMm],

@@ -52,7 +52,7 @@ export async function makePlan(
     periods: bench.laid.periods,
     made: best.made,
     gap: best.gap,
-    trouble: best.made === 'rule' ? 'The solver found no plan in its time.' : null,
+    trouble: effort === 'whole' && best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),

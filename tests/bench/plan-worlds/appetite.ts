@@ -55,7 +55,7 @@ function acceptance(animals: Animals, i: number, day: number): number {
   return over < 0.9 ? 0.5 : 0.08;
 }
 
-/** Written down as keepers do: every offer, and the days between meals taken, whatever came between. */
+/** Written down as keepers do: every offer, and the days between meals taken where no refusal and no moult came between. */
 function note(animals: Animals, i: number, { day, taken }: { day: number; taken: boolean }): void {
   animals.fedOn[i] = day;
   animals.offeredOn[i] = day;
@@ -64,9 +64,12 @@ function note(animals: Animals, i: number, { day, taken }: { day: number; taken:
     animals.refusals[i] = (animals.refusals[i] as number) + 1;
     return;
   }
-  const known = animals.known[i] as number;
-  animals.intervals[i * REMEMBERED + (known % REMEMBERED)] = day - (animals.takenOn[i] as number);
-  animals.known[i] = known + 1;
+  const last = animals.takenOn[i] as number;
+  if (animals.refusals[i] === 0 && (animals.moultedOn[i] as number) < last) {
+    const known = animals.known[i] as number;
+    animals.intervals[i * REMEMBERED + (known % REMEMBERED)] = day - last;
+    animals.known[i] = known + 1;
+  }
   animals.takenOn[i] = day;
   animals.refusals[i] = 0;
   animals.takes[i] = (animals.takes[i] as number) + 1;

@@ -11,7 +11,7 @@ export interface AnimalNote {
   readonly lastTaken: number | null;
   /** The last moult lies between these days. */
   readonly moulted: { readonly earliest: number; readonly found: number } | null;
-  /** Days between meals taken, oldest first. */
+  /** Days between meals taken with no refusal and no moult between, oldest first. */
   readonly intervals: readonly number[];
   readonly offers: number;
   readonly taken: number;
