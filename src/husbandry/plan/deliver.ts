@@ -20,9 +20,7 @@ export function withPlan({ snapshot, ...laid }: LaidOut, decided: Decisions, mad
       const of = laid.parcels[i] as ParcelOf;
       const offer = of.offers.find(({ code }) => key.startsWith(`order:${code}@`)) as Offer;
       const into = laid.places[place] as Place;
-      return [
-        once(made, `${key} ${count}`, () => deliveryOf({ key, of, offer, into, packs: count, snapshot })),
-      ];
+      return [once(made, `${key} ${count}`, () => deliveryOf({ key, of, offer, into, packs: count }))];
     }),
   );
   const flies = laid.starts.flatMap((start, i) => {
@@ -54,23 +52,16 @@ interface Delivering {
   readonly offer: Offer;
   readonly into: Place;
   readonly packs: number;
-  readonly snapshot: Snapshot;
 }
 
-function deliveryOf({ key, of, offer, into, packs, snapshot }: Delivering): ExpectedDelivery {
-  const { policy } = snapshot.facts;
-  const sender: Sender = {
-    lossShare: of.supplier.lossShare ?? policy.deadOnArrivalShare.value,
-    overCountShare: of.supplier.overCountShare ?? policy.overCountShare.value,
-    lateChance: of.supplier.kind === 'shop' ? 0 : policy.deliveryLateChance.value,
-  };
+function deliveryOf({ key, of, offer, into, packs }: Delivering): ExpectedDelivery {
   return {
     code: key,
     species: offer.species,
     bin: into.into ?? into.bin.code,
     lot: { heads: packs * offer.packHeads, fromMm: offer.fromMm, toMm: offer.toMm },
     day: of.comes,
-    sender,
+    sender: of.sender,
   };
 }
 

@@ -71,7 +71,7 @@ function tryLevels(bench: Bench, solve: Solve, onProgress: Telling): Tried[] {
   while (tried.length < most && at >= 0 && at < levels.length) {
     const level = levels[at] as number;
     if (tried.some((each) => each.level === level)) break;
-    onProgress({ step: 'solving', share: tried.length / (most + 1), cents: null });
+    onProgress({ step: 'solving', share: tried.length / (2 * (most + 1)), cents: null });
     const one = tryLevel(bench, solve, { level, proves: false });
     tried.push(one);
     if (brings(tried) === 'nothing') break;
