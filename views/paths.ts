@@ -127,8 +127,27 @@ export const paths = {
   bin: (code: string): string => at('/larder', code),
   /** The bin with its coming weeks worked out. */
   binWhole: (code: string): string => `${at('/larder', code)}?wait=1`,
+  /** The bin with the form of an act open and filled in. */
+  beginBinAct: (code: string, act: BinAct, values: Readonly<Record<string, string>>): string =>
+    `${at('/larder', code)}?${new URLSearchParams({ ...values, begin: act })}#${act}`,
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
+  /** What to order, harvest, cull and start; weeks and wishes are in its address. */
+  plan: '/plan',
+  /** How far it is, or the plan itself, for the page that is there already. */
+  planProgress: '/plan/progress',
+  planCancel: '/plan/cancel',
+  planApply: '/plan/apply',
+  /** Plans beside the plan; what is supposed is in the address. */
+  whatIf: '/plan/what-if',
+  whatIfAnswers: '/plan/what-if/answers',
+  whatIfCancel: '/plan/what-if/cancel',
+  /** The order form with a parcel of the plan in it: packs by offer. */
+  newOrderOf: (parcel: { supplier: string; sent: string; packs: ReadonlyMap<string, number> }): string => {
+    const query = new URLSearchParams({ supplier: parcel.supplier, sent: parcel.sent });
+    for (const [offer, packs] of parcel.packs) query.set(`offer.${offer}`, `${packs}`);
+    return `/orders/new?${query}`;
+  },
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   /** The dead of a box looked at again. */

@@ -10,6 +10,7 @@ export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
 export { askBox } from './ask-box.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';
+export { askPlan, keptPlan, lastPlan, planName } from './ask-plan.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { bringBack } from './bring-back.ts';
@@ -65,6 +66,7 @@ export { orderLate } from './order-late.ts';
 export type { Done } from './perform.ts';
 export { placeBin } from './place-bin.ts';
 export { placeOrder } from './place-order.ts';
+export { placeOrders } from './place-orders.ts';
 export { planChange } from './plan-change.ts';
 export { pullSac } from './pull-sac.ts';
 export { quarantine } from './quarantine.ts';
@@ -75,6 +77,7 @@ export {
   answerTo,
   type Question,
   type Subject,
+  type UnderWay,
 } from './questions.ts';
 export { readTemperatures } from './read-temperatures.ts';
 export { recordDied } from './record-died.ts';

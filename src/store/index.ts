@@ -34,7 +34,7 @@ export {
 export { type EveningLine, eveningLines } from './evening.ts';
 export { type DeathInGroup, deathsInGroups, deathsOnRecord, type Leaving, leavings } from './gone.ts';
 export { type ActAbout, actsAbout, type EntryLine, type RowChange } from './history.ts';
-export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
+export { type Keeping, keepAnswer, keptAnswer, lastKept } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
 export { type AnimalMark, animalMarks } from './marks.ts';
 export type {

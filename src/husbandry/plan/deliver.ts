@@ -20,14 +20,13 @@ export function withPlan({ snapshot, ...laid }: LaidOut, decided: Decisions, mad
       const of = laid.parcels[i] as ParcelOf;
       const offer = of.offers.find(({ code }) => key.startsWith(`order:${code}@`)) as Offer;
       const into = laid.places[place] as Place;
-      return [
-        once(made, `${key} ${count}`, () => deliveryOf({ key, of, offer, into, packs: count, snapshot })),
-      ];
+      return [once(made, `${key} ${count}`, () => deliveryOf({ key, of, offer, into, packs: count }))];
     }),
   );
   const flies = laid.starts.flatMap((start, i) => {
     const cups = decided.cups[i] ?? 0;
-    return cups > 0 ? hatching(made, { laid, start, cups, today: snapshot.today }) : [];
+    const key = laid.problem.starts[i]?.key as string;
+    return cups > 0 ? hatching(made, { laid, key, start, cups, today: snapshot.today }) : [];
   });
   const fresh = laid.places
     .filter(({ bins, into }) => bins.length === 0 && into === null)
@@ -53,28 +52,22 @@ interface Delivering {
   readonly offer: Offer;
   readonly into: Place;
   readonly packs: number;
-  readonly snapshot: Snapshot;
 }
 
-function deliveryOf({ key, of, offer, into, packs, snapshot }: Delivering): ExpectedDelivery {
-  const { policy } = snapshot.facts;
-  const sender: Sender = {
-    lossShare: of.supplier.lossShare ?? policy.deadOnArrivalShare.value,
-    overCountShare: of.supplier.overCountShare ?? policy.overCountShare.value,
-    lateChance: of.supplier.kind === 'shop' ? 0 : policy.deliveryLateChance.value,
-  };
+function deliveryOf({ key, of, offer, into, packs }: Delivering): ExpectedDelivery {
   return {
     code: key,
     species: offer.species,
     bin: into.into ?? into.bin.code,
     lot: { heads: packs * offer.packHeads, fromMm: offer.fromMm, toMm: offer.toMm },
     day: of.comes,
-    sender,
+    sender: of.sender,
   };
 }
 
 interface Hatching {
   readonly laid: Pick<LaidOut, 'places'>;
+  readonly key: string;
   readonly start: LaidOut['starts'][number];
   readonly cups: number;
   readonly today: number;
@@ -83,7 +76,7 @@ interface Hatching {
 const NOTHING_UNKNOWN: Sender = { lossShare: 0, overCountShare: 0, lateChance: 0 };
 
 /** Flies of cups that are not started yet, as they come out: twice a week. */
-function hatching(made: Made, { laid, start, cups, today }: Hatching): ExpectedDelivery[] {
+function hatching(made: Made, { laid, key, start, cups, today }: Hatching): ExpectedDelivery[] {
   const place = laid.places[start.place] as Place;
   const mm = place.chain.species.adultLengthMm.value;
   const span = Math.floor(DAYS_PER_WEEK / 2);
@@ -92,7 +85,7 @@ function hatching(made: Made, { laid, start, cups, today }: Hatching): ExpectedD
     const flies = start.flies.subarray(since, since + span).reduce((a, b) => a + b, 0) * cups;
     const day = start.day + since;
     if (flies < 1 || day <= today) return [];
-    const name = `start:${start.species}@${start.day}+${since} ${cups}`;
+    const name = `${key}+${since} ${cups}`;
     return [
       once(made, name, () => ({
         code: name,

@@ -1,7 +1,15 @@
 /** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
 import { civilDate, type DayNumber } from '../calendar.ts';
-import { massMg, spreadLot } from '../larder/index.ts';
-import { type Dispatch, dispatchesOf, type Market, type Offer, type Supplier } from '../orders/index.ts';
+import { massMg, type Sender, spreadLot } from '../larder/index.ts';
+import {
+  asSender,
+  type Dispatch,
+  dispatchesOf,
+  type Market,
+  type Offer,
+  type Supplier,
+  senderOf,
+} from '../orders/index.ts';
 import type { Policy } from '../policy.ts';
 import { GRAMS_PER_KG, MG_PER_GRAM, MINUTES_PER_HOUR } from '../units.ts';
 import type { Period, Wish } from './answer.ts';
@@ -14,6 +22,8 @@ import { arriving, passingOf } from './standing.ts';
 /** What a parcel of the problem stands for. */
 export interface ParcelOf extends Dispatch {
   readonly supplier: Supplier;
+  /** How it has delivered so far. */
+  readonly sender: Sender;
   readonly offers: readonly Offer[];
 }
 
@@ -44,11 +54,21 @@ export function parcelsOf(buying: Buying): Bought {
   const all = market.suppliers.flatMap((supplier) => {
     const offers = market.offers.filter((offer) => offer.supplier === supplier.code);
     if (offers.length === 0) return [];
-    return chancesOf(supplier, buying).map((dispatch): ParcelOf => ({ ...dispatch, supplier, offers }));
+    const sender = senderFor(supplier, buying);
+    return chancesOf(supplier, buying).map(
+      (dispatch): ParcelOf => ({ ...dispatch, supplier, sender, offers }),
+    );
   });
   const made = all.map((of) => ({ of, parcel: parcelFrom(of, buying) }));
   const useful = made.filter(({ parcel }) => parcel.packs.length > 0);
   return { parcels: useful.map(({ parcel }) => parcel), of: useful.map(({ of }) => of) };
+}
+
+/** A shop's prey is bought as it stands there, and never late. */
+function senderFor(supplier: Supplier, { market, policy }: Buying): Sender {
+  const own = market.arrivals.filter((arrival) => arrival.supplier === supplier.code);
+  const sender = asSender(supplier, senderOf(own, policy));
+  return supplier.kind === 'shop' ? { ...sender, lateChance: 0 } : sender;
 }
 
 /** In the near periods every dispatch; later the first one a period, and those a wish names. */
@@ -66,10 +86,10 @@ function chancesOf(supplier: Supplier, { today, market, periods, wishes }: Buyin
   });
 }
 
-function parcelFrom({ supplier, offers, ...dispatch }: ParcelOf, buying: Buying): PlanParcel {
+function parcelFrom({ supplier, sender, offers, ...dispatch }: ParcelOf, buying: Buying): PlanParcel {
   const { market, policy, periods } = buying;
   const minutes = supplier.kind === 'shop' ? policy.planShopMinutes.value : policy.planParcelMinutes.value;
-  const packs = offers.flatMap((offer) => packFrom(offer, { supplier, dispatch, buying }));
+  const packs = offers.flatMap((offer) => packFrom(offer, { supplier, sender, dispatch, buying }));
   return {
     key: parcelKey(supplier, dispatch.sent),
     period: periodFrom(periods, dispatch.comes),
@@ -84,19 +104,18 @@ function parcelFrom({ supplier, offers, ...dispatch }: ParcelOf, buying: Buying)
 
 interface Packing {
   readonly supplier: Supplier;
+  readonly sender: Sender;
   readonly dispatch: Dispatch;
   readonly buying: Buying;
 }
 
 /** A pack of an offer in a parcel; none where no place can take it or nobody could eat of it. */
-function packFrom(offer: Offer, { supplier, dispatch, buying }: Packing): PlanPack[] {
+function packFrom(offer: Offer, { supplier, sender, dispatch, buying }: Packing): PlanPack[] {
   const { policy, periods, places, nodes, wishes } = buying;
   const place = buyingPlace(places, offer.species, policy.speedLogSd.value);
   if (place < 0) return [];
   const into = places[place] as Place;
-  const loss = supplier.lossShare ?? policy.deadOnArrivalShare.value;
-  const over = supplier.overCountShare ?? policy.overCountShare.value;
-  const alive = offer.packHeads * (1 + over) * (1 - loss);
+  const alive = offer.packHeads * (1 + sender.overCountShare) * (1 - sender.lossShare);
   const heads = spreadLot(into.chain, { heads: alive, fromMm: offer.fromMm, toMm: offer.toMm });
   const passing = passingOf(into, nodes[place] as Nodes, policy);
   const came = arriving(passing, { heads, day: dispatch.comes, periods });

@@ -1,12 +1,16 @@
 /** Why each line of a plan is there: whom it feeds, and what happens without it, on the same draws. */
 import { type Estimate, estimate } from '../../maths/estimate.ts';
+import type { DayNumber } from '../calendar.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanLine, Reason } from './answer.ts';
 import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
 import { usedOf } from './lines.ts';
+import { flowsOf } from './lived.ts';
+import { livingOf } from './living.ts';
 import type { Telling, Tried } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
+import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 import { type Source, type Traced, traced } from './traced.ts';
 
@@ -20,7 +24,7 @@ interface Explaining {
 export function explained(lines: readonly PlanLine[], explaining: Explaining): PlanLine[] {
   const reserved = new Map<string, Reason['without']>();
   return lines.map((line, i) => {
-    explaining.onProgress({ step: 'explaining', share: i / lines.length, cents: null });
+    explaining.onProgress({ step: 'explaining', share: (1 + i / lines.length) / 2, cents: null });
     if (line.what === 'cull') return line;
     const reason =
       line.what === 'harvest' ? harvestReason(line, explaining, reserved) : reasonOf(line, explaining);
@@ -35,12 +39,33 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const source = sourceOf(line, best);
   const trace = traced(problem, proposal.flows, source);
   const rest = withoutLine(line, best);
-  const without = comparison(best.verdict, judgePlan(bench, rest));
+  const isHeld = startsEating(line) < bench.laid.snapshot.today + bench.days;
+  const without = isHeld
+    ? comparison(best.verdict, judgePlan(bench, rest))
+    : expected(bench.laid, problem, { plan: proposal, rest });
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(bench.laid, trace, {
     without: { ...without, cents: exactly(-saved) },
     cents: trace.eatenHeads > 0 ? saved / trace.eatenHeads : null,
   });
+}
+
+/** First day on which what a line brings can be eaten. */
+const startsEating = (line: Bought): DayNumber => (line.what === 'order' ? line.comes : line.yieldsFrom);
+
+/** Beyond the weeks that are lived through day by day: meals missed more in the mean, and no word of dangers. */
+function expected(
+  laid: LaidOut,
+  problem: PlanProblem,
+  { plan, rest }: { plan: Decisions; rest: Decisions },
+): Omit<Reason['without'], 'cents'> {
+  const living = livingOf(problem);
+  const meals = (decided: Decisions) =>
+    flowsOf(living, decided).missed.reduce((sum, items, e) => {
+      const [few, many] = laid.eating[e]?.group.rule.mealItems.value ?? [1, 1];
+      return sum + items.reduce((a, b) => a + b, 0) / ((few + many) / 2);
+    }, 0);
+  return { missedMeals: exactly(meals(rest) - meals(plan)), dangers: exactly(0) };
 }
 
 /** What the line brings. */

@@ -36,6 +36,7 @@ import { offerFormRoutes } from './offer-form.ts';
 import { orderActRoutes } from './order-acts.ts';
 import { newOrderRoutes } from './order-new.ts';
 import { orderRoutes } from './orders.ts';
+import { planPageRoutes } from './plan-page.ts';
 import { planRoutes } from './plans.ts';
 import { preyRoutes } from './prey.ts';
 import { temperatureRoutes } from './room-temperatures.ts';
@@ -51,6 +52,7 @@ import { tonightRoutes } from './tonight.ts';
 import { undoRoutes } from './undo.ts';
 import { walkRoutes } from './walk.ts';
 import { walkShelfRoutes } from './walk-shelf.ts';
+import { whatIfRoutes } from './what-if.ts';
 
 export type { House } from './house.ts';
 
@@ -74,6 +76,8 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   colonyStartRoutes(app, house);
   larderRoutes(app, house);
   binRoutes(app, house);
+  planPageRoutes(app, house);
+  whatIfRoutes(app, house);
   deliveryRoutes(app, house);
   newOrderRoutes(app, house);
   orderRoutes(app, house);

@@ -2,7 +2,7 @@
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
 import { NewOrderPage, type NewOrderProps } from '../../../views/pages/order-new.tsx';
-import type { Refused } from '../../../views/partials/form.tsx';
+import type { PageForms, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
 import { placeOrder } from '../../actions/index.ts';
@@ -68,6 +68,18 @@ function besideOffer(problem: Problem, lines: ReturnType<typeof linesOf>): Probl
   return { ...problem, field: `${field === 'packs' ? 'packs' : 'into'}-${offer}` };
 }
 
+const OFFER = 'offer.';
+
+/** A parcel that the plan began: the day it is sent, and packs by offer. */
+function begunIn(c: Context): NonNullable<PageForms['begun']> | null {
+  const { sent, ...others } = c.req.query();
+  if (sent === undefined) return null;
+  const packs = Object.entries(others)
+    .filter(([name]) => name.startsWith(OFFER))
+    .map(([name, many]) => [`packs-${name.slice(OFFER.length)}`, many]);
+  return { form: 'order', values: { sentDay: sent, ...Object.fromEntries(packs) } };
+}
+
 async function showNewOrder(
   house: House,
   c: Context,
@@ -76,7 +88,8 @@ async function showNewOrder(
 ): Promise<Response> {
   const here = await visit(house, c, { refused });
   const { suppliers, purse } = marketIn(here.snapshot);
-  const props = { ...here, currency: purse.currency, suppliers, chosen: chosenOf(here, supplier) };
+  const forms = { ...here.forms, begun: begunIn(c) };
+  const props = { ...here, forms, currency: purse.currency, suppliers, chosen: chosenOf(here, supplier) };
   return page(c, NewOrderPage(props), statusOf(refused !== null));
 }
 

@@ -81,6 +81,7 @@ const VERB_GROUPS: readonly VerbGroup[] = [
     label: 'Orders and deliveries',
     verbs: [
       'place-order',
+      'place-orders',
       'order-late',
       'order-came',
       'recount-delivery',

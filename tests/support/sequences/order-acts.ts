@@ -19,6 +19,9 @@ export const orderActs = {
     })),
     demo: dice.often(0.3),
   }),
+  placeOrders: (here: Present): Given<'placeOrders'> => ({
+    orders: Array.from({ length: here.dice.whole(1, 2) }, () => orderActs.placeOrder(here)),
+  }),
   orderLate: (here: Present): Given<'orderLate'> => ({ purchase: codeIn(here, 'placed'), day: here.ahead() }),
   cancelOrder: (here: Present): Given<'cancelOrder'> => ({ purchase: codeIn(here, 'placed') }),
   orderCame: (here: Present): Given<'orderCame'> => {
