@@ -8,9 +8,9 @@ const TIMES = 'times the cheapest item';
 export const planPolicy: PlanPolicy = {
   planTargets: memory({ fragile: 0.995, ordinary: 0.98, robust: 0.95 }, 'share of due meals', CHOICE),
   planMissedTimes: memory(
-    { fragile: 300, ordinary: 120, robust: 60 },
+    { fragile: 20, ordinary: 6, robust: 3 },
     'times the middle price of an item, a meal',
-    CHOICE,
+    'our choice: at the first chance of ready stock; dearer ones follow where a target is missed',
   ),
   planLateTimes: memory(0.5, `${TIMES}, a week`, CHOICE),
   planKilledTimes: memory(0.05, TIMES, 'our choice: live prey of the right size is better'),
@@ -28,7 +28,7 @@ export const planPolicy: PlanPolicy = {
   planJudgeLeast: memory(40, 'replicates', CHOICE),
   planJudgeWork: memory(600_000, 'animal-days', CHOICE),
   planHeldWeeks: memory(6, 'weeks', CHOICE),
-  planSafetyLevels: memory([0.95, 0.99, 0.85, 0.7], 'chance', 'our choice: the first is tried first'),
+  planSafetyLevels: memory([0.85, 0.95, 0.99, 0.7], 'chance', 'our choice: the first is tried first'),
   planTries: memory(3, 'chances', CHOICE),
   planSlack: memory(1e-5, '1', 'the solver keeps its rows to 1e-6'),
   planRuleWeeks: memory(4, 'weeks', CHOICE),
