@@ -1,5 +1,5 @@
 /** The demo room: an invented keeper's collection and larder with some weeks of history, made through the keeper's own actions. */
-import { type Context, expectDelivery, noteSac } from '../src/actions/index.ts';
+import { type Context, noteSac } from '../src/actions/index.ts';
 import { civilDate } from '../src/husbandry/calendar.ts';
 import { problem } from '../src/husbandry/problems.ts';
 import { err, ok, type Result } from '../src/husbandry/result.ts';
@@ -9,8 +9,8 @@ import { type Codes, codeOf } from './codes.ts';
 import { furnish, settle } from './furnish.ts';
 import { DAYS_OF_HISTORY, liveThrough } from './history.ts';
 import { addSellers } from './market.ts';
+import { orderAhead } from './orders.ts';
 
-const DELIVERY_IN_DAYS = 4;
 const ORDERED_DAYS_AGO = 3;
 const LAID_DAYS_AGO = 30;
 
@@ -37,19 +37,12 @@ export async function seedDemo(context: Context): Promise<Result<DemoRoom>> {
   return ok({ animals: codes.value.animals.size, bins: codes.value.bins.size });
 }
 
-/** What is to come: a delivery in four days, and the young of a sac in some weeks. */
+/** What is to come: an order in four days, and the young of a sac in some weeks. */
 async function lookAhead(context: Context, codes: Codes): Promise<Result<unknown>> {
   const { today } = context.clock();
   const then = asOf(context, today - ORDERED_DAYS_AGO);
-  const delivery = await expectDelivery(then, {
-    bin: codeOf(codes.bins, 'Pinhead tub'),
-    heads: 500,
-    fromMm: 2,
-    toMm: 3,
-    day: civilDate(today + DELIVERY_IN_DAYS),
-    demo: true,
-  });
-  if (!delivery.ok) return delivery;
+  const ordered = await orderAhead(then, codes, today);
+  if (!ordered.ok) return ordered;
   return noteSac(then, {
     animal: codeOf(codes.animals, 'Woolly'),
     laidFrom: civilDate(today - LAID_DAYS_AGO),

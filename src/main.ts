@@ -44,7 +44,7 @@ async function start(config: Config): Promise<void> {
   const context: Context = { store, facts: { kinds: kindsByCode, species: speciesByCode, policy }, clock };
   need(await moveIn(context), CANNOT_START);
   const pool = answerPool();
-  const { answering } = pool;
+  const { answering, underWay } = pool;
   const canLogOut = config.password !== null;
   const app = createApp(context, {
     root: projectRoot(),
@@ -53,7 +53,14 @@ async function start(config: Config): Promise<void> {
     pages,
     log: logToStderr,
     mount: (behind) =>
-      mountPages(behind, { context, answering, furnish: seedDemo, canLogOut, timezone: config.timezone }),
+      mountPages(behind, {
+        context,
+        answering,
+        underWay,
+        furnish: seedDemo,
+        canLogOut,
+        timezone: config.timezone,
+      }),
   });
   const server = need(await listen(app, config.listenOn, config.port), CANNOT_START);
   for (const address of addressesOf(config, server.port))

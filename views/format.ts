@@ -29,3 +29,4 @@ export {
   yearOf,
 } from './format/days.ts';
 export { inches, type LengthUnit, lengthRange, lengthText } from './format/lengths.ts';
+export { headPrice, money } from './format/money.ts';

@@ -74,6 +74,9 @@ interface DaysAway {
 const daysIn = ({ from, to, also = false }: DaysAway): string =>
   `from=${encodeURIComponent(from)}&to=${encodeURIComponent(to)}${also ? '&also=on' : ''}`;
 
+/** What becomes of an order. */
+export type OrderAct = 'came' | 'late' | 'cancelled';
+
 export const paths = {
   sunday: '/',
   /** The picture of a coming week, alone. */
@@ -124,10 +127,39 @@ export const paths = {
   bin: (code: string): string => at('/larder', code),
   /** The bin with its coming weeks worked out. */
   binWhole: (code: string): string => `${at('/larder', code)}?wait=1`,
+  /** The bin with the form of an act open and filled in. */
+  beginBinAct: (code: string, act: BinAct, values: Readonly<Record<string, string>>): string =>
+    `${at('/larder', code)}?${new URLSearchParams({ ...values, begin: act })}#${act}`,
   editBin: (code: string): string => at('/larder', code, 'edit'),
   binAct: (code: string, act: BinAct): string => at('/larder', code, act),
+  /** What to order, harvest, cull and start; weeks and wishes are in its address. */
+  plan: '/plan',
+  /** How far it is, or the plan itself, for the page that is there already. */
+  planProgress: '/plan/progress',
+  planCancel: '/plan/cancel',
+  planApply: '/plan/apply',
+  /** Plans beside the plan; what is supposed is in the address. */
+  whatIf: '/plan/what-if',
+  whatIfAnswers: '/plan/what-if/answers',
+  whatIfCancel: '/plan/what-if/cancel',
+  /** The order form with a parcel of the plan in it: packs by offer. */
+  newOrderOf: (parcel: { supplier: string; sent: string; packs: ReadonlyMap<string, number> }): string => {
+    const query = new URLSearchParams({ supplier: parcel.supplier, sent: parcel.sent });
+    for (const [offer, packs] of parcel.packs) query.set(`offer.${offer}`, `${packs}`);
+    return `/orders/new?${query}`;
+  },
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
+  /** The dead of a box looked at again. */
+  lookAgain: (code: string): string => at('/deliveries', code, 'again'),
+  orders: '/orders',
+  /** With what a box that fell short means worked out. */
+  ordersWhole: '/orders?wait=1#box',
+  /** That part alone. */
+  boxAnswer: '/orders/box',
+  newOrder: '/orders/new',
+  newOrderFrom: (supplier: string): string => `/orders/new?supplier=${encodeURIComponent(supplier)}`,
+  orderAct: (code: string, act: OrderAct): string => at('/orders', code, act),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),
   suppliers: '/suppliers',
   newSupplier: '/suppliers/new',

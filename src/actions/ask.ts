@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { factsWith } from '../facts/own/facts-with.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
-import { type Keeping, keepAnswer, keptAnswer, revision } from '../store/index.ts';
+import { type Keeping, keepAnswer, keptAnswer, lastKept, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
@@ -47,6 +47,16 @@ export async function askKept<S extends Subject>(
 ): Promise<Answers[S] | null> {
   const asked = snapshot ?? (await presentOf(context));
   const kept = await context.store.ask(keptAnswer(keepingOf(asked, subject, options)));
+  return kept === null ? null : (JSON.parse(kept) as Answers[S]);
+}
+
+/** The latest answer kept to a question, whatever has changed since; or null. */
+export async function askLast<S extends Subject>(
+  { store }: Context,
+  subject: S,
+  options: Options[S],
+): Promise<Answers[S] | null> {
+  const kept = await store.ask(lastKept({ key: nameOf(subject, options), engine: `${ENGINE} ` }));
   return kept === null ? null : (JSON.parse(kept) as Answers[S]);
 }
 

@@ -6,9 +6,10 @@ import { err, ok, type Result } from '../husbandry/result.ts';
 import { type AnimalRow, deathsOnRecord, type EntryInput, type Noun } from '../store/index.ts';
 import { formId, heads, oneOf, someText } from './fields.ts';
 import { findBin, findRoom, findRow } from './find.ts';
+import { orderBack } from './order-back.ts';
 import { action, type Body, type Scene } from './perform.ts';
 
-export const CAN_COME_BACK = ['animal', 'bin', 'room', 'delivery', 'planned_change'] as const;
+export const CAN_COME_BACK = ['animal', 'bin', 'room', 'delivery', 'purchase', 'planned_change'] as const;
 
 export const bringBack = action({
   verb: 'bring-back',
@@ -90,7 +91,11 @@ async function binBack({ tx }: Scene, code: string): Back {
   });
 }
 
+const ofAnOrder = (code: string, order: string) =>
+  problem('in-an-order', `Delivery ${code} is part of order ${order}: bring the order back.`, 'delivery');
+
 const BACK = {
+  purchase: orderBack,
   room: async ({ tx }: Scene, code: string): Back => {
     const room = await findRow(tx, 'room', code);
     if (!room.ok) return room;
@@ -102,6 +107,7 @@ const BACK = {
     const order = await findRow(tx, 'delivery', code);
     if (!order.ok) return order;
     if (order.value.state !== 'cancelled') return isHere(`Delivery ${code}`, 'delivery');
+    if (order.value.purchase !== null) return err(ofAnOrder(code, order.value.purchase));
     const bin = await findBin(tx, order.value.bin);
     if (!bin.ok) return bin;
     const summary = `Expected again: ${order.value.heads} ${order.value.species}`;

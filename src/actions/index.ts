@@ -8,13 +8,16 @@ export { addSupplier } from './add-supplier.ts';
 export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
+export { askBox } from './ask-box.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';
+export { askPlan, keptPlan, lastPlan, planName } from './ask-plan.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';
 export { bringBack } from './bring-back.ts';
 export { cameBack } from './came-back.ts';
 export { cancelChange } from './cancel-change.ts';
 export { cancelDelivery } from './cancel-delivery.ts';
+export { cancelOrder } from './cancel-order.ts';
 export { cleanOut } from './clean-out.ts';
 export { nowIn } from './clock.ts';
 export { closeBin } from './close-bin.ts';
@@ -58,8 +61,12 @@ export { lookBin } from './look-bin.ts';
 export { mergeBins } from './merge-bins.ts';
 export { move } from './move.ts';
 export { noteSac } from './note-sac.ts';
+export { orderCame } from './order-came.ts';
+export { orderLate } from './order-late.ts';
 export type { Done } from './perform.ts';
 export { placeBin } from './place-bin.ts';
+export { placeOrder } from './place-order.ts';
+export { placeOrders } from './place-orders.ts';
 export { planChange } from './plan-change.ts';
 export { pullSac } from './pull-sac.ts';
 export { quarantine } from './quarantine.ts';
@@ -70,6 +77,7 @@ export {
   answerTo,
   type Question,
   type Subject,
+  type UnderWay,
 } from './questions.ts';
 export { readTemperatures } from './read-temperatures.ts';
 export { recordDied } from './record-died.ts';
@@ -79,6 +87,7 @@ export { recordMeasure } from './record-measure.ts';
 export { recordMorning } from './record-morning.ts';
 export { recordMoult } from './record-moult.ts';
 export { recordPremoult } from './record-premoult.ts';
+export { recountDelivery } from './recount-delivery.ts';
 export { removeKind } from './remove-kind.ts';
 export { removeRoom } from './remove-room.ts';
 export { renameKind } from './rename-kind.ts';

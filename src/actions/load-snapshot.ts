@@ -11,6 +11,7 @@ import {
   type AnimalRecord,
   type AnimalRow,
   animalRecords,
+  arrivalsUpTo,
   type BinEventRow,
   type BinRow,
   binEvents,
@@ -26,6 +27,7 @@ import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { marketOf, marketRows } from './market.ts';
 import { fedFrom } from './record.ts';
+import { type Senders, sendersOf } from './senders.ts';
 
 const questions = (day: DayNumber, learnDays: number) => ({
   revision,
@@ -38,6 +40,8 @@ const questions = (day: DayNumber, learnDays: number) => ({
   rooms: rowsOf('room'),
   settings,
   ...marketRows,
+  arrivals: arrivalsUpTo(day),
+  placed: rowsOf('purchase', { where: "state = 'placed'" }),
   ...bookChanges,
 });
 
@@ -49,6 +53,7 @@ export async function loadSnapshot(
   const today = day ?? clock().today;
   const found = await store.askAll(questions(today, book.policy.learnDays.value));
   const facts = factsWith(book, found);
+  const senders = sendersOf(found, facts.policy);
   const { feedingWeekdays, absences, deliveryWeekdays, leadTimeDays, walk } = found.settings;
   return {
     today,
@@ -60,7 +65,7 @@ export async function loadSnapshot(
       fasts: fastsOf(found.changes),
     }),
     bins: binsOf(found.bins, found.events),
-    deliveries: found.deliveries.map(expected),
+    deliveries: found.deliveries.map((row) => expectedFrom(row, senders)),
     changes: found.changes.map(planned),
     ...placesOf(found.rooms),
     calendar: { feedingWeekdays, absences },
@@ -138,13 +143,15 @@ export const binOf = (
   events: readonly BinEventRow[],
 ): Bin => ({ ...bin, events: events.map(binEvent) });
 
-const expected = ({ code, species, bin, heads, fromMm, toMm, day }: DeliveryRow): ExpectedDelivery => ({
-  code,
-  species,
-  bin,
-  lot: { heads, fromMm, toMm },
-  day,
-});
+const expectedFrom = (
+  { code, species, bin, heads, fromMm, toMm, day, purchase }: DeliveryRow,
+  senders: Senders,
+): ExpectedDelivery => {
+  const sender = senders.get(purchase ?? '');
+  const expected = { code, species, bin, lot: { heads, fromMm, toMm }, day };
+  if (purchase === null) return expected;
+  return { ...expected, order: purchase, ...(sender === undefined ? {} : { sender }) };
+};
 
 const planned = ({
   fromDay,

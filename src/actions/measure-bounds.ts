@@ -21,6 +21,7 @@ const BOUNDS: Readonly<Record<Measure, Bounds>> = {
   days: { least: 0.2, most: 3000, a: 'a time', unit: ' days' },
   'degree-days': { least: 1, most: 20_000, a: 'a sum of warmth', unit: ' degree-days' },
   laid: { least: 0, most: 2000, a: 'a number a day' },
+  boxes: { least: 0.5, most: 1000, a: 'a number of boxes' },
   heads: { least: 1, most: 100_000, a: 'a number' },
   length: { least: 0.1, most: 150, a: 'a length', unit: ' mm' },
   mass: { least: 0.0001, most: 2, a: 'a mass', unit: ' mg for a body one millimetre long' },

@@ -9,10 +9,14 @@ import {
   type HarvestQuestion,
   largestHarvests,
 } from '../husbandry/colony/index.ts';
+import { makePlan, type PlanAnswer, type PlanProgress, type PlanQuestion } from '../husbandry/plan/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
+  afterBox,
   afterCrash,
+  type BoxAnswer,
+  type BoxLine,
   type CoverAnswer,
   type CoverOptions,
   type CrashAnswer,
@@ -29,11 +33,19 @@ export interface Options {
   readonly 'largest harvests': HarvestQuestion;
   readonly bin: OneBin;
   readonly crash: OneBin;
+  readonly box: OneBox;
+  readonly plan: PlanQuestion;
 }
 
 /** The code of a bin. */
 interface OneBin {
   readonly bin: string;
+}
+
+/** The order, and its lines as they were ordered and as they came. */
+interface OneBox {
+  readonly purchase: string;
+  readonly lines: readonly BoxLine[];
 }
 
 /** What was found of one bin; null where there is nothing to tell. */
@@ -50,6 +62,8 @@ export interface Answers {
   readonly 'largest harvests': HarvestAnswer;
   readonly bin: Found<BinOutlook>;
   readonly crash: Found<CrashAnswer>;
+  readonly box: BoxAnswer;
+  readonly plan: PlanAnswer;
 }
 export type Subject = keyof Answers;
 
@@ -64,10 +78,24 @@ export interface Question<S extends Subject = Subject> {
 /** How an answer is computed: here, or in a worker. */
 export type Answering = <S extends Subject>(question: Question<S>) => Promise<Result<Answers[S]>>;
 
+/** Questions that are being answered just now, by name: how far each is, and a way to stop it. */
+export interface UnderWay {
+  /** Null where nothing was told yet, or where the question is not being answered. */
+  readonly progressOf: (name: string) => PlanProgress | null;
+  /** Whoever waits for it is told that it was stopped. False where it cannot be: it is over, or answered in place. */
+  readonly cancel: (name: string) => boolean;
+}
+
+type Telling = (progress: PlanProgress) => void;
+
 interface Handled<S extends Subject> {
   /** What tells one question of the subject from another. */
   readonly name: (options: Options[S]) => readonly unknown[];
-  readonly answer: (snapshot: Snapshot, options: Options[S]) => Answers[S] | Promise<Answers[S]>;
+  readonly answer: (
+    snapshot: Snapshot,
+    options: Options[S],
+    tell?: Telling,
+  ) => Answers[S] | Promise<Answers[S]>;
 }
 
 const coverName = ({ days, replicates, cut, stretchRobust = false, seeksAct = true }: CoverOptions) => [
@@ -79,6 +107,16 @@ const coverName = ({ days, replicates, cut, stretchRobust = false, seeksAct = tr
 ];
 
 const binName = ({ bin }: OneBin) => [bin];
+
+/** The order in which wishes were made says nothing; what is supposed may build on what was supposed before. */
+const planName = ({ weeks, wishes, supposed, explained = true }: PlanQuestion) => [
+  weeks,
+  wishes
+    .map(({ key, wish, amount }) => [key, wish, amount] as const)
+    .sort(([a], [b]) => (a < b ? -1 : Number(a > b))),
+  supposed,
+  explained,
+];
 
 const answerOf =
   <T>(about: (snapshot: Snapshot, bin: string) => T | null | Promise<T | null>) =>
@@ -94,17 +132,21 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
   bin: { name: binName, answer: answerOf(binOutlook) },
   crash: { name: binName, answer: answerOf(afterCrash) },
+  box: {
+    name: ({ purchase }) => [purchase],
+    answer: (snapshot, { lines }) => afterBox(snapshot, lines),
+  },
+  plan: { name: planName, answer: makePlan },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>
   JSON.stringify([subject, ...HANDLED[subject].name(options)]);
 
-/** The answer to a question. */
-export const answerTo = async <S extends Subject>({
-  subject,
-  snapshot,
-  options,
-}: Question<S>): Promise<Answers[S]> => HANDLED[subject].answer(snapshot, options);
+/** The answer to a question; how far it is may be told meanwhile. */
+export const answerTo = async <S extends Subject>(
+  { subject, snapshot, options }: Question<S>,
+  tell?: Telling,
+): Promise<Answers[S]> => HANDLED[subject].answer(snapshot, options, tell);
 
 /** Computes where it is asked. */
 export const answerHere: Answering = async (question) => ok(await answerTo(question));

@@ -57,6 +57,8 @@ export const policy: Policy = {
     'crickets of one seller in 2007, by its own word',
   ),
   deliveryLateChance: memory(0.1, 'per day'),
+  lossPriorBoxes: memory(4, 'boxes', 'our choice: the fifth box counts as much as the Book'),
+  latePriorDays: memory(10, 'days', 'our choice: as if one day in ten had been late'),
   lotParts: memory(6, 'lots', CHOICE),
   quarantineDays: practice(7, 'days', 'new stock stands apart for a week or more'),
   frozenKeepsDays: practice(180, 'days', 'frozen insects are used up within half a year'),

@@ -66,6 +66,9 @@ export interface Policy extends PlanPolicy {
   readonly deadOnArrivalShare: Sourced;
   /** Chance a day that an expected delivery is a further day late. */
   readonly deliveryLateChance: Sourced;
+  /** Weight of the method's share dead on arrival, in boxes, and of its chance of a late day, in days. */
+  readonly lossPriorBoxes: Sourced;
+  readonly latePriorDays: Sourced;
   /** Parts by length in which prey taken from one bin comes into another. */
   readonly lotParts: Sourced;
   /** Days new stock is kept apart, and days frozen prey keeps. */

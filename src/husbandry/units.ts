@@ -9,6 +9,8 @@ export const MM_PER_CM = 10;
 export const MG_PER_GRAM = 1000;
 export const GRAMS_PER_KG = 1000;
 export const PERCENT = 100;
+/** Hundredths of a currency in one of it. */
+export const CENTS_PER_UNIT = 100;
 export const DAYS_PER_WEEK = 7;
 export const DAYS_PER_YEAR = 365.25;
 export const HOURS_PER_DAY = 24;

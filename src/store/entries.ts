@@ -22,6 +22,14 @@ export type BinEntryKind = Exclude<BinEvent['kind'], 'offered'>;
 export interface EntryDetails {
   readonly dead?: number;
   readonly delivery?: string;
+  /** How the heads that came were told: counted whole or in part, weighed, or read off the label. */
+  readonly counted?: 'whole' | 'part' | 'sample' | 'weighed' | 'label';
+  /** Standard error of those heads. */
+  readonly give?: number;
+  /** 'HH:MM' at which a box came. */
+  readonly at?: string;
+  /** The box had stood warm for an hour or more before its dead were counted. */
+  readonly warmed?: boolean;
   /** Outcome of an offer already known when it was written down. */
   readonly outcome?: MealOutcome;
   readonly level?: string;

@@ -23,7 +23,7 @@ export interface Leaving {
 /** How an image says that its row is gone. */
 const GONE = `(%.noun = 'animal' and %.image ->> '$.leftDay' is not null)
   or (%.noun in ('bin', 'room') and %.image ->> '$.closed' = 1)
-  or (%.noun = 'delivery' and %.image ->> '$.state' = 'cancelled')
+  or (%.noun in ('delivery', 'purchase') and %.image ->> '$.state' = 'cancelled')
   or (%.noun = 'planned_change' and %.image ->> '$.cancelled' = 1)`;
 const isGone = (image: string): string => GONE.replaceAll('%.image', `c.${image}`).replaceAll('%.', 'c.');
 

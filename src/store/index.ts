@@ -11,6 +11,7 @@ export {
   latestActs,
   revision,
 } from './acts.ts';
+export { type ArrivedLine, arrivalsUpTo, arrivedLines } from './arrivals.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
 export { anyChangedSince, changedSince } from './changed-since.ts';
 export { isFile } from './connection.ts';
@@ -18,6 +19,7 @@ export { nextCodes } from './counters.ts';
 export { demoIsHere } from './demo.ts';
 export { draftNamed, keepDraft } from './drafts.ts';
 export {
+  type EntryDetails,
   type EntryInput,
   lastMealTaken,
   lastSeenUnmoulted,
@@ -32,7 +34,7 @@ export {
 export { type EveningLine, eveningLines } from './evening.ts';
 export { type DeathInGroup, deathsInGroups, deathsOnRecord, type Leaving, leavings } from './gone.ts';
 export { type ActAbout, actsAbout, type EntryLine, type RowChange } from './history.ts';
-export { type Keeping, keepAnswer, keptAnswer } from './kept.ts';
+export { type Keeping, keepAnswer, keptAnswer, lastKept } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
 export { type AnimalMark, animalMarks } from './marks.ts';
 export type {
@@ -42,6 +44,7 @@ export type {
   Noun,
   OfferRow,
   PlannedChangeRow,
+  PurchaseRow,
   RoomRow,
   Rows,
   SettingRow,

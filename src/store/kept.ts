@@ -18,6 +18,13 @@ export const keptAnswer = ({ key, revision, engine }: Keeping): Query<string | n
   decode: (rows) => (rows[0] === undefined ? null : String(rows[0].body)),
 });
 
+/** The text kept under a key by an engine whose name begins so, whatever it was made from; else null. */
+export const lastKept = ({ key, engine }: Pick<Keeping, 'key' | 'engine'>): Query<string | null> => ({
+  sql: 'select body from kept where key = ? and substr(engine, 1, ?) = ?',
+  args: [key, engine.length, engine],
+  decode: (rows) => (rows[0] === undefined ? null : String(rows[0].body)),
+});
+
 /** Keeps an answer as JSON text in place of any older one. */
 export const keepAnswer = (store: Store, { key, revision, engine }: Keeping, body: string) =>
   store.write(async (tx) => {

@@ -108,6 +108,7 @@ export interface PurchaseRow {
   readonly supplier: string;
   readonly placedDay: DayNumber;
   readonly sentDay: DayNumber;
+  /** Day it was to come when it was ordered; the deliveries tell the day it is expected now. */
   readonly dueDay: DayNumber;
   readonly postageCents: Cents;
   readonly state: 'placed' | 'arrived' | 'cancelled';

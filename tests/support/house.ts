@@ -45,7 +45,7 @@ export async function emptyHome(): Promise<Home> {
     mount: (behind) =>
       mountPages(behind, {
         context: room,
-        answering: answerPool().answering,
+        ...answerPool(),
         furnish: async () =>
           addAnimal(room, { name: 'Demo', kind: 'brachypelma-hamorii', gaugeMm: 40, room: 'R1', demo: true }),
         canLogOut: false,

@@ -7,6 +7,8 @@ declare module 'jstat' {
   export const jStat: {
     readonly normal: Continuous;
     readonly gamma: Continuous;
+    readonly beta: Continuous;
+    readonly invgamma: Continuous;
     readonly chisquare: Continuous;
     lowRegGamma(shape: number, x: number): number;
   };

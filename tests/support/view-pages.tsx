@@ -32,6 +32,9 @@ import { MethodPage } from '../../views/pages/method.tsx';
 import { MorePage } from '../../views/pages/more.tsx';
 import { MorningPage } from '../../views/pages/morning.tsx';
 import { OfferFormPage } from '../../views/pages/offer-form.tsx';
+import { NewOrderPage } from '../../views/pages/order-new.tsx';
+import { OrdersPage } from '../../views/pages/orders.tsx';
+import { PlanPage } from '../../views/pages/plan.tsx';
 import { PreyPage } from '../../views/pages/prey.tsx';
 import { SacsPage } from '../../views/pages/sacs.tsx';
 import { SettingsPage } from '../../views/pages/settings.tsx';
@@ -44,6 +47,7 @@ import { SuppliersPage } from '../../views/pages/suppliers.tsx';
 import { TonightPage } from '../../views/pages/tonight.tsx';
 import { WalkPage } from '../../views/pages/walk.tsx';
 import { WalkShelfPage } from '../../views/pages/walk-shelf.tsx';
+import { WhatIfPage } from '../../views/pages/what-if.tsx';
 import type { ThemeChoice } from '../../views/partials/theme.tsx';
 import { binProps, binSoonProps, colonyProps, crashedProps, larderProps } from './view-bins.ts';
 import {
@@ -60,6 +64,8 @@ import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import { offerFormProps, supplierFormProps, supplierProps, suppliersProps } from './view-market.ts';
+import { newOrderProps, nothingOrderedProps, ordersProps } from './view-orders.ts';
+import { planFirstProps, planProps, planWorkingProps, whatIfFirstProps, whatIfProps } from './view-plan.ts';
 import {
   animalFormProps,
   animalProps,
@@ -153,6 +159,11 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'bin-form': markup(<BinFormPage {...binFormProps} shell={own} />),
     'colony-start': markup(<ColonyStartPage {...colonyStartProps} shell={own} />),
     'colony-asking': markup(<ColonyStartPage {...colonyAskingProps} shell={own} />),
+    plan: markup(<PlanPage {...planProps} shell={own} />),
+    'plan-working': markup(<PlanPage {...planWorkingProps} shell={own} />),
+    'plan-first': markup(<PlanPage {...planFirstProps} shell={own} />),
+    'what-if': markup(<WhatIfPage {...whatIfProps} shell={own} />),
+    'what-if-first': markup(<WhatIfPage {...whatIfFirstProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),
     'book-nothing': markup(<BookPage {...bookProps} query="wombat" groups={[]} prey={[]} shell={own} />),
     prey: markup(<PreyPage {...preyProps} shell={own} />),
@@ -174,6 +185,10 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     'supplier-form': markup(<SupplierFormPage {...supplierFormProps} shell={own} />),
     'offer-form': markup(<OfferFormPage {...offerFormProps} shell={own} />),
     'offer-new': markup(<OfferFormPage {...offerFormProps} offer={null} size="" shell={own} />),
+    orders: markup(<OrdersPage {...ordersProps} shell={own} />),
+    'orders-none': markup(<OrdersPage {...nothingOrderedProps} shell={own} />),
+    'order-new': markup(<NewOrderPage {...newOrderProps} shell={own} />),
+    'order-whom': markup(<NewOrderPage {...newOrderProps} chosen={null} shell={own} />),
     settings: markup(<SettingsPage {...settingsProps} shell={own} />),
     history: markup(<HistoryPage {...historyProps} shell={calm} />),
     labels: markup(<LabelsPage {...labelsProps} labels={null} shell={calm} />),

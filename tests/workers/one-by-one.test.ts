@@ -1,8 +1,8 @@
 /** Questions one by one: the same joins, a newer takes the place of the waiting, others wait their turn. */
 import { expect, test } from 'vitest';
 import type { Answering, Question } from '../../src/actions/index.ts';
-import { ok } from '../../src/husbandry/result.ts';
-import { oneByOne } from '../../src/workers/one-by-one.ts';
+import { err, ok } from '../../src/husbandry/result.ts';
+import { CANCELLED, oneByOne } from '../../src/workers/one-by-one.ts';
 import { snapshotWith } from '../support/room.ts';
 
 const asked = (revision: number, name = 'week'): Question<'sunday'> => ({
@@ -25,7 +25,8 @@ function held() {
     gates.shift()?.();
     await new Promise((done) => setImmediate(done));
   };
-  return { begun, letGo, ask: oneByOne(answering) };
+  const { answering: ask, cancel } = oneByOne(answering, { stop: () => false, forNewer: false });
+  return { begun, letGo, ask, cancel };
 }
 
 test('the same question asked while it is under way is answered once', async () => {
@@ -58,11 +59,56 @@ test('questions of other kinds wait their turn; when too many wait, the next is 
 
 test('an answer that fails makes way for the next', async () => {
   let tries = 0;
-  const ask = oneByOne(async ({ snapshot: { revision } }) => {
-    tries += 1;
-    if (tries === 1) throw new Error('broken');
-    return ok({ revision } as never);
-  });
+  const { answering: ask } = oneByOne(
+    async ({ snapshot: { revision } }) => {
+      tries += 1;
+      if (tries === 1) throw new Error('broken');
+      return ok({ revision } as never);
+    },
+    { stop: () => false, forNewer: false },
+  );
   await expect(ask(asked(1))).rejects.toThrow('broken');
   expect(await ask(asked(1))).toMatchObject({ value: { revision: 1 } });
+});
+
+test('one that waits is cancelled at once and never computed; one under way only where it can be stopped', async () => {
+  const { begun, letGo, ask, cancel } = held();
+  const [first, second, third] = [ask(asked(1)), ask(asked(2, 'month')), ask(asked(3, 'quarter'))];
+  expect(cancel('month')).toBe(true);
+  expect(await second).toMatchObject({ ok: false, problem: { code: 'cancelled' } });
+  expect([cancel('week'), cancel('decade')]).toEqual([false, false]);
+  await letGo();
+  await letGo();
+  expect([await first, await third]).toMatchObject([{ value: { revision: 1 } }, { value: { revision: 3 } }]);
+  expect(begun).toEqual([1, 3]);
+});
+
+test('a newer room ends what is worked out for the old one, and whoever waited gets the newer answer', async () => {
+  let end = (): void => undefined;
+  const begun: number[] = [];
+  const line = oneByOne(
+    async ({ snapshot: { revision } }) => {
+      begun.push(revision);
+      if (revision > 1) return ok({ revision } as never);
+      await new Promise<void>((over) => {
+        end = over;
+      });
+      return err(CANCELLED);
+    },
+    {
+      stop: () => {
+        end();
+        return true;
+      },
+      forNewer: true,
+    },
+  );
+  const old = line.answering(asked(1));
+  const other = line.answering(asked(1, 'month'));
+  const newer = line.answering(asked(2));
+  expect(await old).toMatchObject({ value: { revision: 2 } });
+  expect(await newer).toMatchObject({ value: { revision: 2 } });
+  expect(begun.slice(0, 2)).toEqual([1, 2]);
+  line.cancel('month');
+  await other;
 });

@@ -1,12 +1,29 @@
 /** The pool as built: the answer comes from a thread of its own, and the server stays quick meanwhile. */
 import { existsSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
-import { answerHere } from '../../src/actions/index.ts';
+import { answerHere, type Question } from '../../src/actions/index.ts';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
 import type * as Pool from '../../src/workers/pool.ts';
 import { mixedAnimals, mixedBins, snapshotWith } from '../support/room.ts';
 import { good } from '../support/store-at.ts';
+
+/** Takes seconds. */
+const aThousandMoths: Question<'colony start'> = {
+  subject: 'colony start',
+  name: 'a thousand',
+  snapshot: snapshotWith({}),
+  options: {
+    species: 'galleria-mellonella',
+    dayC: 30,
+    nightC: 28,
+    wanted: [{ heads: 200, fromMm: 15, toMm: 25 }],
+    starters: { kind: 'adults', females: 5, males: 5 },
+    binSize: null,
+    prices: null,
+  },
+};
 
 const BUILT = fileURLToPath(new URL('../../dist/src/workers/pool.js', import.meta.url));
 
@@ -51,20 +68,7 @@ test.runIf(existsSync(BUILT))(
   async () => {
     const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
     const pool = answerPool();
-    const slow = pool.answering({
-      subject: 'colony start',
-      name: 'a thousand',
-      snapshot: snapshotWith({}),
-      options: {
-        species: 'galleria-mellonella',
-        dayC: 30,
-        nightC: 28,
-        wanted: [{ heads: 200, fromMm: 15, toMm: 25 }],
-        starters: { kind: 'adults', females: 5, males: 5 },
-        binSize: null,
-        prices: null,
-      },
-    });
+    const slow = pool.answering(aThousandMoths);
     const first = await Promise.race([
       slow.then(
         () => 'colony',
@@ -78,3 +82,52 @@ test.runIf(existsSync(BUILT))(
     expect(first).toBe('week');
   },
 );
+
+test.runIf(existsSync(BUILT))(
+  'a slow question that is cancelled comes back at once, and the next one is answered',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const slow = pool.answering(aThousandMoths);
+    await pause(UNDER_WAY_MS);
+    const stoppedAt = performance.now();
+    expect(pool.underWay.cancel('a thousand')).toBe(true);
+    expect(await slow).toMatchObject({ ok: false, problem: { code: 'cancelled' } });
+    expect(performance.now() - stoppedAt).toBeLessThan(AT_ONCE_MS);
+    expect(pool.underWay.cancel('a thousand')).toBe(false);
+    const options = { species: 'blaptica-dubia', dayC: 28, nightC: 26, room: 500 } as const;
+    const next = pool.answering({
+      subject: 'largest harvests',
+      name: 'dubia',
+      snapshot: snapshotWith({}),
+      options,
+    });
+    expect(good(await next).outcome.ok).toBe(true);
+    await pool.close();
+  },
+);
+
+test.runIf(existsSync(BUILT))(
+  'a plan tells how far it is while it is made, and nothing once it is there',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const told = new Set<string>();
+    const looking = setInterval(() => {
+      const progress = pool.underWay.progressOf('plan');
+      if (progress !== null) told.add(progress.step);
+    }, 1);
+    const snapshot = snapshotWith({ animals: mixedAnimals(12), bins: mixedBins(12) });
+    const options = { weeks: 4, wishes: [], supposed: [] };
+    const plan = good(await pool.answering({ subject: 'plan', name: 'plan', snapshot, options }));
+    clearInterval(looking);
+    expect([plan.revision, plan.periods.length]).toEqual([snapshot.revision, 4]);
+    expect([...told]).toContain('solving');
+    expect(pool.underWay.progressOf('plan')).toBeNull();
+    await pool.close();
+  },
+);
+
+/** Until the thread has begun; and what a stop may take on a busy machine, against the seconds of the answer. */
+const UNDER_WAY_MS = 400;
+const AT_ONCE_MS = 1000;

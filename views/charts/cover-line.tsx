@@ -6,7 +6,8 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { GroupAnswer, Spread } from '../../src/husbandry/supply/index.ts';
 import { aboutHeads, expected, sentenceCase, shortDay } from '../format.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
-import { MissingPattern, missingFill } from './hatches.tsx';
+import { MissingPattern } from './hatches.tsx';
+import { MealBlocks } from './meal-blocks.tsx';
 import { place } from './ruler.tsx';
 
 interface CoverLineProps {
@@ -82,7 +83,7 @@ export const CoverLine = ({ id, group, firstDay }: CoverLineProps) => {
           </text>
         ))}
         <path d={band([...group.stockByDay]) ?? ''} class="stock-band" />
-        <Meals id={id} group={group} x={x} y={y} />
+        <MealBlocks id={id} wanted={group.wantedByDay} unmet={group.unmetByDay} x={x} y={y} gap={2} />
         <path d={middle([...group.stockByDay]) ?? ''} class="stock-line" />
         <line x1={LEFT} x2={WIDTH} y1={BASE} y2={BASE} class="axis" />
         <DayNames firstDay={firstDay} days={days} x={x} />
@@ -98,32 +99,6 @@ export const CoverLine = ({ id, group, firstDay }: CoverLineProps) => {
 };
 
 type Scale = (value: number) => number;
-
-/** Each day's meals as one step; what is not met stands hatched on what is. */
-const Meals = ({ id, group, x, y }: { id: string; group: GroupAnswer; x: Scale; y: Scale }) => (
-  <g>
-    {group.wantedByDay.map((wanted, i) => {
-      const unmet = Math.min(wanted, group.unmetByDay[i] ?? 0);
-      const [left, width] = [place(x(i) + 2), place(x(i + 1) - x(i) - 4)];
-      const [top, met] = [place(y(wanted)), place(y(wanted - unmet))];
-      return (
-        <>
-          <rect x={left} width={width} y={met} height={place(BASE - met)} class="demand" />
-          {met > top ? (
-            <rect
-              x={left}
-              width={width}
-              y={top}
-              height={place(met - top)}
-              fill={missingFill(id)}
-              class="missing"
-            />
-          ) : null}
-        </>
-      );
-    })}
-  </g>
-);
 
 interface AlongDays {
   readonly firstDay: DayNumber;

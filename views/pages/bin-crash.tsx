@@ -7,12 +7,12 @@ import {
   counted,
   type LengthUnit,
   lengthRange,
-  listed,
   roundly,
   sentenceCase,
   shortDay,
 } from '../format.ts';
 import { type Names, nameOf, preyName } from '../names.ts';
+import { insteadWords } from '../partials/instead-words.ts';
 import { paths } from '../paths.ts';
 
 /** A loss written down in the last days. */
@@ -76,17 +76,6 @@ const ShortGroup = ({ short, names, unit }: { short: ShortAfter; names: Names; u
     </dl>
   </>
 );
-
-const MOST_NAMED = 4;
-
-const insteadWords = ({ instead }: ShortAfter, names: Names): string =>
-  instead.length === 0
-    ? 'Nothing else here fits them.'
-    : `They can take ${listed(
-        instead
-          .slice(0, MOST_NAMED)
-          .map(({ bin, heads }) => `about ${roundly(heads)} from ${nameOf(names.bins, bin)}`),
-      )}.`;
 
 function startWords(start: StartNow, names: Names): string {
   switch (start.kind) {

@@ -6,7 +6,7 @@ import type { PageForms } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 
 export interface GoneLine {
-  readonly what: 'animal' | 'bin' | 'room' | 'delivery' | 'planned_change';
+  readonly what: 'animal' | 'bin' | 'room' | 'delivery' | 'purchase' | 'planned_change';
   readonly code: string;
   readonly name: string;
   /** 'died', 'sold', 'taken out of use' ... */

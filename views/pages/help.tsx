@@ -42,6 +42,12 @@ const PAGES: readonly PageWords[] = [
     does: 'Count, weigh or look at a bin; say what is on its way.',
   },
   {
+    href: paths.orders,
+    name: 'Orders',
+    asks: 'What comes when, and what if it falls short?',
+    does: 'Write an order down; say that it came, with its dead and its size, or that it is late.',
+  },
+  {
     href: paths.more,
     name: 'More',
     asks: 'Where is everything else?',

@@ -29,12 +29,17 @@ export const Deliveries = (props: DeliveriesProps) => (
   <section id="deliveries" aria-labelledby="deliveries-head">
     <h2 id="deliveries-head">{props.deliveries.length === 0 ? 'No delivery is expected' : 'On its way'}</h2>
     <ul class="deliveries">
-      {props.deliveries.map((delivery) => (
-        <OnItsWay {...props} delivery={delivery} />
-      ))}
+      {props.deliveries.map((delivery) =>
+        delivery.order === undefined ? (
+          <OnItsWay {...props} delivery={delivery} />
+        ) : (
+          <InAnOrder {...props} delivery={delivery} />
+        ),
+      )}
     </ul>
     <p>
-      <a href={paths.suppliers}>Who sends what, and by when to order</a>.
+      <a href={paths.orders}>Orders</a>, and{' '}
+      <a href={paths.suppliers}>who sends what, and by when to order</a>.
     </p>
     {props.bins.length === 0 ? <p>Add the bin it will go into first.</p> : <NewDelivery {...props} />}
   </section>
@@ -86,6 +91,20 @@ const OnItsWay = (props: DeliveriesProps & { delivery: ExpectedDelivery }) => {
     </li>
   );
 };
+
+/** What is part of an order is seen to with the whole box. */
+const InAnOrder = ({ delivery, names, unit, shell }: DeliveriesProps & { delivery: ExpectedDelivery }) => (
+  <li>
+    <p>
+      <strong>
+        {delivery.day < shell.today ? `Overdue since ${shortDay(delivery.day)}` : shortDay(delivery.day)}
+      </strong>
+      : {delivery.lot.heads} {preyName(names.species, delivery.species)},{' '}
+      {lengthRange(delivery.lot.fromMm, delivery.lot.toMm, unit)}, for {nameOf(names.bins, delivery.bin)}.{' '}
+      <a href={paths.orders}>See to the order</a>
+    </p>
+  </li>
+);
 
 /** Every trade size of the species that have bins here, grouped by species. */
 const allSizes = ({ bins, names, sizeClasses }: DeliveriesProps): Option[] =>

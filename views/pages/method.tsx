@@ -13,6 +13,7 @@ import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
 import { ColonyTopics } from './method-colony.tsx';
 import { PreyTopics } from './method-prey.tsx';
+import { Senders } from './method-senders.tsx';
 import { WeekTopics } from './method-week.tsx';
 
 export interface MethodProps {
@@ -40,6 +41,7 @@ const TOPICS = [
   ['demand', 'Demand'],
   ['allocation', 'Who gets what'],
   ['verdict', 'Lasts, tight, short'],
+  ['senders', 'Who sends'],
 ] as const;
 
 export const MethodPage = (props: MethodProps) => (
@@ -67,6 +69,8 @@ export const MethodPage = (props: MethodProps) => (
     <PreyTopics />
     <ColonyTopics />
     <WeekTopics numbersOf={numbersOf(props)} />
+    <Senders />
+    {numbersOf(props)('Who sends')}
     <section class="method-topic" aria-labelledby="others">
       <h2 id="others">Other numbers of the method</h2>
       <NumberGroups
@@ -85,7 +89,13 @@ export const MethodPage = (props: MethodProps) => (
 );
 
 /** Groups shown with the topic that uses them. */
-const IN_TOPICS: readonly string[] = ['Doubt of a bin', 'Bins unlike the Book', 'Demand', 'Verdict'];
+const IN_TOPICS: readonly string[] = [
+  'Doubt of a bin',
+  'Bins unlike the Book',
+  'Demand',
+  'Verdict',
+  'Who sends',
+];
 
 const ACTS = { reset: paths.methodAct('reset'), change: paths.changeMethod };
 

@@ -22,6 +22,17 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
   {
     title: 'What is coming',
     doors: [
+      { href: paths.orders, label: 'Orders', what: 'What is on its way, how it came, and a new order.' },
+      {
+        href: paths.plan,
+        label: 'Plan',
+        what: 'What to order, harvest, cull and start in the coming weeks, and why.',
+      },
+      {
+        href: paths.whatIf,
+        label: 'What if',
+        what: 'Warmer, away, a sac, a supplier stops: compared with the plan.',
+      },
       {
         href: paths.suppliers,
         label: 'Suppliers',

@@ -1,4 +1,4 @@
-/** One act of a record as a disclosure with its form inside; open when it was refused. */
+/** One act of a record as a disclosure with its form inside; open when it was refused or begun elsewhere. */
 import type { Child } from 'hono/jsx';
 import { type FormEntry, PostForm } from './form.tsx';
 
@@ -8,7 +8,7 @@ interface ActProps {
   readonly title: string;
   readonly button: string;
   readonly caution?: string;
-  /** Shown opened, because it is due. */
+  /** Shown opened, because it is due; so is one that another page began. */
   readonly open?: boolean;
   /** What is sent, in words, where it is kept until the server has it. */
   readonly keep?: string;
@@ -16,7 +16,10 @@ interface ActProps {
 }
 
 export const ActForm = ({ entry, action, title, button, caution, open, keep, children }: ActProps) => (
-  <details class="act-form" open={open === true || Object.keys(entry.problems).length > 0}>
+  <details
+    class="act-form"
+    open={open === true || entry.begun === true || Object.keys(entry.problems).length > 0}
+  >
     <summary>{title}</summary>
     <PostForm entry={entry} action={action} keep={keep}>
       {caution === undefined ? null : <p class="caution">{caution}</p>}

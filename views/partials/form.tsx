@@ -6,6 +6,8 @@ export interface PageForms {
   /** Fresh for every rendering; each form posts it with its own name added as `formId`. */
   readonly formId: string;
   readonly refused: Refused | null;
+  /** A form that another page began: shown open, with these values. */
+  readonly begun?: Pick<Refused, 'form' | 'values'> | null;
 }
 
 export interface Refused {
@@ -23,15 +25,19 @@ export interface FormEntry {
   readonly formId: string;
   readonly values: Readonly<Record<string, string>>;
   readonly problems: Readonly<Record<string, string>>;
+  /** Another page began it. */
+  readonly begun?: boolean;
 }
 
 export function entryOf(forms: PageForms, name: string): FormEntry {
   const refused = forms.refused?.form === name ? forms.refused : null;
+  const begun = forms.begun?.form === name ? forms.begun : null;
   return {
     name,
     formId: `${forms.formId}.${name}`,
-    values: refused?.values ?? {},
+    values: refused?.values ?? begun?.values ?? {},
     problems: refused?.problems ?? {},
+    begun: begun !== null,
   };
 }
 

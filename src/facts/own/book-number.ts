@@ -11,6 +11,7 @@ export type Measure =
   | 'degree-days'
   | 'laid'
   | 'heads'
+  | 'boxes'
   | 'length'
   | 'mass'
   | 'times'

@@ -27,6 +27,10 @@ const TOPICS: Readonly<Record<string, readonly Line[]>> = {
     ['overCountCv', 'spread of sellers’ counts', 'spread'],
     ['deadOnArrivalShare', 'dead on arrival', 'share'],
   ],
+  'Who sends': [
+    ['lossPriorBoxes', 'boxes that weigh as much as the usual loss', 'boxes'],
+    ['latePriorDays', 'days that weigh as much as the usual delay', 'days'],
+  ],
   'Bins unlike the Book': [
     ['speedLogSd', 'bins grow slower or faster by about', 'spread'],
     ['hazardCv', 'spread of their deaths', 'spread'],

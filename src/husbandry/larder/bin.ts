@@ -107,6 +107,8 @@ export interface ExpectedDelivery {
   readonly bin: string;
   readonly lot: Lot;
   readonly day: DayNumber;
+  /** The order it is part of; absent where it is expected by itself. */
+  readonly order?: string;
   /** What is known of who sends it, where it is not as the method has it. */
   readonly sender?: Sender;
 }

@@ -1,4 +1,12 @@
 /** Front door: suppliers, their offers, what parcels cost and when they come. */
+export {
+  type HeadsEstimate,
+  headsByMass,
+  headsByPart,
+  headsBySample,
+  type WeighedSample,
+} from './arrival-estimate.ts';
+export { type ClaimBy, claimBy } from './claim.ts';
 export { type Dispatch, dispatchesOf, heldUntil, isHeldOn, isSentOn } from './dispatch.ts';
 export {
   type Arrival,
@@ -12,6 +20,10 @@ export {
   type Supplier,
   type WeatherSpell,
 } from './market.ts';
+export { moneyWords } from './money-words.ts';
 export { offerTrouble } from './offer-trouble.ts';
+export { type Again, orderAgain } from './order-again.ts';
+export { headMassBetween } from './pack-mass.ts';
 export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
+export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
 export { supplierTrouble } from './supplier-trouble.ts';

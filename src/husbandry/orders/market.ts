@@ -69,7 +69,7 @@ export interface WeatherSpell {
   readonly tempC: TempC;
 }
 
-/** One delivery as it came, for what a supplier's record teaches. */
+/** One box as it came, with all its lines, for what a supplier's record teaches. */
 export interface Arrival {
   readonly supplier: string;
   readonly ordered: number;
@@ -78,6 +78,8 @@ export interface Arrival {
   /** Day it was due, and day it came. */
   readonly due: DayNumber;
   readonly came: DayNumber;
+  /** Its heads were counted or weighed; else alive is what the label said, and tells nothing of the count. */
+  readonly counted?: boolean;
 }
 
 /** What the keeper says of money and time, for the plan. */

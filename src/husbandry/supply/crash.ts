@@ -1,33 +1,14 @@
 /** After a crash or die-off: who goes short from when, what they can take tonight, which bins to look at, what to start. */
 import type { DemandGroup } from '../appetite/index.ts';
-import type { DayNumber } from '../calendar.ts';
 import type { Bin } from '../larder/index.ts';
 import { isLost } from '../larder/index.ts';
-import { takesDead } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
-import type { GroupAnswer } from './answer.ts';
-import { type Judged, judge } from './cover.ts';
 import { type AtRisk, atRisk } from './crash-neighbours.ts';
 import { type StartNow, startNow } from './crash-starts.ts';
-import { shelvesOf } from './shelf-stock.ts';
-import { groupAnswers } from './summary.ts';
+import { type ShortGroup, type ShortSince, shortSince } from './short-since.ts';
 
-/** Heads of a bin that fit a group tonight. */
-export interface InsteadOf {
-  readonly bin: string;
-  readonly species: string;
-  readonly heads: number;
-}
-
-export interface ShortAfter
-  extends Pick<GroupAnswer, 'key' | 'name' | 'urgency' | 'window' | 'animals' | 'heads'> {
-  /** First day on which a due meal finds nothing that fits, the middle of those replicates in which one does. */
-  readonly from: DayNumber;
-  /** Chance that one finds nothing within the days looked at, and what it was without the loss. */
-  readonly chance: number;
-  readonly chanceBefore: number;
-  readonly instead: readonly InsteadOf[];
+export interface ShortAfter extends ShortGroup {
   readonly start: readonly StartNow[];
 }
 
@@ -49,62 +30,23 @@ export function afterCrash(snapshot: Snapshot, code: string): CrashAnswer | null
   if (!bin || at < 0) return null;
   const unhurt: Bin = { ...bin, events: bin.events.filter((_, i) => i !== at) };
   const before = { ...snapshot, bins: snapshot.bins.map((each) => (each === bin ? unhurt : each)) };
-  const { crashDays, crashRise, actReplicates } = snapshot.facts.policy;
-  const options = { days: crashDays.value, replicates: actReplicates.value, notesStock: false };
-  const [was, is] = [judge(before, options), judge(snapshot, options)];
-  const chanceBefore = new Map(
-    groupAnswers(was, snapshot.facts.policy).map(({ key, runOut }) => [key, runOut.chance]),
-  );
-  const short = groupAnswers(is, snapshot.facts.policy).flatMap((answer): ShortAfter[] => {
-    const known = chanceBefore.get(answer.key) ?? 0;
-    const { day, chance } = answer.runOut;
-    if (day === null || chance - known < crashRise.value) return [];
-    return [
-      shortAfter(snapshot, { judged: is, answer, bin, chanceBefore: known, from: snapshot.today + day.mid }),
-    ];
-  });
+  const since = shortSince(before, snapshot);
+  const { days, replicates, groups } = since;
   return {
-    bin: code,
-    revision: snapshot.revision,
-    days: options.days,
-    replicates: options.replicates,
-    short: short.sort((a, b) => a.from - b.from || b.chance - a.chance || (a.key < b.key ? -1 : 1)),
+    ...{ bin: code, revision: snapshot.revision, days, replicates },
+    short: groups.map((each) => withStarts(snapshot, since, { ...each, bin })),
     atRisk: atRisk(snapshot, bin),
   };
 }
 
-interface Short {
-  readonly judged: Judged;
-  readonly answer: GroupAnswer;
-  readonly bin: Bin;
-  readonly chanceBefore: number;
-  readonly from: DayNumber;
-}
+type Lost = ShortSince['groups'][number] & { readonly bin: Bin };
 
-function shortAfter(snapshot: Snapshot, { judged, answer, bin, chanceBefore, from }: Short): ShortAfter {
-  const { key, name, urgency, window, animals, heads, runOut, itemsWantedMean } = answer;
-  const group = judged.menu.groups.find((each) => each.key === key) as DemandGroup;
-  const weekly = (itemsWantedMean * DAYS_PER_WEEK) / judged.days;
+function withStarts(snapshot: Snapshot, { judged }: ShortSince, { answer, short, bin }: Lost): ShortAfter {
+  const group = judged.menu.groups.find(({ key }) => key === short.key) as DemandGroup;
+  const weekly = (answer.itemsWantedMean * DAYS_PER_WEEK) / judged.days;
   return {
-    ...{ key, name, urgency, window, animals, heads },
-    from: Math.round(from),
-    chance: runOut.chance,
-    chanceBefore,
-    instead: insteadFor(snapshot, group).filter((other) => other.bin !== bin.code),
+    ...short,
+    instead: short.instead.filter((other) => other.bin !== bin.code),
     start: startNow(snapshot, { group, bin, weekly }),
   };
-}
-
-/** Bins with something that fits the group now, the most first. */
-function insteadFor(snapshot: Snapshot, { rule, windows }: DemandGroup): InsteadOf[] {
-  const byBin = new Map<string, InsteadOf>();
-  for (const { bin, species, slices } of shelvesOf(snapshot)) {
-    const window = windows.get(species.code);
-    if (!window || (bin.role === 'frozen' && !takesDead(rule))) continue;
-    const heads = slices
-      .filter(({ lengthMm }) => window.minMm <= lengthMm && lengthMm <= window.maxMm)
-      .reduce((sum, slice) => sum + slice.heads, byBin.get(bin.code)?.heads ?? 0);
-    if (heads >= 1) byBin.set(bin.code, { bin: bin.code, species: species.code, heads });
-  }
-  return [...byBin.values()].sort((a, b) => b.heads - a.heads || (a.bin < b.bin ? -1 : 1));
 }

@@ -1,4 +1,4 @@
-/** Acts on deliveries that are on the way: asked for sooner, or doubled. */
+/** Acts on deliveries that are on the way: asked for sooner, or doubled. What is part of an order is fixed. */
 
 import type { ExpectedDelivery } from '../larder/index.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -11,21 +11,23 @@ export function bringingForward({ snapshot, options }: Asking): Candidate[] {
   const soonest = firstDeliveryDay(snapshot, 1);
   if (soonest === null) return [];
   return snapshot.deliveries
-    .filter(({ day }) => day > soonest)
+    .filter(({ day, order }) => day > soonest && order === undefined)
     .map((delivery) =>
       deliveryAct(snapshot, { delivery, options, kind: 'bring delivery forward', change: { day: soonest } }),
     );
 }
 
 export function enlarging({ snapshot, options }: Asking): Candidate[] {
-  return snapshot.deliveries.map((delivery) =>
-    deliveryAct(snapshot, {
-      delivery,
-      options,
-      kind: 'enlarge delivery',
-      change: { lot: { ...delivery.lot, heads: delivery.lot.heads * 2 } },
-    }),
-  );
+  return snapshot.deliveries
+    .filter(({ order }) => order === undefined)
+    .map((delivery) =>
+      deliveryAct(snapshot, {
+        delivery,
+        options,
+        kind: 'enlarge delivery',
+        change: { lot: { ...delivery.lot, heads: delivery.lot.heads * 2 } },
+      }),
+    );
 }
 
 interface DeliveryAct {

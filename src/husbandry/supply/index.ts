@@ -18,6 +18,7 @@ export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.t
 export { type BinGoes, binsGo } from './bin-goes.ts';
 export { binRemarks, keepsTo } from './bin-remarks.ts';
 export { type BinToday, binToday } from './bin-today.ts';
+export { afterBox, type BoxAnswer, type BoxLine } from './box-came.ts';
 export { type CoverOptions, horizonOf, type Judged, judge, type Kept } from './cover.ts';
 export { afterCrash, type CrashAnswer, type ShortAfter } from './crash.ts';
 export { type AtRisk, atRisk } from './crash-neighbours.ts';
@@ -33,6 +34,7 @@ export { nothingLaid } from './laid.ts';
 export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
 export { shelvesOf } from './shelf-stock.ts';
+export type { ShortGroup } from './short-since.ts';
 export type { Setting, StockBin } from './stock-bin.ts';
 export { sundayCheck } from './sunday.ts';
 export { type HatchWave, hatchWave } from './wave.ts';

@@ -26,6 +26,8 @@ export const market: Migration = {
     'alter table delivery add column cents integer',
     'create index delivery_purchase on delivery (purchase)',
     'create index delivery_offer on delivery (offer)',
+    `create index entry_delivery on entry (details ->> '$.delivery')
+       where voided = 0 and details ->> '$.delivery' is not null`,
     ...['before', 'after'].map(
       (image) => `update change set ${image} = json_insert(${image}, '$.purchase', null, '$.offer', null,
        '$.packs', null, '$.cents', null) where noun = 'delivery'`,

@@ -1,7 +1,7 @@
 /** One bin: what is known of it at once, and with `wait` its coming weeks and what a loss means. */
 import type { Context, Hono } from 'hono';
 import { BinPage, type BinPageProps } from '../../../views/pages/bin.tsx';
-import type { Option, Refused } from '../../../views/partials/form.tsx';
+import type { Option, PageForms, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askBin, askCover, lastLook } from '../../actions/index.ts';
 import { type Bin, isLost } from '../../husbandry/larder/index.ts';
@@ -44,6 +44,7 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
   const now = binToday(snapshot, bin);
   const props = {
     ...here,
+    forms: { ...here.forms, begun: begunIn(c) },
     ...ahead.value,
     bin,
     species,
@@ -63,6 +64,12 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     history: await historyOf(house, here, bin.code),
   };
   return page(c, BinPage(props), statusOf(refused !== null));
+}
+
+/** An act that another page began here, with what it filled in. */
+function begunIn(c: Context): NonNullable<PageForms['begun']> | null {
+  const { begin, ...values } = c.req.query();
+  return begin === undefined ? null : { form: begin, values };
 }
 
 interface About {

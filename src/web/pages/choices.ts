@@ -41,6 +41,9 @@ const PARTED_BY = '|';
 export const sizeOptions = ({ code, sizeClasses }: PreySpecies): readonly Option[] =>
   sizeClasses.value.map(({ name }) => ({ value: `${code}${PARTED_BY}${name}`, label: name }));
 
+/** Code of the species a chosen size is of. */
+export const speciesChosen = (value: string): string => value.split(PARTED_BY)[0] ?? '';
+
 /** The option of the size that a length has; undefined between and beyond the sizes. */
 export const sizeOptionAt = (species: PreySpecies, mm: Mm): string | undefined => {
   const at = species.sizeClasses.value.findIndex(({ fromMm, toMm }) => fromMm <= mm && mm <= toMm);

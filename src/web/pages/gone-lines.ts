@@ -10,12 +10,14 @@ import type {
   DeliveryRow,
   Noun,
   PlannedChangeRow,
+  PurchaseRow,
   RoomRow,
 } from '../../store/index.ts';
 
 export interface Telling {
   readonly names: Names;
   readonly kinds: Facts['kinds'];
+  readonly suppliers: ReadonlyMap<string, string>;
   /** Day on which each went, by noun and code. */
   readonly days: ReadonlyMap<string, DayNumber>;
 }
@@ -67,6 +69,14 @@ export const orderLine = ({ code, heads, species, bin }: DeliveryRow, telling: T
   name: `${heads} ${preyName(telling.names.species, species, heads)} for ${named(telling.names.bins, bin)}`,
   why: 'not coming',
   day: wentOn(telling, 'delivery', code),
+});
+
+export const purchaseLine = ({ code, supplier }: PurchaseRow, telling: Telling): GoneLine => ({
+  what: 'purchase',
+  code,
+  name: `The order from ${named(telling.suppliers, supplier)}`,
+  why: 'not coming',
+  day: wentOn(telling, 'purchase', code),
 });
 
 const PLANS = { sac: 'Sac', arrival: 'Arrival', sale: 'Sale' } as const;

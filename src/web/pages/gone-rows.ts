@@ -9,7 +9,11 @@ export async function goneRows(store: Store) {
     }),
     bins: rowsOf('bin', { where: 'closed = 1' }),
     rooms: rowsOf('room', { where: 'closed = 1' }),
-    deliveries: rowsOf('delivery', { where: "state = 'cancelled'", order: 'day desc, code' }),
+    deliveries: rowsOf('delivery', {
+      where: "state = 'cancelled' and purchase is null",
+      order: 'day desc, code',
+    }),
+    purchases: rowsOf('purchase', { where: "state = 'cancelled'", order: 'due_day desc, code' }),
     changes: rowsOf('planned_change', { where: 'cancelled = 1', order: 'from_day desc, code' }),
   });
   const codes = new Set(Object.values(rows).flatMap((each) => each.map(({ code }) => code)));

@@ -14,11 +14,21 @@ import {
   leavings,
   type Noun,
   restingUpon,
+  rowsOf,
   type Store,
   withResting,
 } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
-import { animalLine, binLine, deathLine, orderLine, planLine, roomLine, type Telling } from './gone-lines.ts';
+import {
+  animalLine,
+  binLine,
+  deathLine,
+  orderLine,
+  planLine,
+  purchaseLine,
+  roomLine,
+  type Telling,
+} from './gone-lines.ts';
 import { goneRows } from './gone-rows.ts';
 import type { House } from './house.ts';
 import { namesOnRecord } from './names.ts';
@@ -37,6 +47,7 @@ async function showGone(house: House, c: Context): Promise<Response> {
   const went = await store.ask(leavings);
   const telling: Telling = {
     names: await namesOnRecord(store, facts),
+    suppliers: new Map((await store.ask(rowsOf('supplier'))).map(({ code, name }) => [code, name])),
     kinds: here.snapshot.facts.kinds,
     days: new Map(went.map(({ noun, code, day }) => [`${noun} ${code}`, day])),
   };
@@ -46,7 +57,10 @@ async function showGone(house: House, c: Context): Promise<Response> {
     deaths: (await store.ask(deathsInGroups)).map((death) => deathLine(death, telling)),
     bins: rows.bins.map((row) => binLine(row, telling)),
     rooms: rows.rooms.map((row) => roomLine(row, telling)),
-    orders: rows.deliveries.map((row) => orderLine(row, telling)),
+    orders: [
+      ...rows.deliveries.map((row) => orderLine(row, telling)),
+      ...rows.purchases.map((row) => purchaseLine(row, telling)),
+    ],
     plans: rows.changes.map((row) => planLine(row, telling)),
   };
   return page(c, GonePage(props));
@@ -74,7 +88,15 @@ const placeOf = (what: Noun, code: string): string => {
 };
 
 /** Acts about nothing else: undoing one brings back just what went with it. */
-const OF_ONE = ['record-died', 'take-away', 'close-bin', 'remove-room', 'cancel-delivery', 'cancel-change'];
+const OF_ONE = [
+  'record-died',
+  'take-away',
+  'close-bin',
+  'remove-room',
+  'cancel-delivery',
+  'cancel-order',
+  'cancel-change',
+];
 
 /** By undoing the act it went with, where that is about nothing else and nothing rests on it; else by a new act. */
 async function broughtBack({ context }: House, given: z.output<typeof form>): Promise<Result<unknown>> {

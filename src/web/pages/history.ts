@@ -82,6 +82,21 @@ function changesIn({ change, lines, day }: ActAbout, { names, unit, kinds }: Tel
   return changedWords(change, { names, unit, day, said, ...(kinds === undefined ? {} : { kinds }) });
 }
 
+const TOLD_BY = {
+  whole: '',
+  part: ', counted in part',
+  sample: ', by a sample',
+  weighed: ', by weight',
+  label: ', by the label',
+} as const;
+
+/** '412 came, 4-6 mm, by a sample, 20 dead'. */
+function cameWords(line: EntryLine, telling: Telling): string {
+  const { dead = 0, counted = 'whole' } = line.details;
+  const died = dead > 0 ? `, ${dead} dead` : '';
+  return `${line.heads ?? 0} came${range(line, telling)}${TOLD_BY[counted]}${died}`;
+}
+
 function clauseOf(line: EntryLine, telling: Telling): string {
   const { details } = line;
   const heads = line.heads ?? 1;
@@ -109,7 +124,7 @@ function clauseOf(line: EntryLine, telling: Telling): string {
     case 'came back':
       return heads > 1 ? `${heads} came back` : 'came back';
     case 'delivered':
-      return `${heads} came${range(line, telling)}${details.dead ? `, ${details.dead} dead` : ''}`;
+      return cameWords(line, telling);
     case 'counted':
       return `counted ${line.heads ?? 0}${range(line, telling)}`;
     case 'looked':
@@ -121,9 +136,13 @@ function clauseOf(line: EntryLine, telling: Telling): string {
     case 'discarded':
       return `${heads} thrown out`;
     case 'moved in':
-      return `${heads} moved in${range(line, telling)}`;
+      return details.delivery === undefined
+        ? `${heads} moved in${range(line, telling)}`
+        : `looked again: ${heads} were only chilled`;
     case 'moved out':
-      return `${heads} moved out${range(line, telling)}`;
+      return details.delivery === undefined
+        ? `${heads} moved out${range(line, telling)}`
+        : `looked again: ${heads} more were dead`;
     case 'found dead':
       return `${heads} found dead`;
     case 'culled':

@@ -33,6 +33,10 @@ import { moneyRoutes } from './money-settings.ts';
 import { moreRoutes } from './more.ts';
 import { morningRoutes } from './morning.ts';
 import { offerFormRoutes } from './offer-form.ts';
+import { orderActRoutes } from './order-acts.ts';
+import { newOrderRoutes } from './order-new.ts';
+import { orderRoutes } from './orders.ts';
+import { planPageRoutes } from './plan-page.ts';
 import { planRoutes } from './plans.ts';
 import { preyRoutes } from './prey.ts';
 import { temperatureRoutes } from './room-temperatures.ts';
@@ -48,6 +52,7 @@ import { tonightRoutes } from './tonight.ts';
 import { undoRoutes } from './undo.ts';
 import { walkRoutes } from './walk.ts';
 import { walkShelfRoutes } from './walk-shelf.ts';
+import { whatIfRoutes } from './what-if.ts';
 
 export type { House } from './house.ts';
 
@@ -71,7 +76,12 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   colonyStartRoutes(app, house);
   larderRoutes(app, house);
   binRoutes(app, house);
+  planPageRoutes(app, house);
+  whatIfRoutes(app, house);
   deliveryRoutes(app, house);
+  newOrderRoutes(app, house);
+  orderRoutes(app, house);
+  orderActRoutes(app, house);
   supplierFormRoutes(app, house);
   offerFormRoutes(app, house);
   supplierRoutes(app, house);

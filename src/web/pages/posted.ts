@@ -20,7 +20,8 @@ export interface Sent {
 export interface FormPost<S extends z.ZodRawShape, R> {
   /** Name of the form on its page. */
   readonly form: (c: Context) => string;
-  readonly shape: (unit: LengthUnit) => S;
+  /** Given the names of what was sent, where a form has as many lines as there are things. */
+  readonly shape: (unit: LengthUnit, sent: readonly string[]) => S;
   /** Fields that may come more than once. */
   readonly many?: readonly string[];
   readonly act: (given: z.output<z.ZodObject<S>>, sent: Sent) => Promise<Result<Done<R>>>;
@@ -43,7 +44,7 @@ export const posted =
     const before = formId === undefined ? null : await house.context.store.ask(actOfForm(formId));
     if (before !== null) return c.redirect(post.next(c, before.reply as R), 303);
     const unit = unitOf(await house.context.store.ask(settings));
-    const shape = post.shape(unit);
+    const shape = post.shape(unit, Object.keys(typed));
     const { today } = house.context.clock();
     const read = readFields(typed, { shape, many: post.many, today });
     const refuse = (problems: Refused['problems']) =>

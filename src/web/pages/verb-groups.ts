@@ -10,6 +10,8 @@ export const OF_MANY: readonly string[] = [
   'arrange-shelf',
   'arrange-shelves',
   'empty-demo',
+  'place-order',
+  'order-came',
 ];
 
 interface VerbGroup {
@@ -76,8 +78,18 @@ const VERB_GROUPS: readonly VerbGroup[] = [
   },
   {
     value: 'deliveries',
-    label: 'Deliveries',
-    verbs: ['expect-delivery', 'delivery-came', 'cancel-delivery'],
+    label: 'Orders and deliveries',
+    verbs: [
+      'place-order',
+      'place-orders',
+      'order-late',
+      'order-came',
+      'recount-delivery',
+      'cancel-order',
+      'expect-delivery',
+      'delivery-came',
+      'cancel-delivery',
+    ],
   },
   {
     value: 'suppliers',

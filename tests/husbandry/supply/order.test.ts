@@ -42,3 +42,9 @@ it('counts what was wanted in vain again when an animal, fed meanwhile, finds no
   const { groups } = sundayCheck(hungry, { days: 9, replicates: 3 });
   expect(groups[0]!.unmetByDay).toEqual([1, 0, 0, 0, 0, 0, 0, 1, 0]);
 });
+
+it('takes what is part of an order as fixed: where nothing else could be done, no act is proposed', () => {
+  const placed = room.deliveries.map((each) => ({ ...each, order: 'O1' }));
+  const answer = sundayCheck({ ...room, deliveries: placed }, { replicates: 3 });
+  expect([answer.untilDelivery, answer.act]).toEqual(['D1', null]);
+});

@@ -117,7 +117,15 @@ export const larderActs = {
     ...(dice.often(0.3) ? { units: 'inch' as const } : {}),
     demo: dice.often(0.3),
   }),
-  bringBack: ({ dice, animals, bins, rooms, deliveries, changes }: Present): Given<'bringBack'> => {
+  bringBack: ({
+    dice,
+    animals,
+    bins,
+    rooms,
+    deliveries,
+    purchases,
+    changes,
+  }: Present): Given<'bringBack'> => {
     const gone = [
       ...animals
         .filter(({ leftDay }) => leftDay !== null)
@@ -130,6 +138,9 @@ export const larderActs = {
       ...deliveries
         .filter(({ state }) => state === 'cancelled')
         .map(({ code }) => ({ what: 'delivery' as const, code })),
+      ...purchases
+        .filter(({ state }) => state === 'cancelled')
+        .map(({ code }) => ({ what: 'purchase' as const, code })),
       ...changes
         .filter(({ cancelled }) => cancelled)
         .map(({ code }) => ({ what: 'planned_change' as const, code })),

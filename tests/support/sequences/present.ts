@@ -19,6 +19,7 @@ export async function presentOf(room: Room, dice: Dice) {
     suppliers: rowsOf('supplier'),
     offers: rowsOf('offer'),
     deliveries: rowsOf('delivery'),
+    purchases: rowsOf('purchase'),
     changes: rowsOf('planned_change'),
     kinds: rowsOf('kind'),
     numbers: rowsOf('numbers'),

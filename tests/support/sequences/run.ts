@@ -20,6 +20,7 @@ import { type Dice, diceOf } from './draw.ts';
 import { larderActs } from './larder-acts.ts';
 import { livingActs } from './living-acts.ts';
 import { marketActs } from './market-acts.ts';
+import { orderActs } from './order-acts.ts';
 import { type Present, presentOf } from './present.ts';
 import { playInto, rebuilt, type State, stateOf } from './replay.ts';
 import { unsound } from './sound.ts';
@@ -32,6 +33,7 @@ export const DRAWN: Readonly<Record<string, Draw>> = {
   ...bookActs,
   ...larderActs,
   ...livingActs,
+  ...orderActs,
   ...marketActs,
 };
 
@@ -40,6 +42,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   recordEvening: 6,
   recordMorning: 3,
   bringBack: 6,
+  orderCame: 4,
+  recountDelivery: 6,
   coldStore: 3,
   move: 3,
   editAnimal: 3,
@@ -56,8 +60,8 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   removeKind: 4,
   editRule: 1.5,
   resetRule: 2,
-  editNumbers: 2,
-  resetNumbers: 3,
+  editNumbers: 3,
+  resetNumbers: 5,
   importAnimals: 0.4,
   importStock: 0.4,
 };
@@ -129,6 +133,13 @@ async function furnish(room: Room): Promise<void> {
   const plan = { kind: 'sac' as const, animalKind: spider.kind, count: 30, gaugeMm: 4, room: 'R1' };
   good(await actions.planChange(room, { ...plan, from: room.date(20), to: room.date(25) }));
   good(await actions.expectDelivery(room, { ...lot, bin: 'B1', day: room.date(2) }));
+  good(
+    await actions.placeOrder(room, {
+      supplier: 'S1',
+      sentDay: room.date(1),
+      lines: [{ offer: 'F1', packs: 1, bin: 'B1' }],
+    }),
+  );
 }
 
 function good<T>(result: Result<T>): T {

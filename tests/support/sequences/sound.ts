@@ -12,6 +12,8 @@ const CHECKS = {
     join entry o on o.id = e.about where e.voided = 0 and o.voided = 1`,
   'counts though its act does not, or the other way round': `select e.id as code from entry e
     join act a on a.id = e.act where e.voided <> (a.voided_at is not null)`,
+  'is expected though its order is not placed': `select d.code from delivery d join purchase p on p.code = d.purchase
+    where (d.state = 'expected') <> (p.state = 'placed')`,
   'is of a kind of the keeper that is gone': `select code from animal
     where kind glob 'K[0-9]*' and kind not in (select code from kind)`,
 };

@@ -67,6 +67,7 @@ test('after midnight the page says whose evening it still is', async () => {
       mountPages(behind, {
         context: night,
         answering: null as never,
+        underWay: null as never,
         furnish: null as never,
         canLogOut: false,
       }),

@@ -1,0 +1,54 @@
+/** Applying a plan: its orders of this week are placed, in one step. */
+import { sentenceCase } from '../../../views/format.ts';
+import { preyName } from '../../../views/names.ts';
+import { ordersThisWeek } from '../../../views/pages/plan-apply.tsx';
+import type { OrderLine } from '../../../views/pages/plan-words.ts';
+import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
+import { civilDate } from '../../husbandry/calendar.ts';
+import { grouped } from '../../husbandry/grouped.ts';
+import type { PlanQuestion } from '../../husbandry/plan/index.ts';
+import { problem } from '../../husbandry/problems.ts';
+import { err, type Result } from '../../husbandry/result.ts';
+import type { House } from './house.ts';
+import { marketIn } from './supplier-views.ts';
+import type { Visit } from './visit.ts';
+
+type Placed = { readonly purchases: readonly string[] };
+
+const NOT_THAT_PLAN = problem(
+  'plan-changed',
+  'Something has changed since this plan was made, so nothing was ordered. Look at the new plan first.',
+);
+
+interface Applying {
+  readonly question: PlanQuestion | null;
+  readonly formId: string | undefined;
+}
+
+/** Places them if the plan shown is still the plan of the room. */
+export async function applyPlan(
+  { context }: House,
+  here: Visit,
+  { question, formId }: Applying,
+): Promise<Result<Done<Placed>>> {
+  const plan = question === null ? null : await keptPlan(context, question, here.snapshot);
+  if (plan === null) return err(NOT_THAT_PLAN);
+  const orders = ordersThisWeek({ plan, today: here.snapshot.today });
+  const parcels = [...grouped(orders, ({ parcel }) => parcel).values()];
+  const placing = parcels.map((lines) => ({
+    supplier: lines[0]?.supplier ?? '',
+    sentDay: civilDate(lines[0]?.sent ?? here.snapshot.today),
+    lines: lines.map((line) => lineOf(line, here)),
+  }));
+  return placeOrders(context, { orders: placing, formId });
+}
+
+/** Into the bin the plan means, else into a new one beside others of its kind. */
+function lineOf({ offer, packs, bin, species }: OrderLine, here: Visit) {
+  if (bin !== null) return { offer, packs, bin };
+  const { bins, rooms } = here.snapshot;
+  const room = bins.find((each) => each.species === species)?.room ?? rooms[0]?.code ?? '';
+  const size = marketIn(here.snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
+  const name = sentenceCase(`${size} ${preyName(here.names.species, species)}`.trim());
+  return { offer, packs, room, name };
+}

@@ -1,0 +1,46 @@
+/** Plans asked for: kept for the room as it is, and the last good one shown when it has changed since. */
+import { expect, test } from 'vitest';
+import { addRoom, answerHere, askPlan, keptPlan, lastPlan, loadSnapshot } from '../../src/actions/index.ts';
+import { problem } from '../../src/husbandry/problems.ts';
+import { err } from '../../src/husbandry/result.ts';
+import { facts } from '../support/room.ts';
+import { freshContext, good } from '../support/store-at.ts';
+
+const plannedRoom = async () => ({ ...(await freshContext()), facts });
+const TWELVE_WEEKS = { weeks: 12, wishes: [], supposed: [] } as const;
+const PINNED = { ...TWELVE_WEEKS, wishes: [{ key: 'order O1 20000', wish: 'pin', amount: 2 }] } as const;
+
+test('a plan is kept until the room changes, and is then still the last good one', async () => {
+  const room = await plannedRoom();
+  expect(await lastPlan(room, TWELVE_WEEKS)).toBeNull();
+  const plan = good(await askPlan(room, TWELVE_WEEKS));
+  expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).toEqual(plan);
+  good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).toBeNull();
+  expect(await lastPlan(room, TWELVE_WEEKS)).toEqual(plan);
+});
+
+test('a plan that was stopped leaves the last good one where it is, for questions with wishes too', async () => {
+  const room = await plannedRoom();
+  const plan = good(await askPlan(room, TWELVE_WEEKS));
+  const stopped = async () => err(problem('cancelled', 'It was stopped before it was done.'));
+  expect(await askPlan(room, PINNED, { answering: stopped })).toMatchObject({ ok: false });
+  expect(await lastPlan(room, PINNED)).toEqual(plan);
+});
+
+test('the order of wishes is not another question; their amounts are', async () => {
+  const room = await plannedRoom();
+  let asked = 0;
+  const answering: typeof answerHere = (question) => {
+    asked += 1;
+    return answerHere(question);
+  };
+  const [pin, forbid] = [PINNED.wishes[0], { key: 'cull B1 20000', wish: 'forbid', amount: null } as const];
+  for (const wishes of [
+    [pin, forbid],
+    [forbid, pin],
+    [{ ...pin, amount: 3 }, forbid],
+  ])
+    good(await askPlan(room, { ...TWELVE_WEEKS, wishes }, { answering }));
+  expect(asked).toBe(2);
+});

@@ -1,0 +1,88 @@
+/** One row of the plan's calendar: whose it is, and its marks with how many. */
+import type { PlanSaid } from '../pages/plan-words.ts';
+import { hueClass } from './hatches.tsx';
+import type { CalendarMark, CalendarRow } from './plan-rows.ts';
+import { place } from './ruler.tsx';
+
+export const TOP = 22;
+export const ROW = 42;
+const NAME_DOWN = 14;
+const MARK_DOWN = 30;
+
+export type Scale = (day: number) => number;
+
+interface RowProps {
+  readonly row: CalendarRow;
+  readonly top: number;
+  readonly x: Scale;
+  readonly said: PlanSaid;
+  readonly width: number;
+}
+
+export const Row = ({ row, top, x, said, width }: RowProps) => {
+  const marks = row.marks.toSorted((a, b) => a.to - b.to);
+  return (
+    <g class="plan-row">
+      <text x="2" y={top + NAME_DOWN} font-size="12" class="panel-name">
+        {row.name}
+      </text>
+      <line x1="2" x2={width - 2} y1={top + ROW} y2={top + ROW} class="strip-line" />
+      {marks.map((mark, i) => (
+        <Mark
+          mark={mark}
+          y={top + MARK_DOWN}
+          x={x}
+          hue={hueOf(mark, said)}
+          room={roomAfter(x, mark, marks[i + 1]) ?? width - x(stands(mark))}
+        />
+      ))}
+    </g>
+  );
+};
+
+/** Space for words between a mark and the next; null after the last. */
+const roomAfter = (x: Scale, mark: CalendarMark, next: CalendarMark | undefined): number | null =>
+  next === undefined ? null : x(stands(next)) - x(stands(mark)) - 2 * SIZE;
+
+/** A parcel stands where it comes, a cup where it is started. */
+const stands = ({ what, from, to }: CalendarMark): number => (what === 'start' ? from : to);
+
+function hueOf({ species }: CalendarMark, { names }: PlanSaid): string {
+  const form = names.species.get(species)?.form;
+  return form === undefined ? '' : hueClass(form);
+}
+
+/** Half of a mark. */
+const SIZE = 5;
+const LETTER = 6.6;
+
+const SHAPES: Readonly<Record<CalendarMark['what'], string>> = {
+  order: 'M-5 -5h10v10h-10z',
+  harvest: 'M-5.500 -4.500h11L0 5.500z',
+  cull: 'M-5 -3.200L-3.200 -5L0 -1.800L3.200 -5L5 -3.200L1.800 0L5 3.200L3.200 5L0 1.800L-3.200 5L-5 3.200L-1.800 0z',
+  start: 'M-5 -5h10l-2 10h-6z',
+};
+
+interface MarkProps {
+  readonly mark: CalendarMark;
+  readonly x: Scale;
+  readonly y: number;
+  readonly hue: string;
+  readonly room: number;
+}
+
+const Mark = ({ mark, x, y, hue, room }: MarkProps) => {
+  const at = place(x(stands(mark)));
+  const [from, to] = [place(x(mark.from)), place(x(mark.to))];
+  return (
+    <g>
+      {from === to ? null : <line x1={from} x2={to} y1={y} y2={y} class={`course is-${mark.what}`} />}
+      <path d={SHAPES[mark.what]} transform={`translate(${at} ${y})`} class={`plan-mark ${hue}`} />
+      {mark.label.length * LETTER + 6 > room ? null : (
+        <text x={at + SIZE + 2} y={y + 4} font-size="11" class="plan-label">
+          {mark.label}
+        </text>
+      )}
+    </g>
+  );
+};

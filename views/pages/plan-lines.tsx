@@ -1,0 +1,187 @@
+/** The plan's lines week by week: what to do, why, and whether the keeper takes it, insists on it or will not have it. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import type { PlanLine, Wish } from '../../src/husbandry/plan/index.ts';
+import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
+import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
+import { paths } from '../paths.ts';
+import { planAt, planQuery, wishing, withoutWish } from '../plan-address.ts';
+import type { PlanTold } from './plan.tsx';
+import { reasonWords } from './plan-reasons.ts';
+import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
+import { amountOf, amountUnit, byWhen, canBeWished, isOrder, lineCourse, lineTitle } from './plan-words.ts';
+
+export const PlanLines = (told: PlanTold) => {
+  const { plan, today } = told;
+  const steps = stepsOf(plan.lines);
+  if (steps.length === 0) return null;
+  const isSoon = ({ line }: PlanStep) => weekOf(line.actBy, today) < SOON_WEEKS;
+  const later = steps.filter((step) => !isSoon(step));
+  return (
+    <section aria-labelledby="plan-lines">
+      <h2 id="plan-lines">What to do, and why</h2>
+      <Weeks steps={steps.filter(isSoon)} told={told} />
+      {later.length === 0 ? null : (
+        <details class="plan-later">
+          <summary>
+            {sentenceCase(counted(later.length, 'later step'))}, from {shortDay(later[0]!.line.actBy)} on:
+            each is planned anew before it comes
+          </summary>
+          <Weeks steps={later} told={told} />
+        </details>
+      )}
+    </section>
+  );
+};
+
+/** Weeks whose steps stand open; those after them will be planned anew before they come. */
+const SOON_WEEKS = 4;
+
+const Weeks = ({ steps, told }: { steps: readonly PlanStep[]; told: PlanTold }) => {
+  const weekOfStep = ({ line }: PlanStep) => weekOf(line.actBy, told.today);
+  return (
+    <>
+      {[...new Set(steps.map(weekOfStep))].map((week) => (
+        <section class="plan-week">
+          <h3>{weekName(week, told.today)}</h3>
+          <ul class="plan-lines">
+            {steps
+              .filter((step) => weekOfStep(step) === week)
+              .map((step) => (
+                <Step step={step} told={told} />
+              ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  );
+};
+
+/** Weeks from today; what was due before stands in the first. */
+const weekOf = (day: number, today: number): number => Math.max(0, Math.floor((day - today) / DAYS_PER_WEEK));
+
+function weekName(week: number, today: number): string {
+  const from = today + week * DAYS_PER_WEEK;
+  const days = dayRange(from, from + DAYS_PER_WEEK - 1);
+  return week === 0 ? `The next seven days, ${days}` : days;
+}
+
+interface StepProps {
+  readonly step: PlanStep;
+  readonly told: PlanTold;
+}
+
+const Step = ({ step, told }: StepProps) => {
+  const { line, lines } = step;
+  const cents = lines.reduce((sum, each) => sum + each.cents, 0);
+  return (
+    <li class={`plan-line is-${line.what}`}>
+      <h4>
+        {stepTitle(step, told)}, {byWhen(line.actBy, told.today)}
+      </h4>
+      <p class="plan-course">
+        {lineCourse(line)} {cents === 0 ? '' : `${money(cents, told.market.purse.currency)}.`}
+        {line.pinned ? <strong class="plan-pinned"> You insist on it.</strong> : null}
+      </p>
+      <p class="plan-reason">{reasonWords(step, told).join(' ')}</p>
+      <div class="plan-choices">
+        {(weekOf(line.actBy, told.today) < SOON_WEEKS ? lines : []).map((each) => (
+          <a class="button small" href={acceptAt(each, told)}>
+            {lines.length > 1 && (each.what === 'harvest' || each.what === 'cull')
+              ? sizeWords(each, told)
+              : ACCEPT[each.what]}
+            <Unseen line={each} told={told} />
+          </a>
+        ))}
+        {canBeWished(line) ? <Wishes line={line} told={told} /> : null}
+      </div>
+    </li>
+  );
+};
+
+interface LineProps {
+  readonly line: PlanLine;
+  readonly told: PlanTold;
+}
+
+/** Says which line a link is about, for who does not see it stand there. */
+const Unseen = ({ line, told }: LineProps) => <span class="unseen">: {lineTitle(line, told)}</span>;
+
+const ACCEPT = { order: 'Order it', harvest: 'Harvest it', cull: 'Cull them', start: 'Start it' } as const;
+
+/** The form in which the line is done, filled in. */
+function acceptAt(line: PlanLine, told: PlanTold): string {
+  const heads = `${line.heads}`;
+  switch (line.what) {
+    case 'order':
+      return parcelAt(line, told);
+    case 'harvest':
+      return paths.beginBinAct(line.bin, 'harvest', { heads, ...told.sizeField('sizeClass', line) });
+    case 'cull':
+      return paths.beginBinAct(line.bin, 'cull', { heads, ...told.sizeField('size', line) });
+    case 'start':
+      return paths.newCup(line.species);
+  }
+}
+
+/** The order form with the whole parcel: its lines share the postage. */
+function parcelAt(line: Extract<PlanLine, { what: 'order' }>, { plan }: PlanTold): string {
+  const parcel = plan.lines.filter(isOrder).filter(({ parcel: code }) => code === line.parcel);
+  return paths.newOrderOf({
+    supplier: line.supplier,
+    sent: civilDate(line.sent),
+    packs: new Map(parcel.map(({ offer, packs }) => [offer, packs])),
+  });
+}
+
+/** Pinned as it is or in another amount, forbidden, or the wish taken back: each is another address of the page. */
+const Wishes = ({ line, told }: LineProps) => {
+  const { asked } = told;
+  const wish = asked.wishes.find(({ key }) => key === line.key);
+  const to = (next: Wish) => planAt(wishing(asked, next));
+  if (wish !== undefined)
+    return (
+      <a class="button small quiet" href={planAt(withoutWish(asked, line.key))}>
+        Leave it to the plan
+        <Unseen line={line} told={told} />
+      </a>
+    );
+  return (
+    <>
+      <a
+        class="button small quiet"
+        href={to({ key: line.key, wish: 'pin', amount: amountOf(line) })}
+        rel="nofollow"
+      >
+        Pin it
+        <Unseen line={line} told={told} />
+      </a>
+      <a class="button small quiet" href={to({ key: line.key, wish: 'forbid', amount: null })} rel="nofollow">
+        Forbid it
+        <Unseen line={line} told={told} />
+      </a>
+      <OtherAmount line={line} told={told} />
+    </>
+  );
+};
+
+const OtherAmount = ({ line, told }: LineProps) => (
+  <details class="other-amount">
+    <summary>
+      Another amount
+      <Unseen line={line} told={told} />
+    </summary>
+    <form method="get" action={paths.plan} class="inline">
+      {[...new URLSearchParams(planQuery(told.asked))].map(([name, value]) => (
+        <input type="hidden" name={name} value={value} />
+      ))}
+      <input type="hidden" name="line" value={line.key} />
+      <label>
+        {amountUnit(line)}{' '}
+        <input type="number" name="amount" min="1" inputmode="numeric" value={`${amountOf(line)}`} required />
+      </label>
+      <button type="submit" class="small">
+        Pin so many
+      </button>
+    </form>
+  </details>
+);
