@@ -13,6 +13,7 @@ import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { BookPage } from '../../views/pages/book.tsx';
+import { BulkPage } from '../../views/pages/bulk.tsx';
 import { CameBackPage } from '../../views/pages/came-back.tsx';
 import { ColonyStartPage } from '../../views/pages/colony-start.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
@@ -60,6 +61,7 @@ import {
   preyChangeProps,
   preyProps,
 } from './view-book.ts';
+import { bulkAskingProps, bulkNoneProps, bulkProps } from './view-bulk.ts';
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
@@ -162,6 +164,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     plan: markup(<PlanPage {...planProps} shell={own} />),
     'plan-working': markup(<PlanPage {...planWorkingProps} shell={own} />),
     'plan-first': markup(<PlanPage {...planFirstProps} shell={own} />),
+    bulk: markup(<BulkPage {...bulkProps} shell={own} />),
+    'bulk-asking': markup(<BulkPage {...bulkAskingProps} shell={own} />),
+    'bulk-none': markup(<BulkPage {...bulkNoneProps} shell={own} />),
     'what-if': markup(<WhatIfPage {...whatIfProps} shell={own} />),
     'what-if-first': markup(<WhatIfPage {...whatIfFirstProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),

@@ -1,0 +1,172 @@
+/** The answer to a bulk order: words, the curve, what becomes of the box, prices and warmth. */
+import { civilDate } from '../../src/husbandry/calendar.ts';
+import { STOCK_CAUTION } from '../cautions.ts';
+import { BulkCurveChart } from '../charts/bulk-curve.tsx';
+import { BulkFate } from '../charts/bulk-fate.tsx';
+import { BulkWeeks } from '../charts/bulk-weeks.tsx';
+import { longDay, money, sentenceCase } from '../format.ts';
+import { preyName } from '../names.ts';
+import { Sources } from '../partials/sources.tsx';
+import { paths } from '../paths.ts';
+import {
+  type BulkTold,
+  bestOf,
+  bulkHeadline,
+  curveNow,
+  eatenPrice,
+  fateWords,
+  lastPackWords,
+  manyOf,
+  moreWords,
+  packsWords,
+  warmthWords,
+} from './bulk-words.ts';
+
+export type BulkShown =
+  /** Looked for meanwhile; without script it is waited for. */
+  | { readonly state: 'working'; readonly answerAt: string; readonly waitAt: string }
+  | { readonly state: 'none'; readonly sentence: string; readonly again: string }
+  | { readonly state: 'told'; readonly told: BulkTold };
+
+export const BulkAnswerPart = ({ shown }: { shown: BulkShown }) => {
+  if (shown.state === 'working') return <Working {...shown} />;
+  if (shown.state === 'none') return <NoAnswer {...shown} />;
+  return <Told {...shown.told} />;
+};
+
+const Working = ({ answerAt, waitAt }: { answerAt: string; waitAt: string }) => (
+  <section
+    class="bulk-answer"
+    aria-live="polite"
+    data-hx-get={answerAt}
+    data-hx-trigger="load"
+    data-hx-swap="outerHTML"
+  >
+    <h1>Working it out …</h1>
+    <p class="lede">Boxes of every size are lived through, week by week. It takes some seconds.</p>
+    <p class="acts">
+      <a class="button quiet" href={waitAt}>
+        Wait for it
+      </a>
+    </p>
+  </section>
+);
+
+const NoAnswer = ({ sentence, again }: { sentence: string; again: string }) => (
+  <section class="bulk-answer">
+    <h1>No count of packs can be named</h1>
+    <p class="look" role="alert">
+      {sentence}
+    </p>
+    <p class="acts">
+      <a class="button quiet" href={again}>
+        {again === paths.suppliers ? 'To the suppliers' : 'Ask again'}
+      </a>
+    </p>
+  </section>
+);
+
+const Told = (told: BulkTold) => (
+  <section class="bulk-answer">
+    <header class="page-head">
+      <h1>{bulkHeadline(told)}</h1>
+      <p class="lede">{moreWords(told)}</p>
+      <p>{fateWords(told)}</p>
+      <Order {...told} />
+    </header>
+    <BulkCurveChart told={told} />
+    <p class="bulk-warmth">{warmthWords(told).join(' ')}</p>
+    <BulkFate told={told} />
+    <Breaks {...told} />
+    <BulkWeeks told={told} />
+    <Origin {...told} />
+  </section>
+);
+
+/** Leads to the order form with the packs filled in. */
+const Order = ({ answer, offer, supplier }: BulkTold) => {
+  const packs = answer.curves[0]!.best;
+  const sent = civilDate(answer.sent);
+  const to = paths.newOrderOf({ supplier: supplier.code, sent, packs: new Map([[offer.code, packs]]) });
+  return (
+    <>
+      <p class="acts">
+        <a class="button act-here" href={to}>
+          Order {packsWords(packs)}
+        </a>
+        <span>
+          from <a href={paths.supplier(supplier.code)}>{supplier.name}</a>, by {longDay(answer.orderBy)}; here
+          on {longDay(answer.comes)}
+        </span>
+      </p>
+      <p class="caution">{STOCK_CAUTION}</p>
+    </>
+  );
+};
+
+/** The best count at each price of a pack. */
+const Breaks = (told: BulkTold) => {
+  const { answer, currency } = told;
+  if (answer.breaks.length < 2) return <LastPack {...told} />;
+  const best = curveNow(told).best;
+  return (
+    <section aria-labelledby="bulk-breaks">
+      <h2 id="bulk-breaks">The best count at each price</h2>
+      <div class="scroller">
+        <table class="bulk-breaks">
+          <thead>
+            <tr>
+              {['A pack costs', 'Best', 'Each one eaten', 'Eaten'].map((head) => (
+                <th scope="col">{head}</th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {answer.breaks.map(({ fromPacks, packCents, best: point }) => (
+              <tr>
+                <th scope="row">
+                  {money(packCents, currency)}
+                  {fromPacks > 1 ? ` from ${packsWords(fromPacks)}` : ''}
+                </th>
+                <td>
+                  {point === null ? 'none' : packsWords(point.packs)}
+                  {point?.packs === best ? ' (best of all)' : ''}
+                </td>
+                <td>{point === null ? '–' : eatenPrice(point, told)}</td>
+                <td>{point === null ? '–' : manyOf(point.eaten)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p>{lastPackWords(told)}</p>
+    </section>
+  );
+};
+
+const LastPack = (told: BulkTold) => {
+  const words = lastPackWords(told);
+  return words === '' ? null : <p>{words}</p>;
+};
+
+const Origin = (told: BulkTold) => {
+  const { offer, names, sources, weeks } = told;
+  const prey = sentenceCase(preyName(names.species, offer.species));
+  const { heads, packs } = bestOf(curveNow(told));
+  return (
+    <section aria-labelledby="bulk-sources">
+      <h2 id="bulk-sources">Where the numbers come from</h2>
+      <p>
+        {packsWords(packs)} of {offer.packHeads} are counted as {manyOf(heads)} that live: some die on the
+        way, some are packed over the count. They join what is here already, grow at the warmth of the bin
+        they go to, and are eaten as the plan feeds for {weeks} weeks, with no other order. All are means, and
+        day by day somewhat fewer are eaten: up to a seventh in rooms tried.
+      </p>
+      <p>
+        <a href={paths.prey(offer.species)}>{prey}: how they grow and die</a>, and{' '}
+        <a href={paths.methodOn('senders')}>what a supplier’s boxes teach</a>.
+      </p>
+      <Sources sources={sources} />
+    </section>
+  );
+};
