@@ -4,6 +4,7 @@ import type { BulkPoint } from '../../src/husbandry/plan/index.ts';
 import { counted, money, percent } from '../format.ts';
 import { type BulkTold, bestOf, curveNow, manyOf, packsWords } from '../pages/bulk-words.ts';
 import { Drawing, Numbers } from './figure.tsx';
+import { hueClass } from './hatches.tsx';
 import { place } from './ruler.tsx';
 
 const WIDTH = 340;
@@ -29,6 +30,7 @@ export const BulkFate = ({ told }: { told: BulkTold }) => {
     .range([LEFT, RIGHT]);
   const bottom = TOP + shown.length * ROW;
   const title = findingOf(told);
+  const hue = hueClass(told.names.species.get(told.offer.species)?.form ?? 'cricket');
   const seen = FATES.filter(([fate]) => shown.some((point) => point[fate] >= 1));
   return (
     <section aria-labelledby="bulk-fate-head">
@@ -43,7 +45,7 @@ export const BulkFate = ({ told }: { told: BulkTold }) => {
         >
           <Ground />
           {shown.map((point, i) => (
-            <Bar point={point} top={TOP + i * ROW} x={x} isBest={point.packs === curveNow(told).best} />
+            <Bar {...{ point, x, hue }} top={TOP + i * ROW} isBest={point.packs === curveNow(told).best} />
           ))}
           {x.ticks(4).map((heads) => (
             <text x={place(x(heads))} y={bottom + 14} text-anchor="middle" font-size="12" class="axis-number">
@@ -57,7 +59,7 @@ export const BulkFate = ({ told }: { told: BulkTold }) => {
             {seen.map(([fate, words]) => (
               <span>
                 <svg viewBox="0 0 14 14" width="14" height="14" aria-hidden="true">
-                  <rect x="0.5" y="0.5" width="13" height="13" {...look(fate)} />
+                  <path d="M.5 .5h13v13h-13z" {...look(fate, hue)} />
                 </svg>{' '}
                 {words}
               </span>
@@ -80,9 +82,9 @@ export const BulkFate = ({ told }: { told: BulkTold }) => {
 
 type Fate = (typeof FATES)[number][0];
 
-/** Those who died are hatched: told from the rest without colour. */
-const look = (fate: Fate) => ({
-  class: `fate-${fate}`,
+/** Those eaten in the prey's own hue; those who died are hatched: told from the rest without colour. */
+const look = (fate: Fate, hue: string) => ({
+  class: fate === 'eaten' ? hue : `fate-${fate}`,
   ...(fate === 'died' ? { fill: 'url(#bulk-died)' } : {}),
 });
 
@@ -105,7 +107,7 @@ function findingOf(told: BulkTold): string {
 const Ground = () => (
   <defs>
     <pattern id="bulk-died" width="6" height="6" patternUnits="userSpaceOnUse">
-      <path d="M0 6L6 0" class="hatch-line" />
+      <path d="M0 6L6 0" class="fate-hatch" />
     </pattern>
   </defs>
 );
@@ -115,9 +117,10 @@ interface BarProps {
   readonly top: number;
   readonly x: (heads: number) => number;
   readonly isBest: boolean;
+  readonly hue: string;
 }
 
-const Bar = ({ point, top, x, isBest }: BarProps) => {
+const Bar = ({ point, top, x, isBest, hue }: BarProps) => {
   let sum = 0;
   return (
     <g>
@@ -136,7 +139,7 @@ const Bar = ({ point, top, x, isBest }: BarProps) => {
         sum += point[fate];
         const to = place(x(sum));
         return to - from < 0.2 ? null : (
-          <rect x={from} y={top} width={place(to - from)} height={BAR} {...look(fate)} />
+          <path d={`M${from} ${top}H${to}v${BAR}H${from}z`} {...look(fate, hue)} />
         );
       })}
     </g>

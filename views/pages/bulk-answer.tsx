@@ -74,11 +74,19 @@ const Told = (told: BulkTold) => (
       <p>{fateWords(told)}</p>
       <Order {...told} />
     </header>
-    <BulkCurveChart told={told} />
-    <p class="bulk-warmth">{warmthWords(told).join(' ')}</p>
-    <BulkFate told={told} />
-    <Breaks {...told} />
-    <BulkWeeks told={told} />
+    <div class="facts">
+      <section aria-labelledby="bulk-price">
+        <h2 id="bulk-price">What each one eaten costs</h2>
+        <BulkCurveChart told={told} />
+        {warmthWords(told).map((words) => (
+          <p>{words}</p>
+        ))}
+        <p class="caution">{STOCK_CAUTION}</p>
+      </section>
+      <BulkFate told={told} />
+      <Breaks {...told} />
+      <BulkWeeks told={told} />
+    </div>
     <Origin {...told} />
   </section>
 );
@@ -89,18 +97,15 @@ const Order = ({ answer, offer, supplier }: BulkTold) => {
   const sent = civilDate(answer.sent);
   const to = paths.newOrderOf({ supplier: supplier.code, sent, packs: new Map([[offer.code, packs]]) });
   return (
-    <>
-      <p class="acts">
-        <a class="button act-here" href={to}>
-          Order {packsWords(packs)}
-        </a>
-        <span>
-          from <a href={paths.supplier(supplier.code)}>{supplier.name}</a>, by {longDay(answer.orderBy)}; here
-          on {longDay(answer.comes)}
-        </span>
-      </p>
-      <p class="caution">{STOCK_CAUTION}</p>
-    </>
+    <p class="acts">
+      <a class="button act-here" href={to}>
+        Order {packsWords(packs)}
+      </a>
+      <span>
+        from <a href={paths.supplier(supplier.code)}>{supplier.name}</a>, by {longDay(answer.orderBy)}; here
+        on {longDay(answer.comes)}
+      </span>
+    </p>
   );
 };
 
@@ -113,7 +118,7 @@ const Breaks = (told: BulkTold) => {
     <section aria-labelledby="bulk-breaks">
       <h2 id="bulk-breaks">The best count at each price</h2>
       <div class="scroller">
-        <table class="bulk-breaks">
+        <table class="bulk-breaks stacks">
           <thead>
             <tr>
               {['A pack costs', 'Best', 'Each one eaten', 'Eaten'].map((head) => (
@@ -128,12 +133,12 @@ const Breaks = (told: BulkTold) => {
                   {money(packCents, currency)}
                   {fromPacks > 1 ? ` from ${packsWords(fromPacks)}` : ''}
                 </th>
-                <td>
+                <td data-label="Best">
                   {point === null ? 'none' : packsWords(point.packs)}
                   {point?.packs === best ? ' (best of all)' : ''}
                 </td>
-                <td>{point === null ? '–' : eatenPrice(point, told)}</td>
-                <td>{point === null ? '–' : manyOf(point.eaten)}</td>
+                <td data-label="Each one eaten">{point === null ? '–' : eatenPrice(point, told)}</td>
+                <td data-label="Eaten">{point === null ? '–' : manyOf(point.eaten)}</td>
               </tr>
             ))}
           </tbody>

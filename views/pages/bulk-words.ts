@@ -115,6 +115,6 @@ export function warmthWords(told: BulkTold): readonly string[] {
     const how = curve.warmerC < 0 ? 'cooler' : 'warmer';
     const best = bestOf(curve);
     const temp = minC === maxC ? `${minC} °C` : `${minC} to ${maxC} °C`;
-    return `In a bin ${Math.abs(curve.warmerC)} degrees ${how} (${temp}) ${packsWords(best.packs)} would be best, at ${eatenPrice(best, told)} for each one eaten; ${manyOf(best.eaten)} would be.`;
+    return `In a bin ${Math.abs(curve.warmerC)} degrees ${how} (${temp}) ${packsWords(best.packs)} would be best, at ${eatenPrice(best, told)} for each one; ${manyOf(best.eaten)} would be eaten.`;
   });
 }
