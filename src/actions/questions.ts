@@ -119,13 +119,14 @@ const coverName = ({ days, replicates, cut, stretchRobust = false, seeksAct = tr
 const binName = ({ bin }: OneBin) => [bin];
 
 /** The order in which wishes were made says nothing; what is supposed may build on what was supposed before. */
-const planName = ({ weeks, wishes, supposed, explained = true }: PlanQuestion) => [
+const planName = ({ weeks, wishes, supposed, explained = true, effort = 'whole' }: PlanQuestion) => [
   weeks,
   wishes
     .map(({ key, wish, amount }) => [key, wish, amount] as const)
     .sort(([a], [b]) => (a < b ? -1 : Number(a > b))),
   supposed,
   explained,
+  effort,
 ];
 
 const answerOf =

@@ -33,7 +33,10 @@ export type Fields = Readonly<Record<string, string | readonly string[]>>;
 
 /** A home with one room and nothing in it. */
 export async function emptyHome(): Promise<Home> {
-  const policy = policyWith({ replicates: 30, actReplicates: 8, stockReplicates: 10, colonyReplicates: 20 });
+  const policy = policyWith({
+    ...{ replicates: 30, actReplicates: 8, stockReplicates: 10, colonyReplicates: 20 },
+    ...{ planReplicates: 10, planJudgeReplicates: 10, planJudgeLeast: 5, planTries: 1 },
+  });
   const room = { ...(await freshContext()), facts: { ...facts, policy } };
   good(await firstRoom(room));
   const app = createApp(room, {

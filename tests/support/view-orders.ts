@@ -36,8 +36,8 @@ const late: ComingOrder = {
   ],
 };
 const onItsDay: ComingOrder = {
-  ...{ code: 'O8', from: 'Grille & Co', kind: 'parcel', sentDay: TODAY + 2, postageCents: 0 },
-  ...{ dueDay: TODAY + 4, day: TODAY + 4 },
+  ...{ code: 'O8', from: 'Grille & Co', kind: 'parcel', sentDay: TODAY - 2, postageCents: 0 },
+  ...{ dueDay: TODAY, day: TODAY },
   lines: [
     { code: 'D12', species: 'acheta', heads: 1000, fromMm: 10.5, toMm: 15, bin: 'B1', packs: 4, cents: 2360 },
   ],

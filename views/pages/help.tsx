@@ -48,6 +48,12 @@ const PAGES: readonly PageWords[] = [
     does: 'Write an order down; say that it came, with its dead and its size, or that it is late.',
   },
   {
+    href: paths.plan,
+    name: 'Plan',
+    asks: 'What do you order, harvest, cull and start in the coming weeks, and why?',
+    does: 'Take a step, insist on it or forbid it; ask what if; nothing is done until you do it.',
+  },
+  {
     href: paths.more,
     name: 'More',
     asks: 'Where is everything else?',

@@ -86,7 +86,7 @@ const lineWords = (
 /** What the delay means: who runs out first, as Sunday's check has it. */
 const Held = ({ firstOut, unit, order, shell }: OrderProps) => (
   <p class="look">
-    {order.day < shell.today ? 'Taken to come any day now. ' : ''}
+    {order.day < shell.today ? 'The check takes it to come any day now. ' : ''}
     {firstOut === null ? 'Nobody runs out before it is here.' : outWords(firstOut, unit)}{' '}
     <a href={paths.sunday}>Sunday’s check</a>
   </p>

@@ -5,11 +5,11 @@ import { PERCENT } from '../../src/husbandry/units.ts';
 import { counted, roundly, sentenceCase } from '../format.ts';
 
 const TENTHS = 10;
-/** '99.5 %', '98 %'; a share that is not whole is never said to be. */
+/** '99.5 %', '98 %', never broken over two lines; a share that is not whole is never said to be. */
 export function shareText(share: number): string {
   const tenths = Math.round(share * PERCENT * TENTHS) / TENTHS;
-  if (tenths === PERCENT && share < 1) return 'over 99.9 %';
-  return `${tenths} %`;
+  if (tenths === PERCENT && share < 1) return 'over 99.9\u00a0%';
+  return `${tenths}\u00a0%`;
 }
 
 /** '12 to 19 missed meals', 'no missed meals'. */

@@ -10,7 +10,7 @@ import { plan } from '../../support/view-plan.ts';
 
 const TWELVE_WEEKS: PlanQuestion = { weeks: 12, wishes: [], supposed: [] };
 const plain = (html: string) =>
-  html.replaceAll('&quot;', '"').replaceAll('&amp;', '&').replaceAll('&#39;', "'");
+  html.replaceAll('\u00a0', ' ').replaceAll('&quot;', '"').replaceAll('&amp;', '&').replaceAll('&#39;', "'");
 
 /** A home whose plan of twelve weeks is the invented one, made of the room as it is. */
 async function plannedHome(change: Partial<PlanAnswer> = {}): Promise<Home> {
@@ -47,7 +47,6 @@ test('a plan that is kept is told at once, with the way to do, pin or forbid eac
   expect(html).toContain('pin=order%3AO2%402026-11-25%3A2');
   expect(html).toContain('forbid=start%3Ahydei%402026-11-23');
   expect(html).not.toContain('forbid=harvest');
-  expect(html).toContain('/orders/new?supplier=S1&sent=2026-11-25&offer.O1=5&offer.O2=2');
   expect(html).toContain('proven to cost no more than 0.8 % above');
   expect(html).not.toContain('data-hx-trigger="load"');
 });

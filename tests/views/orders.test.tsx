@@ -1,0 +1,53 @@
+/** The page of orders says first, in words, what comes and what is late; then what a box means. */
+import { describe, expect, it } from 'vitest';
+import { ordersHeadline } from '../../views/order-words.ts';
+import { OrdersPage } from '../../views/pages/orders.tsx';
+import { TODAY } from '../support/view-fixtures.ts';
+import { nothingOrderedProps, ordersProps } from '../support/view-orders.ts';
+
+const [late, today] = ordersProps.coming;
+const told = (over: Partial<typeof ordersProps>) => ordersHeadline({ ...nothingOrderedProps, ...over });
+const dayOf = (day: number) => ({ ...late!, day });
+
+describe('the first line', () => {
+  it('names what comes first, and what is late', () => {
+    expect(told({})).toBe('Nothing is on its way');
+    expect(told({ coming: [today!] })).toBe('A parcel from Grille & Co comes today');
+    expect(told({ coming: [dayOf(TODAY + 1)] })).toBe('A parcel from Hof Schabenau comes tomorrow');
+    expect(told({ coming: [late!, dayOf(TODAY + 4), dayOf(TODAY + 9)] })).toBe(
+      'A parcel from Hof Schabenau comes on Thursday 26 November, 1 more after it; one is a day late',
+    );
+    expect(told({ coming: [late!] })).toBe('A parcel from Hof Schabenau is a day late');
+    expect(told({ coming: [dayOf(TODAY - 3), late!] })).toBe('2 are late, the longest for 3 days');
+    expect(told({ singles: ordersProps.singles })).toBe(
+      'A delivery of large fruit flies comes on Tuesday 24 November',
+    );
+  });
+});
+
+describe('a box that fell short', () => {
+  const page = (over: Partial<NonNullable<typeof ordersProps.box>>) =>
+    String(OrdersPage({ ...ordersProps, box: { ...ordersProps.box!, ...over } }));
+
+  it('names who cannot wait, what they take tonight, and who still sends in time', () => {
+    const markup = page({});
+    expect(markup).toContain('fell short: the spiderlings cannot wait');
+    expect(markup).toContain('They can take about 140 from Fly cup 7.');
+    expect(markup).toContain('Yes: Hof Schabenau, ordered by Mon 23 Nov, 12:00, is here on Thu 26 Nov');
+    expect(markup).toContain('by 14:30 on Monday 23 November');
+  });
+
+  it('is asked for once the page is there, and can be waited for without script', () => {
+    const markup = page({ answer: null, again: [], act: null });
+    expect(markup).toContain('data-hx-get="/orders/box"');
+    expect(markup).toContain('href="/orders?wait=1#box"');
+  });
+
+  it('may leave everybody able to wait', () => {
+    expect(page({ answer: { ...ordersProps.box!.answer!, short: [] } })).toContain('but everybody can wait');
+  });
+
+  it('tells the hour of a claim only where it is known', () => {
+    expect(page({ claim: { day: TODAY, time: null } })).toContain('by the hour at which it came, today');
+  });
+});
