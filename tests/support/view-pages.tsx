@@ -67,7 +67,14 @@ import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import { offerFormProps, supplierFormProps, supplierProps, suppliersProps } from './view-market.ts';
 import { newOrderProps, nothingOrderedProps, ordersProps } from './view-orders.ts';
-import { planFirstProps, planProps, planWorkingProps, whatIfFirstProps, whatIfProps } from './view-plan.ts';
+import {
+  planFirstProps,
+  plannedWeek,
+  planProps,
+  planWorkingProps,
+  whatIfFirstProps,
+  whatIfProps,
+} from './view-plan.ts';
 import {
   animalFormProps,
   animalProps,
@@ -126,6 +133,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const calm: Shell = { ...themed, demo: false, undo: { ...shell.undo!, calm: true } };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
+    'sunday-planned': markup(<SundayPage {...sundayProps} plan={plannedWeek} shell={own} />),
     'sunday-demo': markup(<SundayPage {...sundayProps} unit="in" shell={themed} />),
     'sunday-empty': markup(
       <SundayPage {...sundayProps} answer={emptyAnswer} names={names} delivery={null} shell={own} />,

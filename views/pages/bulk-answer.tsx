@@ -74,7 +74,7 @@ const Told = (told: BulkTold) => (
       <p>{fateWords(told)}</p>
       <Order {...told} />
     </header>
-    <div class="facts">
+    <div class="bulk-parts">
       <section aria-labelledby="bulk-price">
         <h2 id="bulk-price">What each one eaten costs</h2>
         <BulkCurveChart told={told} />
