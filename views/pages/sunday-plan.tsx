@@ -46,32 +46,18 @@ const Reason = ({ step, told }: StepProps) => {
   return words === '' ? null : <small class="act-reason">{words}</small>;
 };
 
-/** Steps that stand open beside the first. */
-const OPEN_MOST = 2;
-
-const Rest = ({ steps, told }: PlannedWeek) => {
-  if (steps.length === 0) return null;
-  const lines = (some: readonly PlanStep[]) => (
-    <ul class="act-rest">
-      {some.map((step) => (
-        <li>
-          <a href={acceptAt(step.line, told)}>{titleOf(step, told)}</a>
-          <Reason step={step} told={told} />
-        </li>
-      ))}
-    </ul>
+/** The picture of the week stands below: what is less urgent is opened by who wants it. */
+const Rest = ({ steps, told }: PlannedWeek) =>
+  steps.length === 0 ? null : (
+    <details>
+      <summary>Then {counted(steps.length, 'more step')} before Sunday</summary>
+      <ul class="act-rest">
+        {steps.map((step) => (
+          <li>
+            <a href={acceptAt(step.line, told)}>{titleOf(step, told)}</a>
+            <Reason step={step} told={told} />
+          </li>
+        ))}
+      </ul>
+    </details>
   );
-  const later = steps.slice(OPEN_MOST);
-  return (
-    <>
-      <h3>Then</h3>
-      {lines(steps.slice(0, OPEN_MOST))}
-      {later.length === 0 ? null : (
-        <details>
-          <summary>{counted(later.length, 'more step')} before Sunday</summary>
-          {lines(later)}
-        </details>
-      )}
-    </>
-  );
-};
