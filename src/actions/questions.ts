@@ -11,6 +11,7 @@ import {
 } from '../husbandry/colony/index.ts';
 import {
   type BulkAnswer,
+  type BulkNone,
   type BulkQuestion,
   bulkOrder,
   makePlan,
@@ -73,7 +74,7 @@ export interface Answers {
   readonly crash: Found<CrashAnswer>;
   readonly box: BoxAnswer;
   readonly plan: PlanAnswer;
-  readonly bulk: Found<BulkAnswer>;
+  readonly bulk: Found<BulkAnswer | BulkNone>;
 }
 export type Subject = keyof Answers;
 

@@ -13,7 +13,8 @@ import {
   manyOf,
   packsWords,
 } from '../pages/bulk-words.ts';
-import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
+import { bulkTable } from './bulk-table.ts';
+import { Drawing, Numbers } from './figure.tsx';
 import { place } from './ruler.tsx';
 
 type Scale = ScaleLinear<number, number>;
@@ -53,7 +54,7 @@ export const BulkCurveChart = ({ told }: { told: BulkTold }) => {
         <Best told={told} scales={scales} />
       </Drawing>
       <figcaption>{keyWords(told)}</figcaption>
-      <Numbers {...tableOf(told)} />
+      <Numbers {...bulkTable(told)} />
     </figure>
   );
 };
@@ -198,34 +199,4 @@ function keyWords(told: BulkTold): string {
       warmerC < 0 ? `dashed: ${-warmerC} degrees cooler` : `dotted: ${warmerC} degrees warmer`,
     );
   return `What each head that is eaten costs. ${[`Line: as the bin stands, ${here}`, ...others].join('; ')}.`;
-}
-
-function tableOf(told: BulkTold): NumbersTable {
-  const [now, ...others] = told.answer.curves;
-  const priceAt = (curve: BulkCurve, packs: number) => {
-    const point = curve.points.find((each) => each.packs === packs);
-    return point === undefined ? '–' : eatenPrice(point, told);
-  };
-  return {
-    caption: 'What each head that is eaten costs',
-    head: [
-      'Packs',
-      'All, with postage',
-      'Each one eaten',
-      'Each more, of the last pack',
-      ...others.map(({ warmerC }) => (warmerC < 0 ? `${-warmerC} °C cooler` : `${warmerC} °C warmer`)),
-    ],
-    rows: now!.points.map((point) => [
-      `${point.packs}`,
-      money(point.cents, told.currency),
-      eatenPrice(point, told),
-      moreText(point, told),
-      ...others.map((curve) => priceAt(curve, point.packs)),
-    ]),
-  };
-}
-
-function moreText({ centsPerMoreEaten }: BulkPoint, { currency }: BulkTold): string {
-  if (centsPerMoreEaten === null) return 'feeds nobody';
-  return centsPerMoreEaten < 0 ? 'cheaper in all' : headPrice(centsPerMoreEaten, currency);
 }

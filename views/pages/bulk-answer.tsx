@@ -4,7 +4,7 @@ import { STOCK_CAUTION } from '../cautions.ts';
 import { BulkCurveChart } from '../charts/bulk-curve.tsx';
 import { BulkFate } from '../charts/bulk-fate.tsx';
 import { BulkWeeks } from '../charts/bulk-weeks.tsx';
-import { longDay, money, sentenceCase } from '../format.ts';
+import { longDay, money } from '../format.ts';
 import { preyName } from '../names.ts';
 import { Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
@@ -16,8 +16,10 @@ import {
   eatenPrice,
   fateWords,
   lastPackWords,
+  leastWords,
   manyOf,
   moreWords,
+  nearWords,
   packsWords,
   warmthWords,
 } from './bulk-words.ts';
@@ -71,7 +73,7 @@ const Told = (told: BulkTold) => (
     <header class="page-head">
       <h1>{bulkHeadline(told)}</h1>
       <p class="lede">{moreWords(told)}</p>
-      <p>{fateWords(told)}</p>
+      <p>{[fateWords(told), nearWords(told), leastWords(told)].join(' ').trim()}</p>
       <Order {...told} />
     </header>
     <div class="bulk-parts">
@@ -156,19 +158,21 @@ const LastPack = (told: BulkTold) => {
 
 const Origin = (told: BulkTold) => {
   const { offer, names, sources, weeks } = told;
-  const prey = sentenceCase(preyName(names.species, offer.species));
+  const prey = preyName(names.species, offer.species);
   const { heads, packs } = bestOf(curveNow(told));
   return (
     <section aria-labelledby="bulk-sources">
       <h2 id="bulk-sources">Where the numbers come from</h2>
       <p>
-        {packsWords(packs)} of {offer.packHeads} are counted as {manyOf(heads)} that live: some die on the
+        Of {packsWords(packs)} of {offer.packHeads}, {manyOf(heads)} are counted as alive: some die on the
         way, some are packed over the count. They join what is here already, grow at the warmth of the bin
-        they go to, and are eaten as the plan feeds for {weeks} weeks, with no other order. All are means, and
-        day by day somewhat fewer are eaten: up to a seventh in rooms tried.
+        they go to, and are eaten as the plan feeds for {weeks} weeks, with no other order. Who dies of age or
+        finds no room has died uneaten. All are means, and day by day somewhat fewer are eaten: up to a
+        seventh in rooms tried.
       </p>
       <p>
-        <a href={paths.prey(offer.species)}>{prey}: how they grow and die</a>, and{' '}
+        <a href={paths.methodOn('bulk')}>How it is worked out</a>,{' '}
+        <a href={paths.prey(offer.species)}>how {prey} grow and die</a>, and{' '}
         <a href={paths.methodOn('senders')}>what a supplier’s boxes teach</a>.
       </p>
       <Sources sources={sources} />

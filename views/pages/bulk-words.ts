@@ -1,6 +1,6 @@
 /** A bulk order in words: the best count, what it comes to, what more packs and another warmth would change. */
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { Offer, Supplier } from '../../src/husbandry/orders/index.ts';
+import { type Offer, packCents, type Supplier } from '../../src/husbandry/orders/index.ts';
 import type { BulkAnswer, BulkCurve, BulkPoint } from '../../src/husbandry/plan/index.ts';
 import { counted, headPrice, type LengthUnit, listed, money, roundly } from '../format.ts';
 import { type Names, preyName } from '../names.ts';
@@ -54,16 +54,38 @@ export function moreWords(told: BulkTold): string {
       ? 'More than that could be of no use.'
       : `It gets cheaper up to there; more than ${packsWords(best)} could be of no use.`;
   const lost = lostWords(other);
-  const end = lost === '' ? '' : `, and ${lost}`;
+  const end = lost.length > 1 ? `; ${listed(lost)}` : lost.map((words) => `, and ${words}`).join('');
   return `With ${packsWords(other.packs)} it would be ${eatenPrice(other, told)}${end}.`;
 }
 
-function lostWords({ died, outgrown }: BulkPoint): string {
-  const lost = [
-    ...(roundly(died) > 0 ? [`${manyOf(died)} would die uneaten`] : []),
-    ...(roundly(outgrown) > 0 ? [`${manyOf(outgrown)} would outgrow everybody here`] : []),
-  ];
-  return listed(lost);
+const lostWords = ({ died, outgrown }: BulkPoint): readonly string[] => [
+  ...(roundly(died) > 0 ? [`${manyOf(died)} would die uneaten`] : []),
+  ...(roundly(outgrown) > 0 ? [`${manyOf(outgrown)} would outgrow everybody here`] : []),
+];
+
+/** Within this of the best price, others are as good. */
+const NEAR = 1.03;
+
+/** '3 packs are hardly dearer: 140 more would be eaten, at €0.032 for each of all.' Empty where it does. */
+export function nearWords(told: BulkTold): string {
+  const curve = curveNow(told);
+  const best = bestOf(curve);
+  const near = curve.points.filter(
+    ({ packs, centsPerEaten }) =>
+      packs > best.packs && centsPerEaten !== null && centsPerEaten <= NEAR * (best.centsPerEaten ?? 0),
+  );
+  const last = near.at(-1);
+  if (last === undefined || roundly(last.eaten - best.eaten) < 1) return '';
+  return `${packsWords(last.packs)} are hardly dearer: ${manyOf(last.eaten - best.eaten)} more would be eaten, at ${eatenPrice(last, told)} for each of all.`;
+}
+
+/** 'Grille & Co sends nothing under €10.00 of goods: 2 packs at least.' Empty where one pack is sent. */
+export function leastWords(told: BulkTold): string {
+  const { supplier, currency } = told;
+  const least = curveNow(told).points[0]?.packs ?? 1;
+  return least < 2
+    ? ''
+    : `${supplier.name} sends nothing under ${money(supplier.minimumCents, currency)} of goods: ${packsWords(least)} at least.`;
 }
 
 /** 'The 4 packs cost €18.40 with postage, bring about 400 alive …' */
@@ -78,7 +100,8 @@ export function fateWords(told: BulkTold): string {
   ];
   const verb = best.packs === 1 ? 'costs' : 'cost';
   const bring = best.packs === 1 ? 'brings' : 'bring';
-  return `${packsWords(best.packs)} ${verb} ${money(cents, told.currency)}, postage in it, and ${bring} about ${manyOf(heads)} alive: ${listed(fates)}.`;
+  const postage = cents > best.packs * packCents(told.offer, best.packs) ? ', postage in it,' : '';
+  return `${packsWords(best.packs)} ${verb} ${money(cents, told.currency)}${postage} and ${bring} about ${manyOf(heads)} alive: ${listed(fates)}.`;
 }
 
 /** 'Pack 4 feeds 72 more, at €0.061 each. Pack 5 would feed 20 more, at €0.35 each.' */

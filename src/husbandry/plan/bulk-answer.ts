@@ -45,6 +45,9 @@ export interface BulkWeek {
   readonly bands: readonly { readonly fromMm: Mm; readonly toMm: Mm; readonly heads: number }[];
 }
 
+/** Why no count can be named: no such offer, nothing comes within the weeks, nobody eats of it, or too few for an order. */
+export type BulkNone = 'unknown' | 'cannot come' | 'nobody eats' | 'under minimum';
+
 export interface BulkAnswer {
   readonly revision: number;
   readonly day: DayNumber;

@@ -2,21 +2,25 @@
  * How many the box should hold: for one offer, what an item that is really eaten costs against the packs ordered, what
  * outgrows everybody and what dies, what the last pack's heads cost, and how warmth moves it all.
  */
+import { dispatchesOf, noMarket, type Offer } from '../orders/index.ts';
 import { binClimate, climateAt } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { TempC } from '../units.ts';
-import type { BulkAnswer, BulkCurve, BulkPoint, BulkQuestion } from './bulk-answer.ts';
+import type { Period } from './answer.ts';
+import type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion } from './bulk-answer.ts';
 import { type Line, lineOf, pointsOf, weeksOf } from './bulk-point.ts';
 import { layOut } from './lay-out.ts';
+import { periodFrom, periodsOf } from './periods.ts';
 
-/** Null where the offer cannot come within the weeks or cannot be sent alone, or where nobody could eat of it. */
-export function bulkOrder(snapshot: Snapshot, question: BulkQuestion): BulkAnswer | null {
+export function bulkOrder(snapshot: Snapshot, question: BulkQuestion): BulkAnswer | BulkNone {
   const by = snapshot.facts.policy.moveByC.value;
-  const now = curveAt(snapshot, question, 0);
   const offer = snapshot.market?.offers.find(({ code }) => code === question.offer);
-  const of = now?.line.laid.parcels[now.line.i];
-  if (!now || !offer || !of) return null;
-  const others = [-by, by].flatMap((degrees) => curveAt(snapshot, question, degrees)?.curve ?? []);
+  if (!offer) return 'unknown';
+  const { line, curve } = curveAt(snapshot, question, 0);
+  const of = line?.laid.parcels[line.i];
+  if (!line || !of) return canCome(snapshot, offer, question) ? 'nobody eats' : 'cannot come';
+  if (!curve) return 'under minimum';
+  const others = [-by, by].flatMap((degrees) => curveAt(snapshot, question, degrees).curve ?? []);
   const { orderBy, sent, comes } = of;
   return {
     revision: snapshot.revision,
@@ -26,13 +30,13 @@ export function bulkOrder(snapshot: Snapshot, question: BulkQuestion): BulkAnswe
     sent,
     comes,
     packHeads: offer.packHeads,
-    curves: [now.curve, ...others],
+    curves: [curve, ...others],
     breaks: offer.prices.map(({ fromPacks, packCents }, b) => {
       const next = offer.prices[b + 1]?.fromPacks ?? Number.POSITIVE_INFINITY;
-      const within = now.curve.points.filter(({ packs }) => packs >= fromPacks && packs < next);
+      const within = curve.points.filter(({ packs }) => packs >= fromPacks && packs < next);
       return { fromPacks, packCents, best: cheapestOf(within) };
     }),
-    weeks: weeksOf(now.line, now.curve.best),
+    weeks: weeksOf(line, curve.best),
   };
 }
 
@@ -42,22 +46,35 @@ const cheapestOf = (points: readonly BulkPoint[]): BulkPoint | null =>
     .sort((a, b) => (a.centsPerEaten as number) - (b.centsPerEaten as number) || a.packs - b.packs)[0] ??
   null;
 
-interface Curved {
-  readonly curve: BulkCurve;
-  readonly line: Line;
+/** Whether a parcel of its supplier comes within the weeks. */
+function canCome(
+  { market = noMarket, today }: Snapshot,
+  { supplier }: Offer,
+  { weeks }: BulkQuestion,
+): boolean {
+  const sender = market.suppliers.find(({ code }) => code === supplier);
+  const periods = periodsOf({ today, weeks, market });
+  const { from, days } = periods[periods.length - 1] as Period;
+  const sent = sender ? dispatchesOf(sender, { from: today, to: from + days }, market.weather) : [];
+  return sent.some(({ comes }) => periodFrom(periods, comes) >= 0);
 }
 
-function curveAt(snapshot: Snapshot, { offer, weeks }: BulkQuestion, warmerC: TempC): Curved | null {
+interface Curved {
+  /** Null where no parcel has it for anybody; its curve is null where none is large enough to be sent. */
+  readonly line: Line | null;
+  readonly curve: BulkCurve | null;
+}
+
+function curveAt(snapshot: Snapshot, { offer, weeks }: BulkQuestion, warmerC: TempC): Curved {
   const room = warmed(snapshot, offer, warmerC);
   const laid = layOut(room, { weeks, wishes: [], supposed: [] });
   const line = lineOf(laid, offer);
-  if (!line) return null;
-  const points = pointsOf(line);
+  const points = line ? pointsOf(line) : [];
   const best = cheapestOf(points);
-  if (!best) return null;
+  if (!line || !best) return { line, curve: null };
   const climate = laid.places[line.pack.place]?.climate;
   const tempC = climate?.on(snapshot.today) ?? { minC: 0, maxC: 0 };
-  return { curve: { warmerC, tempC, points, best: best.packs }, line };
+  return { line, curve: { warmerC, tempC, points, best: best.packs } };
 }
 
 /** The bins its prey goes to, some degrees warmer; where there are none yet, one in the first room. */

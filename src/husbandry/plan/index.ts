@@ -12,7 +12,7 @@ export type {
   Whole,
   Wish,
 } from './answer.ts';
-export type { BulkAnswer, BulkCurve, BulkPoint, BulkQuestion, BulkWeek } from './bulk-answer.ts';
+export type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion, BulkWeek } from './bulk-answer.ts';
 export { bulkOrder } from './bulk-order.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
