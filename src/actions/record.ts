@@ -43,14 +43,33 @@ export function fedFrom(record: AnimalRecord, { today, waitAfterMoultDays }: Rea
     lastTaken: meals[0] ?? null,
     lastMoult: moult === undefined ? null : { earliest: moult[0], found: moult[1] },
     premoultSeen: premoultSince(record, today),
-    intervalsOnRecord: meals
-      .slice(1)
-      .map((day, at) => meals[at]! - day)
-      .reverse(),
+    intervalsOnRecord: plainIntervals(meals, offers, record.moults),
     offersOnRecord: telling.length,
     takenOnRecord: telling.filter(accepted).length,
     refusalsInRow: refusalsInRow(offers, moult?.[1] ?? null),
   };
+}
+
+/**
+ * Days between meals, oldest first, where the animal was free to eat: a refusal or a moult between two meals is
+ * counted by acceptance and by the wait after a moult already.
+ */
+function plainIntervals(
+  meals: readonly DayNumber[],
+  offers: readonly Offer[],
+  moults: AnimalRecord['moults'],
+): number[] {
+  const refused = offers.filter(({ outcome }) => outcome === 'refused').map(({ day }) => day);
+  return meals
+    .slice(1)
+    .map((from, at) => ({ from, to: meals[at]! }))
+    .filter(
+      ({ from, to }) =>
+        !refused.some((day) => from < day && day < to) &&
+        !moults.some(([earliest, found]) => earliest < to && from < found),
+    )
+    .map(({ from, to }) => to - from)
+    .reverse();
 }
 
 /** Evenings refused since prey was last taken or a moult was found; what waits for an outcome is passed over. */

@@ -10,9 +10,8 @@ export interface PlanPolicy {
   /** Price of a meal missed, in times the middle price of an item; of an item late for a week, in times its own. */
   readonly planMissedTimes: ByUrgency;
   readonly planLateTimes: Sourced;
-  /** Price of an item given killed first, cut, or beyond a share cap, in times the cheapest item's. */
+  /** Price of an item given killed first, or beyond a share cap, in times the cheapest item's. */
   readonly planKilledTimes: Sourced;
-  readonly planCutTimes: Sourced;
   readonly planCapTimes: Sourced;
   /** Price of an item by which stock that stands ready falls short for a week. */
   readonly planReadyTimes: Sourced;
@@ -48,6 +47,9 @@ export interface PlanPolicy {
   /** Neighbours of a plan that are tried. */
   readonly planNeighbours: Sourced;
   readonly planQuickTrials: Sourced;
+  /** Fates every plan is lived through in while it is searched for, and slices of a lot in them. */
+  readonly planFates: Sourced;
+  readonly planFateSlices: Sourced;
   /** The keeper's minutes for a parcel, a walk to the shop, a harvest and a cup. */
   readonly planParcelMinutes: Sourced;
   readonly planShopMinutes: Sourced;

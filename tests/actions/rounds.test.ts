@@ -104,6 +104,22 @@ test('intervals are the days between accepted meals, oldest first', async () => 
   expect((await animal(room, 'A1')).intervalsOnRecord).toEqual([7, 9, 6]);
 });
 
+test('an interval with a refusal between two meals teaches nothing of how often an animal eats', async () => {
+  const room = await furnished();
+  for (const days of [7, 9]) {
+    good(await recordEvening(room, { rows: [offering('A1')] }));
+    room.pass(days);
+  }
+  good(await recordEvening(room, { rows: [offering('A1')] }));
+  room.pass(1);
+  good(await recordMorning(room, { exceptions: [{ animal: 'A1', outcome: 'refused' }] }));
+  for (const days of [6, 5]) {
+    good(await recordEvening(room, { rows: [offering('A1')] }));
+    room.pass(days);
+  }
+  expect((await animal(room, 'A1')).intervalsOnRecord).toEqual([7, 6]);
+});
+
 test('an evening written down late sorts by its own day', async () => {
   const room = await furnished();
   room.pass(10);

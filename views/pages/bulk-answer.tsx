@@ -7,6 +7,7 @@ import { BulkWeeks } from '../charts/bulk-weeks.tsx';
 import { longDay, money } from '../format.ts';
 import { preyName } from '../names.ts';
 import { Sources } from '../partials/sources.tsx';
+import { NoAnswer, WorkingOut } from '../partials/worked-out.tsx';
 import { paths } from '../paths.ts';
 import {
   type BulkTold,
@@ -30,46 +31,32 @@ export type BulkShown =
   | { readonly state: 'none'; readonly sentence: string; readonly again: string }
   | { readonly state: 'told'; readonly told: BulkTold };
 
+const LOOK = 'bulk-answer';
+
 export const BulkAnswerPart = ({ shown }: { shown: BulkShown }) => {
-  if (shown.state === 'working') return <Working {...shown} />;
-  if (shown.state === 'none') return <NoAnswer {...shown} />;
-  return <Told {...shown.told} />;
+  if (shown.state === 'working')
+    return (
+      <WorkingOut
+        {...shown}
+        look={LOOK}
+        words="Boxes of every size are lived through, week by week. It takes some seconds."
+      />
+    );
+  if (shown.state === 'told') return <Told {...shown.told} />;
+  const { sentence, again } = shown;
+  const label = again === paths.suppliers ? 'To the suppliers' : 'Ask again';
+  return (
+    <NoAnswer
+      look={LOOK}
+      title="No count of packs can be named"
+      sentence={sentence}
+      to={{ href: again, label }}
+    />
+  );
 };
 
-const Working = ({ answerAt, waitAt }: { answerAt: string; waitAt: string }) => (
-  <section
-    class="bulk-answer"
-    aria-live="polite"
-    data-hx-get={answerAt}
-    data-hx-trigger="load"
-    data-hx-swap="outerHTML"
-  >
-    <h1>Working it out …</h1>
-    <p class="lede">Boxes of every size are lived through, week by week. It takes some seconds.</p>
-    <p class="acts">
-      <a class="button quiet" href={waitAt}>
-        Wait for it
-      </a>
-    </p>
-  </section>
-);
-
-const NoAnswer = ({ sentence, again }: { sentence: string; again: string }) => (
-  <section class="bulk-answer">
-    <h1>No count of packs can be named</h1>
-    <p class="look" role="alert">
-      {sentence}
-    </p>
-    <p class="acts">
-      <a class="button quiet" href={again}>
-        {again === paths.suppliers ? 'To the suppliers' : 'Ask again'}
-      </a>
-    </p>
-  </section>
-);
-
 const Told = (told: BulkTold) => (
-  <section class="bulk-answer">
+  <section class={LOOK}>
     <header class="page-head">
       <h1>{bulkHeadline(told)}</h1>
       <p class="lede">{moreWords(told)}</p>

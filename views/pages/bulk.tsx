@@ -73,7 +73,6 @@ const Question = ({ entry, offers, suppliers, names, unit, answer }: BulkProps) 
           entry={entry}
           name="weeks"
           label="Weeks looked ahead"
-          type="number"
           hint="4 to 26: what is eaten within them counts."
         />
         <button type="submit">Work it out</button>

@@ -1,7 +1,8 @@
 /** What becomes of a box of so many packs that is ordered alone: eaten, dead, outgrown or left, and what it costs. */
 import type { BulkPoint, BulkWeek } from './bulk-answer.ts';
 import type { LaidOut } from './lay-out.ts';
-import { flowsOf, type Living, livingOf } from './living.ts';
+import { flowsOf } from './lived.ts';
+import { type Living, livingOf } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanPlace } from './problem.ts';
 import type { Decisions } from './proposal.ts';

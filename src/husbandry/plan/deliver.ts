@@ -27,7 +27,8 @@ export function withPlan({ snapshot, ...laid }: LaidOut, decided: Decisions, mad
   );
   const flies = laid.starts.flatMap((start, i) => {
     const cups = decided.cups[i] ?? 0;
-    return cups > 0 ? hatching(made, { laid, start, cups, today: snapshot.today }) : [];
+    const key = laid.problem.starts[i]?.key as string;
+    return cups > 0 ? hatching(made, { laid, key, start, cups, today: snapshot.today }) : [];
   });
   const fresh = laid.places
     .filter(({ bins, into }) => bins.length === 0 && into === null)
@@ -75,6 +76,7 @@ function deliveryOf({ key, of, offer, into, packs, snapshot }: Delivering): Expe
 
 interface Hatching {
   readonly laid: Pick<LaidOut, 'places'>;
+  readonly key: string;
   readonly start: LaidOut['starts'][number];
   readonly cups: number;
   readonly today: number;
@@ -83,7 +85,7 @@ interface Hatching {
 const NOTHING_UNKNOWN: Sender = { lossShare: 0, overCountShare: 0, lateChance: 0 };
 
 /** Flies of cups that are not started yet, as they come out: twice a week. */
-function hatching(made: Made, { laid, start, cups, today }: Hatching): ExpectedDelivery[] {
+function hatching(made: Made, { laid, key, start, cups, today }: Hatching): ExpectedDelivery[] {
   const place = laid.places[start.place] as Place;
   const mm = place.chain.species.adultLengthMm.value;
   const span = Math.floor(DAYS_PER_WEEK / 2);
@@ -92,7 +94,7 @@ function hatching(made: Made, { laid, start, cups, today }: Hatching): ExpectedD
     const flies = start.flies.subarray(since, since + span).reduce((a, b) => a + b, 0) * cups;
     const day = start.day + since;
     if (flies < 1 || day <= today) return [];
-    const name = `start:${start.species}@${start.day}+${since} ${cups}`;
+    const name = `${key}+${since} ${cups}`;
     return [
       once(made, name, () => ({
         code: name,

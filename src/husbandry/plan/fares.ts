@@ -12,7 +12,7 @@ export interface Served {
   readonly nodes: Nodes;
 }
 
-export type Preparation = 'alive' | 'killed' | 'cut';
+export type Preparation = 'alive' | 'killed';
 
 export interface PreparedFare extends Fare {
   readonly how: Preparation;
@@ -31,17 +31,12 @@ export function faresOf(
     if (!window || !prey || (place.role === 'frozen' && !takesDead(group.rule))) return [];
     return nodes.all.flatMap((node, n): PreparedFare[] => {
       if (node.kind === 'unfed' || (node.kind === 'adult' && !isEaten(place))) return [];
-      const fit = fitOf(group, { window, node, least: policy.planBandShare.value });
+      const fit = fitOf({ window, node, least: policy.planBandShare.value });
       if (!fit) return [];
       const [few, many] = group.rule.mealItems.value;
-      const most = fit.how === 'cut' ? group.rule.portions.value : (few + many) / 2;
+      const most = (few + many) / 2;
       const worth = itemsWorth(fit.mm, window.idealMm, policy.smallerItemsMost.value);
-      const times =
-        fit.how === 'killed'
-          ? policy.planKilledTimes.value
-          : fit.how === 'cut'
-            ? policy.planCutTimes.value
-            : 0;
+      const times = fit.how === 'killed' ? policy.planKilledTimes.value : 0;
       return [
         {
           place: p,
@@ -72,13 +67,12 @@ interface Fitting {
   readonly least: number;
 }
 
-/** Alive where enough of the node lies within; else killed first; else cut. */
-function fitOf({ rule }: DemandGroup, { window, node, least }: Fitting): Fit | null {
+/** Alive where enough of the node lies within; else killed first. Cutting helps out, and is not planned for. */
+function fitOf({ window, node, least }: Fitting): Fit | null {
   const { minMm, liveMaxMm, maxMm } = window;
   const ways: readonly (readonly [Preparation, number, number])[] = [
     ['alive', minMm, liveMaxMm],
     ['killed', minMm, maxMm],
-    ['cut', maxMm, rule.portions.value > 1 ? maxMm * Math.cbrt(rule.portions.value) : maxMm],
   ];
   for (const [how, low, high] of ways) {
     const mm = middleWithin(node, { low, high, least });

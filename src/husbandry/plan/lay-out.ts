@@ -110,7 +110,10 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   };
 }
 
-/** The same problem with stock that stands ready with this chance. */
+/** Odds of a chance: what a miss costs over what a head too many costs, where that chance of having enough is best (newsvendor). */
+const oddsOf = (chance: number): number => chance / (1 - chance);
+
+/** The same problem with stock that stands ready with this chance, and misses priced so that it is worth it. */
 export function withReady(laid: LaidOut, level: number): PlanProblem {
   const { snapshot, eating, problem, itemCents, parcels } = laid;
   const { policy } = snapshot.facts;
@@ -126,7 +129,9 @@ export function withReady(laid: LaidOut, level: number): PlanProblem {
     leadDays: leads.length > 0 ? Math.min(...leads) : 0,
     readyCents: itemCents.map((cents) => cents * policy.planReadyTimes.value),
   });
-  return { ...problem, pools };
+  const times = oddsOf(level) / oddsOf(policy.planSafetyLevels.value[0] as number);
+  const eaters = problem.eaters.map((eater) => ({ ...eater, missedCents: eater.missedCents * times }));
+  return { ...problem, eaters, pools };
 }
 
 /** Bands of each place's species, cut where windows of the groups begin and end; one set a species. */

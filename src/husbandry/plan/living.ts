@@ -1,13 +1,12 @@
 /**
- * A plan's decisions lived through period by period by a fixed policy, without a solver: who eats what, what is left,
- * and what it costs in the programme's own prices. Laid out in flat arrays, since a search asks it thousands of times.
+ * A plan's problem laid out to be lived through period by period by a fixed policy, without a solver: fragile groups
+ * first, each from what is nearest to outgrowing it. Flat arrays, since a search asks it thousands of times.
  */
 import type { Row } from '../../maths/linear-programme.ts';
-import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
-import type { Decisions, Flows } from './proposal.ts';
 
-type Sparse = Pick<Row, 'columns' | 'factors'>;
+/** Who passes on into a node, and which share of them. */
+export type PassedOn = Pick<Row, 'columns' | 'factors'>;
 
 export interface Living {
   readonly problem: PlanProblem;
@@ -17,7 +16,7 @@ export interface Living {
   /** Heads that come whatever is decided, at [period * nodes + node]. */
   readonly comes: Float64Array;
   /** By period and node, who passes on into it from the period before. */
-  readonly passes: readonly (readonly Sparse[])[];
+  readonly passes: readonly (readonly PassedOn[])[];
   readonly eaters: readonly EaterLaid[];
   /** In the order in which they eat. */
   readonly order: readonly number[];
@@ -29,7 +28,7 @@ export interface Living {
   readonly left: Float64Array;
 }
 
-interface EaterLaid {
+export interface EaterLaid {
   /** Its fare, best first. */
   readonly fare: Int32Array;
   readonly node: Int32Array;
@@ -83,10 +82,10 @@ export function livingOf(problem: PlanProblem): Living {
 /** Fragile first, then those with least fare. */
 const rankOf = ({ urgency, fare }: PlanEater): number => RANK[urgency] + fare.length / (fare.length + 1);
 
-function passesOf({ places, periods }: PlanProblem, first: readonly number[]): Sparse[][] {
-  const known = new Map<unknown, Sparse[]>();
+function passesOf({ places, periods }: PlanProblem, first: readonly number[]): PassedOn[][] {
+  const known = new Map<unknown, PassedOn[]>();
   return Array.from({ length: periods }, (_, t) =>
-    places.flatMap((place, p): Sparse[] => {
+    places.flatMap((place, p): PassedOn[] => {
       const pass = place.passes[t - 1];
       if (!pass) return Array.from({ length: place.nodes }, () => ({ columns: [], factors: [] }));
       const made = known.get(pass) ?? sparseOf(pass, first[p] as number);
@@ -96,7 +95,7 @@ function passesOf({ places, periods }: PlanProblem, first: readonly number[]): S
   );
 }
 
-const sparseOf = (pass: readonly Float64Array[], offset: number): Sparse[] =>
+const sparseOf = (pass: readonly Float64Array[], offset: number): PassedOn[] =>
   pass.map((row) => {
     const columns = [...row.keys()].filter((from) => (row[from] as number) > 0);
     return {
@@ -123,180 +122,4 @@ function eaterLaid(
     cap: Int32Array.from(sorted, ({ cap }) => cap),
     capRoom: new Float64Array(caps.length),
   };
-}
-
-/** Where flows are noted, for those who want them. */
-interface Noted {
-  readonly use: Float64Array[][];
-  readonly late: Float64Array[];
-  readonly missed: Float64Array[];
-}
-
-/** What decisions cost, in the programme's prices. */
-export const costOfPlan = (living: Living, decided: Decisions): number =>
-  decisionsCost(living.problem, decided) + lived(living, decided, null);
-
-/** Flows of decisions. */
-export function flowsOf(living: Living, decided: Decisions): Flows {
-  const { eaters, periods, places } = living.problem;
-  const noted: Noted = {
-    use: eaters.map(({ fare }) => Array.from({ length: periods }, () => new Float64Array(fare.length))),
-    late: eaters.map(() => new Float64Array(periods)),
-    missed: eaters.map(() => new Float64Array(periods)),
-  };
-  lived(living, decided, noted);
-  const left = places.map(({ nodes }, p) =>
-    Array.from({ length: periods }, (_, t) => {
-      const from = t * living.nodes + (living.first[p] as number);
-      return living.left.slice(from, from + nodes);
-    }),
-  );
-  return { ...noted, left };
-}
-
-/** Lives decisions through; returns what is beside their own price: late, missed, kept, not ready; less what is left. */
-function lived(living: Living, decided: Decisions, noted: Noted | null): number {
-  const { problem, nodes, there, left } = living;
-  const late = new Float64Array(problem.eaters.length);
-  let cents = 0;
-  for (let t = 0; t < problem.periods; t++) {
-    arrive(living, decided, t);
-    for (const e of living.order) cents += feed(living, { e, t, late, noted });
-    makeRoom(living);
-    left.set(there, t * nodes);
-    cents += standingCents(living, t);
-  }
-  return cents - endCents(living);
-}
-
-/** Heads of every node before anybody eats. */
-function arrive(
-  { problem, nodes, comes, passes, there, left, first }: Living,
-  decided: Decisions,
-  t: number,
-): void {
-  const rows = passes[t] as readonly Sparse[];
-  const before = (t - 1) * nodes;
-  for (let n = 0; n < nodes; n++) {
-    let heads = comes[t * nodes + n] as number;
-    const { columns, factors } = rows[n] as Sparse;
-    for (let k = 0; k < columns.length; k++)
-      heads += (factors[k] as number) * (left[before + (columns[k] as number)] as number);
-    there[n] = heads;
-  }
-  const add = (place: number, heads: ArrayLike<number> | undefined, times: number): void => {
-    if (times <= 0 || !heads) return;
-    const offset = first[place] as number;
-    for (let n = 0; n < heads.length; n++)
-      there[offset + n] = (there[offset + n] as number) + times * (heads[n] as number);
-  };
-  for (let i = 0; i < problem.parcels.length; i++) {
-    const { period, packs } = problem.parcels[i] as PlanProblem['parcels'][number];
-    if (period !== t) continue;
-    for (let j = 0; j < packs.length; j++)
-      add(packs[j]?.place as number, packs[j]?.brings, decided.packs[i]?.[j] ?? 0);
-  }
-  for (let i = 0; i < problem.starts.length; i++)
-    add(problem.starts[i]?.place as number, problem.starts[i]?.brings[t], decided.cups[i] ?? 0);
-}
-
-interface Feeding {
-  readonly e: number;
-  readonly t: number;
-  /** Items that wait, by eater. */
-  readonly late: Float64Array;
-  readonly noted: Noted | null;
-}
-
-/** Feeds one eater and returns what that costs beside the prey; caps on shares hold in a first round and are priced in a second. */
-function feed({ problem, eaters, there }: Living, { e, t, late, noted }: Feeding): number {
-  const eater = problem.eaters[e] as PlanEater;
-  const { fare, node, items, cents, cap, capRoom } = eaters[e] as EaterLaid;
-  const wanted = eater.wanted[t] as number;
-  let wants = wanted + (late[e] as number);
-  let cost = 0;
-  for (let c = 0; c < capRoom.length; c++) capRoom[c] = (eater.caps[c]?.share ?? 1) * wanted;
-  for (let round = capRoom.length > 0 ? 0 : 1; round < 2; round++) {
-    for (let k = 0; k < node.length && wants > 0; k++) {
-      const heads = there[node[k] as number] as number;
-      if (heads <= 0) continue;
-      const of = cap[k] as number;
-      const most = round === 0 && of >= 0 ? Math.min(wants, capRoom[of] as number) : wants;
-      if (most <= 0) continue;
-      const taken = Math.min(heads, most / (items[k] as number));
-      there[node[k] as number] = heads - taken;
-      const eaten = taken * (items[k] as number);
-      wants -= eaten;
-      cost += taken * (cents[k] as number);
-      if (of >= 0) capRoom[of] = (capRoom[of] as number) - eaten;
-      if (noted) {
-        const use = noted.use[e]?.[t] as Float64Array;
-        use[fare[k] as number] = (use[fare[k] as number] as number) + taken;
-      }
-    }
-  }
-  for (let c = 0; c < capRoom.length; c++)
-    cost += Math.max(0, -(capRoom[c] as number)) * (eater.caps[c]?.cents ?? 0);
-  wants = Math.max(0, wants);
-  const waits = Math.min(wants, eater.lateMost[t] as number);
-  late[e] = waits;
-  if (noted) {
-    (noted.late[e] as Float64Array)[t] = waits;
-    (noted.missed[e] as Float64Array)[t] = wants - waits;
-  }
-  return cost + waits * eater.lateCents + (wants - waits) * eater.missedCents;
-}
-
-/** What finds no room goes, of every size alike. */
-function makeRoom({ problem, there, first }: Living): void {
-  problem.places.forEach(({ room, nodes }, p) => {
-    if (!room) return;
-    const from = first[p] as number;
-    let load = 0;
-    for (let n = 0; n < nodes; n++) load += (there[from + n] as number) * (room.footprint[n] as number);
-    if (load <= room.most) return;
-    for (let n = 0; n < nodes; n++) there[from + n] = ((there[from + n] as number) * room.most) / load;
-  });
-}
-
-/** Price of keeping what is left, of breeders missing, and of what is not ready. */
-function standingCents({ problem, nodes, there, first, keepCents, pools }: Living, t: number): number {
-  let cents = 0;
-  for (let n = 0; n < nodes; n++) cents += (there[n] as number) * (keepCents[n] as number);
-  problem.places.forEach(({ floor, nodes: own }, p) => {
-    if (!floor) return;
-    let kept = 0;
-    for (let n = 0; n < own; n++)
-      kept += (there[(first[p] as number) + n] as number) * (floor.counts[n] as number);
-    cents += floor.cents * Math.max(0, floor.least - kept);
-  });
-  for (let k = 0; k < pools.length; k++) {
-    const { node, items } = pools[k] as Living['pools'][number];
-    const pool = problem.pools[k] as PlanProblem['pools'][number];
-    const least = pool.least[t] as number;
-    if (least <= 0) continue;
-    let ready = 0;
-    for (let i = 0; i < node.length; i++)
-      ready += (items[i] as number) * (there[node[i] as number] as number);
-    cents += pool.cents * Math.max(0, least - ready);
-  }
-  return cents;
-}
-
-/** What is left at the end, handed to those who will want it, the dearest first. */
-function endCents({ problem, eaters, there, endOrder }: Living): number {
-  let value = 0;
-  for (const e of endOrder) {
-    const { endWanted, endCents: each } = problem.eaters[e] as PlanEater;
-    const { node, items } = eaters[e] as EaterLaid;
-    let wants = endWanted;
-    for (let k = 0; k < node.length && wants > 0 && each > 0; k++) {
-      const heads = there[node[k] as number] as number;
-      const taken = Math.min(heads, wants / (items[k] as number));
-      there[node[k] as number] = heads - taken;
-      wants -= taken * (items[k] as number);
-      value += each * (items[k] as number) * taken;
-    }
-  }
-  return value;
 }

@@ -4,6 +4,8 @@ import type { Snapshot } from '../snapshot.ts';
 import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
+import { costInFates, roomFor } from './fate-cost.ts';
+import { fatesOf } from './fates.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
 import { layOut, withReady } from './lay-out.ts';
 import { linesOf } from './lines.ts';
@@ -15,7 +17,7 @@ import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
-import { proposed, solvePlan } from './solve-plan.ts';
+import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
 import { wholeOf } from './whole.ts';
 
@@ -50,7 +52,7 @@ export async function makePlan(
     periods: bench.laid.periods,
     made: best.made,
     gap: best.gap,
-    trouble: best.made === 'rule' ? 'The solver found no plan in its time.' : null,
+    trouble: effort === 'whole' && best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),
@@ -89,7 +91,7 @@ function brings(tried: readonly Tried[]): 'something' | 'nothing' {
 function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried {
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
-  const { proposal, programmed, gap } = solvePlan(problem, solve, {
+  const { proposal, programmed, gap } = solvePlan(solvable(bench, problem), solve, {
     whole: proves ? policy.planStride.value : 0,
     gap: policy.planGap.value,
     seconds: policy.planSeconds.value,
@@ -109,15 +111,22 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
   };
 }
 
+/** The problem with everything a plan of it is judged by while it is sought. */
+function solvable({ laid }: Bench, problem: PlanProblem): Solvable {
+  const living = livingOf(problem);
+  const room = roomFor(fatesOf(laid, problem));
+  return { living, costing: { problem, costOf: (decided) => costInFates(room, decided) } };
+}
+
 /** The rule searched on, at the first chance of ready stock. */
 function quickPlan(bench: Bench): Tried {
   const { facts, seed } = bench.laid.snapshot;
   const { policy } = facts;
   const level = policy.planSafetyLevels.value[0] as number;
   const problem = withReady(bench.laid, level);
-  const living = livingOf(problem);
+  const { living, costing } = solvable(bench, problem);
   const start = rulePlan(living, policy.planRuleWeeks.value);
-  const found = searchFrom(living, start, { trials: policy.planQuickTrials.value, seed });
+  const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);
   return { level, problem, proposal, gap: null, made: 'rule', verdict: judgePlan(bench, proposal) };
 }

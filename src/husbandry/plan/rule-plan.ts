@@ -2,7 +2,8 @@
  * The rule a careful keeper could follow: whenever something will be short before the parcel after next, buy what feeds
  * it cheapest, for so many periods ahead. Tuned over the periods ahead; needs no solver, and is what every plan must beat.
  */
-import { costOfPlan, flowsOf, type Living } from './living.ts';
+import { costOfPlan, flowsOf } from './lived.ts';
+import type { Living } from './living.ts';
 import { breakCents, parcelCost } from './parcel-cost.ts';
 import type { PlanEater, PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions, Flows } from './proposal.ts';

@@ -3,7 +3,6 @@
  * parcel moved or left out. Every step that costs less is taken; the search ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
-import { costOfPlan, type Living } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
@@ -20,6 +19,12 @@ interface Draft {
 
 type Change = (draft: Draft) => void;
 
+/** A problem, and what decisions cost in it. */
+export interface Costing {
+  readonly problem: PlanProblem;
+  readonly costOf: (decided: Decisions) => number;
+}
+
 export interface Searching {
   /** Plans tried at most. */
   readonly trials: number;
@@ -30,12 +35,12 @@ export interface Searching {
  * The best decisions found from these on; what is not allowed is never tried. Where no step helps, a few steps are
  * taken at random and the search goes on from there; the same seed gives the same plan.
  */
-export function searchFrom(living: Living, start: Decisions, { trials: most, seed }: Searching): Searched {
-  let best = descent(living, start, most);
+export function searchFrom(costing: Costing, start: Decisions, { trials: most, seed }: Searching): Searched {
+  let best = descent(costing, start, most);
   let trials = best.trials;
   for (let kick = 0; trials < most; kick++) {
-    const kicked = kickedFrom(living.problem, best, joinKeys(mix32(seed), kick));
-    const tried = descent(living, kicked, most - trials);
+    const kicked = kickedFrom(costing.problem, best, joinKeys(mix32(seed), kick));
+    const tried = descent(costing, kicked, most - trials);
     trials += Math.max(1, tried.trials);
     if (tried.cost < best.cost) best = tried;
   }
@@ -43,10 +48,10 @@ export function searchFrom(living: Living, start: Decisions, { trials: most, see
 }
 
 /** Every step that costs less, until none does. */
-function descent(living: Living, start: Decisions, most: number): Searched {
-  const { problem } = living;
+function descent(costing: Costing, start: Decisions, most: number): Searched {
+  const { problem, costOf } = costing;
   let best = copyOf(start);
-  let cost = costOfPlan(living, best);
+  let cost = costOf(best);
   let trials = 0;
   for (let isBetter = true; isBetter && trials < most; ) {
     isBetter = false;
@@ -56,7 +61,7 @@ function descent(living: Living, start: Decisions, most: number): Searched {
       change(draft);
       if (!isAllowed(problem, draft)) continue;
       trials++;
-      const tried = costOfPlan(living, draft);
+      const tried = costOf(draft);
       if (tried >= cost * (1 - Number.EPSILON) - Number.EPSILON) continue;
       best = draft;
       cost = tried;

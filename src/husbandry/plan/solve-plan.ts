@@ -4,13 +4,14 @@
  * the programme hands every head to whom it serves best, which no keeper does. The cheapest as lived is the plan.
  */
 import type { Solve, Solved, Solving } from '../../maths/linear-programme.ts';
-import { costOfPlan, flowsOf, type Living, livingOf } from './living.ts';
+import { costOfPlan, flowsOf } from './lived.ts';
+import type { Living } from './living.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
 import { type Laid, programmeOf } from './programme.ts';
 import { type Decisions, decisionsOf, type Proposal } from './proposal.ts';
 import { rulePlan } from './rule-plan.ts';
-import { searchFrom } from './search-plan.ts';
+import { type Costing, searchFrom } from './search-plan.ts';
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
@@ -36,11 +37,17 @@ export interface SolvedPlan {
   readonly gap: number | null;
 }
 
-export function solvePlan(problem: PlanProblem, solve: Solve, solving: PlanSolving): SolvedPlan {
-  const living = livingOf(problem);
-  const ruled = searchFrom(living, rulePlan(living, solving.ruleAhead), solving);
+/** The problem as it is lived through in all its fates, and in the mean. */
+export interface Solvable {
+  readonly living: Living;
+  readonly costing: Costing;
+}
+
+export function solvePlan({ living, costing }: Solvable, solve: Solve, solving: PlanSolving): SolvedPlan {
+  const { problem } = living;
+  const ruled = searchFrom(costing, rulePlan(living, solving.ruleAhead), solving);
   const found = programmed(problem, solve, { solving, start: ruled });
-  const others = found ? [searchFrom(living, inWhole(problem, found.decided), solving)] : [];
+  const others = found ? [searchFrom(costing, inWhole(problem, found.decided), solving)] : [];
   const best = others.reduce((least, each) => (each.cost < least.cost ? each : least), ruled);
   return { proposal: proposed(living, best), programmed: found !== null, gap: found?.gap ?? null };
 }

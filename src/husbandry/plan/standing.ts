@@ -64,7 +64,7 @@ export function planPlace(place: Place, nodes: Nodes, laying: Laying): PlanPlace
     nodes: nodes.all.length,
     passes,
     comes,
-    keepCents: laying.keepCents,
+    keepCents: place.role === 'holding' ? laying.keepCents : 0,
     room: roomOf(place, nodes),
     floor: floorOf(place, { nodes, first: comes[0] as Float64Array, laying }),
   };

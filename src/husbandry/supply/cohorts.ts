@@ -97,13 +97,16 @@ function deliveredCohort(
 ): Unplaced[] {
   const arrives = Math.max(0, delivery.day - snapshot.today);
   if (arrives >= days) return [];
-  const paths = keptOr(laid.paths, delivery, () => {
-    const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, delivery.lot) };
+  const { lot } = delivery;
+  const most = Math.max(1, Math.min(snapshot.facts.policy.slices.value, Math.round(lot.heads)));
+  const day = binClimate(snapshot, bin.bin).changes ? delivery.day : '';
+  const paths = keptOr(laid.lots, `${bin.bin.code} ${lot.fromMm}-${lot.toMm} ${most} ${day}`, () => {
+    const state = { ...emptyState(bin.chain), heads: spreadLot(bin.chain, lot) };
     const role = bin.bin.role === 'frozen' ? 'frozen' : 'holding';
     const apart: StockBin = { ...bin, bin: { ...bin.bin, role } };
-    return atSpeeds(snapshot, apart, { stateAt: () => state, heads: delivery.lot.heads, days });
+    return atSpeeds(snapshot, apart, { stateAt: () => state, heads: lot.heads, days });
   });
-  const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives }));
+  const nodes = (paths[0] as readonly CohortPath[]).map((path) => ({ ...path, arrives, heads: lot.heads }));
   const slices = nodes[0]?.slices as number;
   return [
     {

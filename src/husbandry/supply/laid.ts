@@ -1,5 +1,5 @@
 /** What one run has laid out and the next can use again. */
-import type { Bin, CohortPath, ExpectedDelivery } from '../larder/index.ts';
+import type { Bin, CohortPath } from '../larder/index.ts';
 import type { StockBin } from './stock-bin.ts';
 
 /**
@@ -8,10 +8,12 @@ import type { StockBin } from './stock-bin.ts';
  */
 export interface Laid {
   readonly bins: Map<Bin, StockBin>;
-  readonly paths: Map<Bin | ExpectedDelivery, readonly (readonly CohortPath[])[]>;
+  readonly paths: Map<Bin, readonly (readonly CohortPath[])[]>;
+  /** Paths of deliveries by what they have in common: where days are alike, lots of one size go one way. */
+  readonly lots: Map<string, readonly (readonly CohortPath[])[]>;
 }
 
-export const nothingLaid = (): Laid => ({ bins: new Map(), paths: new Map() });
+export const nothingLaid = (): Laid => ({ bins: new Map(), paths: new Map(), lots: new Map() });
 
 /** What is kept of a thing, or made and kept. */
 export function keptOr<K, V>(kept: Map<K, V>, key: K, make: () => V): V {

@@ -71,9 +71,8 @@ function playTogether(
   larder: Larder,
   { key, replicate }: { key: number; replicate: number },
 ): void {
-  const warmth = run.policy.roomTempSdC.value * normalQuantile(uniform(key, FOR.warmth));
   startMeals(run.meals, key);
-  startLarder(larder, key, warmth);
+  openLarder(larder, run.policy, key);
   run.waiting.fill(-1);
   for (let day = 0; day < run.days; day++) {
     larderOnDay(larder, day);
@@ -84,6 +83,24 @@ function playTogether(
     countWaiting(run, day);
   }
   closeLarder(larder, run.menu.longestMm);
+}
+
+/** Draws what is not known of the larder in the replicate of a key. */
+function openLarder(larder: Larder, policy: Policy, key: number): void {
+  startLarder(larder, key, policy.roomTempSdC.value * normalQuantile(uniform(key, FOR.warmth)));
+}
+
+/** The larder of one replicate lived through as if nobody ate; what is there is shown every day. */
+export function larderThrough(
+  larder: Larder,
+  { seed, replicate, days }: { seed: number; replicate: number; days: number },
+  onDay: (day: number) => void,
+): void {
+  openLarder(larder, larder.policy, joinKeys(mix32(seed), replicate));
+  for (let day = 0; day < days; day++) {
+    larderOnDay(larder, day);
+    onDay(day);
+  }
 }
 
 /** Animals on the day's list join their group's queue, or on an evening without feeding go to the next. */

@@ -1,0 +1,170 @@
+/** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
+import type { Cents } from '../orders/index.ts';
+import type { Fates, Lot } from './fates.ts';
+import type { EaterLaid } from './living.ts';
+import { decisionsCost } from './parcel-cost.ts';
+import type { PlanEater } from './problem.ts';
+import type { Decisions } from './proposal.ts';
+
+/** Arrays that serve every fate of every plan. */
+export interface Room {
+  readonly fates: Fates;
+  /** Share of each slice that nobody has eaten yet. */
+  readonly rest: Float64Array;
+  /** Heads of each node, before and after the meals of a period. */
+  readonly there: Float64Array;
+  readonly before: Float64Array;
+  readonly late: Float64Array;
+  /** Lots of the plan under way, and how many times each is there. */
+  readonly active: Int32Array;
+  readonly times: Float64Array;
+}
+
+export const roomFor = (fates: Fates): Room => ({
+  fates,
+  rest: new Float64Array(fates.slices),
+  there: new Float64Array(fates.living.nodes),
+  before: new Float64Array(fates.living.nodes),
+  late: new Float64Array(fates.living.problem.eaters.length),
+  active: new Int32Array(fates.lots.length),
+  times: new Float64Array(fates.lots.length),
+});
+
+/** Mean over the fates, in the programme's prices. */
+export function costInFates(room: Room, decided: Decisions): Cents {
+  const { fates } = room;
+  const lots = lotsOf(room, decided);
+  let cents = 0;
+  for (let fate = 0; fate < fates.count; fate++) cents += liveFate(room, fate, lots);
+  return decisionsCost(fates.living.problem, decided) + cents / fates.count;
+}
+
+/** Lists the lots that are there with these decisions; returns how many. */
+function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): number {
+  let n = 0;
+  fates.lots.forEach(({ by }, lot) => {
+    const count = by === null ? 1 : by.pack < 0 ? (cups[by.at] ?? 0) : (packs[by.at]?.[by.pack] ?? 0);
+    if (count <= 0) return;
+    active[n] = lot;
+    times[n++] = count;
+  });
+  return n;
+}
+
+function liveFate(room: Room, fate: number, lots: number): Cents {
+  const { fates, rest, late, there, before } = room;
+  const { living } = fates;
+  const { periods } = living.problem;
+  rest.fill(1);
+  late.fill(0);
+  let cents = 0;
+  for (let t = 0; t < periods; t++) {
+    gather(room, (fate * periods + t) * fates.slices, { lots, t });
+    before.set(there);
+    for (const e of living.order) cents += feed(room, e, { fate, t });
+    take(room, (fate * periods + t) * fates.slices, { lots, t });
+    cents += keepCents(room);
+  }
+  return cents - endCents(room);
+}
+
+interface Now {
+  readonly lots: number;
+  readonly t: number;
+}
+
+/** Heads of every node before anybody eats. */
+function gather({ fates, rest, there, active, times }: Room, at: number, { lots, t }: Now): void {
+  const { heads, node } = fates;
+  there.fill(0);
+  for (let k = 0; k < lots; k++) {
+    const { first, slices, from } = fates.lots[active[k] as number] as Lot;
+    if (from > t) continue;
+    const many = times[k] as number;
+    for (let q = first; q < first + slices; q++) {
+      const n = node[at + q] as number;
+      if (n >= 0) there[n] = (there[n] as number) + many * (heads[at + q] as number) * (rest[q] as number);
+    }
+  }
+}
+
+/** What was eaten of a node is missing from all its slices alike ever after. */
+function take({ fates, rest, there, before, active }: Room, at: number, { lots, t }: Now): void {
+  const { node } = fates;
+  for (let n = 0; n < before.length; n++)
+    before[n] = (before[n] as number) > 0 ? (there[n] as number) / (before[n] as number) : 1;
+  for (let k = 0; k < lots; k++) {
+    const { first, slices, from } = fates.lots[active[k] as number] as Lot;
+    if (from > t) continue;
+    for (let q = first; q < first + slices; q++) {
+      const n = node[at + q] as number;
+      if (n >= 0) rest[q] = (rest[q] as number) * (before[n] as number);
+    }
+  }
+}
+
+/** Feeds one eater from its best node on; caps on shares are priced as they are passed. */
+function feed({ fates, there, late }: Room, e: number, { fate, t }: { fate: number; t: number }): Cents {
+  const { living, wanted } = fates;
+  const { problem } = living;
+  const eater = problem.eaters[e] as PlanEater;
+  const { node, items, cents, cap, capRoom } = living.eaters[e] as EaterLaid;
+  const asks = wanted[(fate * problem.periods + t) * problem.eaters.length + e] as number;
+  let wants = asks + (late[e] as number);
+  let cost = 0;
+  for (let c = 0; c < capRoom.length; c++) capRoom[c] = (eater.caps[c]?.share ?? 1) * asks;
+  for (let round = capRoom.length > 0 ? 0 : 1; round < 2 && wants > 0; round++) {
+    for (let k = 0; k < node.length && wants > 0; k++) {
+      const heads = there[node[k] as number] as number;
+      const of = cap[k] as number;
+      const most = round === 0 && of >= 0 ? Math.min(wants, capRoom[of] as number) : wants;
+      if (heads <= 0 || most <= 0) continue;
+      const taken = Math.min(heads, most / (items[k] as number));
+      there[node[k] as number] = heads - taken;
+      wants -= taken * (items[k] as number);
+      cost += taken * (cents[k] as number);
+      if (of >= 0) capRoom[of] = (capRoom[of] as number) - taken * (items[k] as number);
+    }
+  }
+  for (let c = 0; c < capRoom.length; c++)
+    cost += Math.max(0, -(capRoom[c] as number)) * (eater.caps[c]?.cents ?? 0);
+  const waits = Math.min(
+    Math.max(0, wants),
+    asks > 0 ? lateShare(eater, t) * (asks + (late[e] as number)) : wants,
+  );
+  const missed = Math.max(0, wants - waits);
+  late[e] = waits;
+  return cost + waits * eater.lateCents + missed * eater.missedCents;
+}
+
+/** Of what is wanted in a period the share that may wait, as in the mean. */
+function lateShare({ lateMost, wanted }: PlanEater, t: number): number {
+  const mean = wanted[t] as number;
+  return mean > 0 ? Math.min(1, (lateMost[t] as number) / mean) : 1;
+}
+
+function keepCents({ fates, there }: Room): Cents {
+  const { keepCents: each } = fates.living;
+  let cents = 0;
+  for (let n = 0; n < there.length; n++) cents += (there[n] as number) * (each[n] as number);
+  return cents;
+}
+
+/** What is left at the end, handed to those who will want it, the dearest first. */
+function endCents({ fates, there }: Room): Cents {
+  const { living } = fates;
+  let value = 0;
+  for (const e of living.endOrder) {
+    const { endWanted, endCents: each } = living.problem.eaters[e] as PlanEater;
+    const { node, items } = living.eaters[e] as EaterLaid;
+    let wants = endWanted;
+    for (let k = 0; k < node.length && wants > 0 && each > 0; k++) {
+      const heads = there[node[k] as number] as number;
+      const taken = Math.min(heads, wants / (items[k] as number));
+      there[node[k] as number] = heads - taken;
+      wants -= taken * (items[k] as number);
+      value += each * (items[k] as number) * taken;
+    }
+  }
+  return value;
+}

@@ -1,0 +1,104 @@
+/** Rows of the programme that bound it: room, breeders, what the end is worth, what may be spent. */
+import type { Row } from '../../maths/linear-programme.ts';
+import type { Columns } from './columns.ts';
+import type { PlanPlace, PlanProblem } from './problem.ts';
+import type { Laid } from './programme.ts';
+
+interface Building {
+  readonly columns: Columns;
+  readonly rows: Row[];
+}
+
+/** Room for what is left, and breeders that stay. */
+export function boundRows(
+  { room, floor, nodes }: PlanPlace,
+  left: readonly number[],
+  { columns, rows }: Building,
+): void {
+  for (const first of left) {
+    const all = Array.from({ length: nodes }, (_, n) => first + n);
+    if (room)
+      rows.push({
+        least: Number.NEGATIVE_INFINITY,
+        most: room.most,
+        columns: all,
+        factors: Array.from(room.footprint),
+      });
+    if (floor && floor.least > 0) {
+      const missing = columns.one({ worth: floor.cents, most: floor.least });
+      rows.push({
+        least: floor.least,
+        most: Number.POSITIVE_INFINITY,
+        columns: [...all, missing],
+        factors: [...floor.counts, 1],
+      });
+    }
+  }
+}
+
+/** What is left at the end is worth what it will save, up to what will still be wanted. */
+export function endRows(
+  { eaters, places, periods }: PlanProblem,
+  { left }: Pick<Laid, 'left'>,
+  { columns, rows }: Building,
+): void {
+  const drawn = places.map(({ nodes }) => Array.from({ length: nodes }, (): number[] => []));
+  for (const { fare, endWanted, endCents } of eaters) {
+    if (endWanted <= 0 || endCents <= 0) continue;
+    const terms = fare.map(({ place, node, items }) => {
+      const column = columns.one({ worth: -endCents * items });
+      drawn[place]?.[node]?.push(column);
+      return { column, items };
+    });
+    rows.push({
+      least: Number.NEGATIVE_INFINITY,
+      most: endWanted,
+      columns: terms.map(({ column }) => column),
+      factors: terms.map(({ items }) => items),
+    });
+  }
+  drawn.forEach((nodes, p) => {
+    nodes.forEach((terms, n) => {
+      if (terms.length === 0) return;
+      const end = (left[p]?.[periods - 1] as number) + n;
+      rows.push({
+        least: Number.NEGATIVE_INFINITY,
+        most: 0,
+        columns: [...terms, end],
+        factors: [...terms.map(() => 1), -1],
+      });
+    });
+  });
+}
+
+type Paid = Pick<Laid, 'sent' | 'packs' | 'free' | 'cups'>;
+
+/** What is paid in a period is at most what may be spent. */
+export function budgetRows({ budget, parcels, starts, periods }: PlanProblem, paid: Paid, rows: Row[]): void {
+  for (let t = 0; t < periods; t++) {
+    const most = budget[t] ?? Number.POSITIVE_INFINITY;
+    if (!Number.isFinite(most)) continue;
+    const terms: { column: number; cents: number }[] = [];
+    parcels.forEach((parcel, i) => {
+      if (parcel.paid !== t) return;
+      terms.push({ column: paid.sent[i] as number, cents: parcel.postageCents });
+      const free = paid.free[i];
+      if (free != null) terms.push({ column: free, cents: -parcel.postageCents });
+      parcel.packs.forEach(({ breaks, weightCents }, j) => {
+        breaks.forEach(({ cents }, b) => {
+          terms.push({ column: paid.packs[i]?.[j]?.[b] as number, cents: cents + weightCents });
+        });
+      });
+    });
+    starts.forEach(({ period, cents }, i) => {
+      if (period === t) terms.push({ column: paid.cups[i] as number, cents });
+    });
+    if (terms.length > 0)
+      rows.push({
+        least: Number.NEGATIVE_INFINITY,
+        most,
+        columns: terms.map(({ column }) => column),
+        factors: terms.map(({ cents }) => cents),
+      });
+  }
+}

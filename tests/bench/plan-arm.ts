@@ -1,0 +1,196 @@
+/** The program as somebody who buys: the keeper's log turned into a snapshot, and the week's lines of its plan into orders. */
+import { kindsByCode } from '../../src/facts/kinds/index.ts';
+import { policy } from '../../src/facts/policy.ts';
+import { speciesByCode } from '../../src/facts/prey/index.ts';
+import { type Animal, NOTHING_ON_RECORD } from '../../src/husbandry/animals/index.ts';
+import type { Bin, BinEvent, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
+import type { Market, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
+import type { PlanAnswer, PlanLine, PlanQuestion } from '../../src/husbandry/plan/index.ts';
+import type { Snapshot } from '../../src/husbandry/snapshot.ts';
+import type { AnimalNote, Buyer, Log, Order, ParcelNote, TubEvent, TubNote } from './plan-worlds/log.ts';
+import { BREEDS } from './plan-worlds/prey.ts';
+import * as sellers from './plan-worlds/sellers.ts';
+
+export type Planner = (snapshot: Snapshot, question: PlanQuestion) => Promise<PlanAnswer>;
+
+/** The Sunday that is day 0 of every world. */
+const FIRST_DAY = 20_786;
+const WEEK = 7;
+
+/** Plans every Sunday and does what has to be done before the next. */
+export const planning =
+  (planner: Planner, asked: Pick<PlanQuestion, 'weeks' | 'effort'>): Buyer =>
+  async (log) => {
+    const answer = await planner(snapshotOf(log), {
+      ...asked,
+      wishes: [],
+      supposed: [],
+      explained: false,
+    });
+    return stepsOf(answer.lines, log);
+  };
+
+function stepsOf(lines: readonly PlanLine[], log: Log): Awaited<ReturnType<Buyer>> {
+  const before = FIRST_DAY + log.day + WEEK;
+  const dayOf = (day: number): number => Math.max(log.day, day - FIRST_DAY);
+  const orders: Order[] = [];
+  const harvests = [];
+  for (const line of lines) {
+    if (line.what === 'order' && line.actBy < before)
+      orders.push({ day: dayOf(line.actBy), offer: OFFER_CODES.indexOf(line.offer), packs: line.packs });
+    if (line.what === 'harvest' && line.day < before) {
+      const { bin, heads, fromMm, toMm } = line;
+      const tub = log.tubs.find(({ code }) => slug(code) === bin)?.code ?? bin;
+      harvests.push({ day: dayOf(line.day), tub, heads, fromMm, toMm });
+    }
+  }
+  return { orders, harvests };
+}
+
+const slug = (words: string): string => words.replaceAll('/', '-').replaceAll(' ', '-');
+const OFFER_CODES = sellers.OFFERS.map(({ code }) => slug(code));
+
+/** What the program is told: the log, the market, the room as the keeper set it; nothing else of the world. */
+export function snapshotOf(log: Log): Snapshot {
+  return {
+    today: FIRST_DAY + log.day,
+    revision: log.day,
+    seed: 1,
+    animals: log.animals.map(animalOf),
+    bins: [...log.tubs.map(binOf), ...log.parcels.map(binFor)],
+    deliveries: log.parcels.map(deliveryOf),
+    changes: [],
+    rooms: [{ code: 'room', name: 'Room', dayTempC: 27, nightTempC: 25 }],
+    calendar: { feedingWeekdays: Array.from({ length: WEEK }, () => true), absences: [] },
+    deliveryWeekdays: Array.from({ length: WEEK }, () => true),
+    leadTimeDays: 3,
+    market: marketOf(log),
+    facts: { kinds: kindsByCode, species: speciesByCode, policy },
+  };
+}
+
+const civil = (day: number | null): number | null => (day === null ? null : FIRST_DAY + day);
+
+const animalOf = (note: AnimalNote): Animal => ({
+  ...NOTHING_ON_RECORD,
+  code: note.code,
+  name: note.code,
+  kind: note.kind,
+  count: 1,
+  sex: 'unsexed',
+  matured: false,
+  gaugeMm: note.gaugeMm,
+  gaugeAssumed: false,
+  room: 'room',
+  shelf: 'A',
+  lastOffered: civil(note.lastOffered),
+  lastOutcome: note.lastOutcome,
+  lastTaken: civil(note.lastTaken),
+  lastMoult: note.moulted && {
+    earliest: FIRST_DAY + note.moulted.earliest,
+    found: FIRST_DAY + note.moulted.found,
+  },
+  intervalsOnRecord: note.intervals,
+  offersOnRecord: note.offers,
+  takenOnRecord: note.taken,
+  refusalsInRow: note.refusalsInRow,
+  stageOverride: null,
+});
+
+const binOf = ({ code, species, colonyRoom, events }: TubNote): Bin => ({
+  code: slug(code),
+  name: code,
+  species,
+  role: colonyRoom === null ? 'holding' : 'colony',
+  room: 'room',
+  capacity: colonyRoom,
+  keepAdults: colonyRoom !== null,
+  events: events.map(eventOf),
+});
+
+function eventOf(event: TubEvent): BinEvent {
+  const day = FIRST_DAY + event.day;
+  switch (event.what) {
+    case 'came': {
+      const { heads, dead, fromMm, toMm } = event;
+      return { kind: 'delivered', day, lot: { heads: heads - dead, fromMm, toMm }, dead };
+    }
+    case 'moved in':
+      return { kind: 'moved in', day, lot: { heads: event.heads, fromMm: event.fromMm, toMm: event.toMm } };
+    case 'counted':
+      return { kind: 'counted', day, heads: event.heads, fromMm: null, toMm: null };
+    case 'looks':
+      return { kind: 'size seen', day, fromMm: event.fromMm, toMm: event.toMm };
+    case 'fed':
+      return { kind: 'offered', day, heads: event.heads, fromMm: event.fromMm, toMm: event.toMm };
+    case 'harvested':
+      return { kind: 'moved out', day, heads: event.heads, fromMm: event.fromMm, toMm: event.toMm };
+    case 'died off':
+      return { kind: 'died off', day, left: event.left };
+  }
+}
+
+const offerOf = (offer: number): sellers.Offer => sellers.OFFERS[offer] as sellers.Offer;
+
+/** The empty bin a parcel will go into. */
+const binFor = ({ code, offer }: ParcelNote): Bin => ({
+  code: slug(code),
+  name: code,
+  species: BREEDS[offerOf(offer).form].species,
+  role: 'holding',
+  room: 'room',
+  capacity: null,
+  keepAdults: false,
+  events: [],
+});
+
+const deliveryOf = ({ code, offer, heads, due }: ParcelNote): ExpectedDelivery => ({
+  code: slug(code),
+  species: BREEDS[offerOf(offer).form].species,
+  bin: slug(code),
+  lot: { heads, fromMm: offerOf(offer).fromMm, toMm: offerOf(offer).toMm },
+  day: FIRST_DAY + due,
+});
+
+const marketOf = ({ arrivals }: Log): Market => ({
+  suppliers: sellers.SELLERS.map(supplierOf),
+  offers: sellers.OFFERS.map(offered),
+  arrivals: arrivals.map(({ seller, due, came, ...counts }) => ({
+    ...counts,
+    supplier: (sellers.SELLERS[seller] as sellers.Seller).code,
+    due: FIRST_DAY + due,
+    came: FIRST_DAY + came,
+  })),
+  weather: [],
+  purse: { currency: 'EUR', hourCents: 0, weekMostCents: null },
+});
+
+const supplierOf = (seller: sellers.Seller): Supplier => ({
+  code: seller.code,
+  name: seller.code,
+  kind: seller.kind,
+  transitDays: seller.transitDays,
+  dispatchWeekdays: seller.sendsOn,
+  cutOffDays: seller.cutOffDays,
+  cutOffTime: null,
+  holidays: [],
+  postage: { flatCents: seller.postageCents, perKgCents: 0, freeFromCents: seller.freeFromCents },
+  minimumCents: seller.minimumCents,
+  lossShare: null,
+  overCountShare: null,
+  coldBelowC: null,
+  heatAboveC: null,
+  holdDays: null,
+});
+
+const offered = (offer: sellers.Offer): Offer => ({
+  code: slug(offer.code),
+  supplier: (sellers.SELLERS[offer.seller] as sellers.Seller).code,
+  species: BREEDS[offer.form].species,
+  size: offer.size,
+  fromMm: offer.fromMm,
+  toMm: offer.toMm,
+  packHeads: offer.packHeads,
+  prices: offer.prices.map(([fromPacks, packCents]) => ({ fromPacks, packCents })),
+  mostPacks: null,
+});
