@@ -1,13 +1,13 @@
 /** The numbers of the bulk-order curve: what each count costs, a head eaten, and each head more of the last pack. */
 import type { BulkCurve, BulkPoint } from '../../src/husbandry/plan/index.ts';
 import { headPrice, money } from '../format.ts';
-import { type BulkTold, eatenPrice } from '../pages/bulk-words.ts';
+import { type BulkTold, eatenPrice, pointAt } from '../pages/bulk-words.ts';
 import type { NumbersTable } from './figure.tsx';
 
 export function bulkTable(told: BulkTold): NumbersTable {
   const [now, ...others] = told.answer.curves;
   const priceAt = (curve: BulkCurve, packs: number) => {
-    const point = curve.points.find((each) => each.packs === packs);
+    const point = pointAt(curve, packs);
     return point === undefined ? '–' : eatenPrice(point, told);
   };
   return {
