@@ -180,10 +180,16 @@ const OtherAmount = ({ line, told }: LineProps) => (
         <input type="hidden" name={name} value={value} />
       ))}
       <input type="hidden" name="line" value={line.key} />
-      <label>
-        {amountUnit(line)}{' '}
-        <input type="number" name="amount" min="1" inputmode="numeric" value={`${amountOf(line)}`} required />
-      </label>
+      <label for={`amount-${line.key}`}>{amountUnit(line)}</label>
+      <input
+        id={`amount-${line.key}`}
+        type="number"
+        name="amount"
+        min="1"
+        inputmode="numeric"
+        value={`${amountOf(line)}`}
+        required
+      />
       <button type="submit" class="small">
         Pin so many
       </button>
