@@ -50,4 +50,5 @@ export const planPolicy: PlanPolicy = {
     'our choice: feed; and sooner is not better than later',
   ),
   planReachShare: memory(0.1, '1', CHOICE),
+  bulkPacksMost: memory(60, 'packs', CHOICE),
 };
