@@ -4,7 +4,7 @@ import type { Snapshot } from '../snapshot.ts';
 import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
-import { costInFates, roomFor } from './fate-cost.ts';
+import { costFromPeriod, roomFor, settleInFates } from './fate-cost.ts';
 import { fatesOf } from './fates.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
 import { type LaidOut, layOut, withReady } from './lay-out.ts';
@@ -12,7 +12,7 @@ import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
-import type { Proposal } from './proposal.ts';
+import type { Decisions, Proposal } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
@@ -115,7 +115,9 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
 export function solvable(laid: LaidOut, problem: PlanProblem): Solvable {
   const living = livingOf(problem);
   const room = roomFor(fatesOf(laid, problem));
-  return { living, costing: { problem, costOf: (decided) => costInFates(room, decided) } };
+  const settle = (decided: Decisions) => settleInFates(room, decided);
+  const costFrom = (decided: Decisions, period: number) => costFromPeriod(room, decided, period);
+  return { living, costing: { problem, costOf: settle, settle, costFrom } };
 }
 
 /** The rule searched on, at the first chance of ready stock. */
