@@ -148,6 +148,14 @@ export const paths = {
     for (const [offer, packs] of parcel.packs) query.set(`offer.${offer}`, `${packs}`);
     return `/orders/new?${query}`;
   },
+  /** What a head that is eaten costs against the packs ordered; offer and weeks are in its address. */
+  bulk: '/bulk',
+  bulkOf: ({ offer, weeks }: { offer: string; weeks?: number }): string => {
+    const query = new URLSearchParams({ offer, ...(weeks === undefined ? {} : { weeks: `${weeks}` }) });
+    return `/bulk?${query}`;
+  },
+  /** The answer alone. */
+  bulkAnswer: '/bulk/answer',
   newDelivery: '/deliveries',
   arrived: (code: string): string => at('/deliveries', code, 'arrived'),
   /** The dead of a box looked at again. */

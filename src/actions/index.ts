@@ -9,6 +9,7 @@ export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
 export { askBox } from './ask-box.ts';
+export { askBulk, keptBulk } from './ask-bulk.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';
 export { askPlan, keptPlan, lastPlan, planName } from './ask-plan.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';

@@ -9,7 +9,16 @@ import {
   type HarvestQuestion,
   largestHarvests,
 } from '../husbandry/colony/index.ts';
-import { makePlan, type PlanAnswer, type PlanProgress, type PlanQuestion } from '../husbandry/plan/index.ts';
+import {
+  type BulkAnswer,
+  type BulkNone,
+  type BulkQuestion,
+  bulkOrder,
+  makePlan,
+  type PlanAnswer,
+  type PlanProgress,
+  type PlanQuestion,
+} from '../husbandry/plan/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
@@ -35,6 +44,7 @@ export interface Options {
   readonly crash: OneBin;
   readonly box: OneBox;
   readonly plan: PlanQuestion;
+  readonly bulk: BulkQuestion;
 }
 
 /** The code of a bin. */
@@ -64,6 +74,7 @@ export interface Answers {
   readonly crash: Found<CrashAnswer>;
   readonly box: BoxAnswer;
   readonly plan: PlanAnswer;
+  readonly bulk: Found<BulkAnswer | BulkNone>;
 }
 export type Subject = keyof Answers;
 
@@ -138,6 +149,13 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
     answer: (snapshot, { lines }) => afterBox(snapshot, lines),
   },
   plan: { name: planName, answer: makePlan },
+  bulk: {
+    name: ({ offer, weeks }) => [offer, weeks],
+    answer: (snapshot, question) => ({
+      revision: snapshot.revision,
+      found: bulkOrder(snapshot, question),
+    }),
+  },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>

@@ -61,4 +61,6 @@ export interface PlanPolicy {
   readonly planKeepShare: Sourced;
   /** A pack is no longer bought for meals of which it can give less than this share. */
   readonly planReachShare: Sourced;
+  /** Packs up to which a bulk order is worked out. */
+  readonly bulkPacksMost: Sourced;
 }

@@ -53,7 +53,7 @@ export type Solve = (programme: LinearProgramme, solving?: Solving) => Solved;
 /** Kept rows, reduced costs and whole numbers are exact to this: at its own 1e-6 the solver has called ten times the optimum optimal. */
 const TOLERANCE = 1e-9;
 /** Factors smaller than this against others of about 1 only make a programme harder to solve. */
-export const LEAST_FACTOR = 1e-6;
+export const LEAST_FACTOR = 1e-3;
 /** The solver's word for a solution that keeps every row. */
 const FEASIBLE = 2;
 /** A value as large as this is the solver's word for none. */
@@ -130,8 +130,9 @@ function told({ constants: { modelStatus } }: Highs, model: Model, isMixed: bool
 
 function modelOf(
   { infinity, constants }: Highs,
-  { sense, worth, most, least, whole, rows }: LinearProgramme,
+  { sense, worth, most, least, whole, rows: given }: LinearProgramme,
 ) {
+  const rows = given.map(levelled);
   const bound = (value: number) => Math.min(infinity, Math.max(-infinity, value));
   const starts = Int32Array.from({ length: rows.length + 1 });
   rows.forEach(({ columns }, i) => {
@@ -156,4 +157,14 @@ function modelOf(
       values: Float64Array.from(rows.flatMap(({ factors }) => factors)),
     },
   };
+}
+
+/**
+ * A row whose factors are at most about 1: rows are kept to so much whatever they count, and money in hundredths beside
+ * shares of a head has led the solver to a wrong optimum. By powers of two, so that nothing is rounded.
+ */
+function levelled({ least, most, columns, factors }: Row): Row {
+  const largest = factors.reduce((size, factor) => Math.max(size, Math.abs(factor)), 1);
+  const by = 2 ** -Math.round(Math.log2(largest));
+  return { least: least * by, most: most * by, columns, factors: factors.map((factor) => factor * by) };
 }

@@ -27,6 +27,7 @@ export function answerPool(): AnswerPool {
   const own: Partial<Record<Subject, typeof quick>> = {
     'colony start': colonies,
     'largest harvests': colonies,
+    bulk: colonies,
     plan: plans,
   };
   return {

@@ -4,12 +4,18 @@ import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { demandRows } from './demand.bench.ts';
 import { larderRows } from './larder.bench.ts';
+import { planSolveRows } from './plan-solve.bench.ts';
 import { sundayRows } from './sunday.bench.ts';
 import { tableOf } from './table.ts';
 
 const RESULTS = fileURLToPath(new URL('../proof/results/', import.meta.url));
 
-const table = tableOf([...(await demandRows()), ...(await larderRows()), ...(await sundayRows())]);
+const table = tableOf([
+  ...(await demandRows()),
+  ...(await larderRows()),
+  ...(await sundayRows()),
+  ...(await planSolveRows()),
+]);
 const [day] = new Date().toISOString().split('T');
 const machine = `${day} · ${cpus().length} cores (${cpus()[0]?.model.trim()}) · Node ${process.version}`;
 console.log(`${machine}\n\n${table}`);

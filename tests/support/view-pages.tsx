@@ -13,6 +13,7 @@ import { BinPage } from '../../views/pages/bin.tsx';
 import { BinFormPage } from '../../views/pages/bin-form.tsx';
 import { BlankSheetPage } from '../../views/pages/blank-sheet.tsx';
 import { BookPage } from '../../views/pages/book.tsx';
+import { BulkPage } from '../../views/pages/bulk.tsx';
 import { CameBackPage } from '../../views/pages/came-back.tsx';
 import { ColonyStartPage } from '../../views/pages/colony-start.tsx';
 import { ErrorPage } from '../../views/pages/error.tsx';
@@ -60,12 +61,20 @@ import {
   preyChangeProps,
   preyProps,
 } from './view-book.ts';
+import { bulkAskingProps, bulkNoneProps, bulkProps } from './view-bulk.ts';
 import { colonyAskingProps, colonyStartProps } from './view-colony.ts';
 import { answer, names, shell } from './view-fixtures.ts';
 import { goneProps, historyProps, labelsProps, leftProps } from './view-history.ts';
 import { offerFormProps, supplierFormProps, supplierProps, suppliersProps } from './view-market.ts';
 import { newOrderProps, nothingOrderedProps, ordersProps } from './view-orders.ts';
-import { planFirstProps, planProps, planWorkingProps, whatIfFirstProps, whatIfProps } from './view-plan.ts';
+import {
+  planFirstProps,
+  plannedWeek,
+  planProps,
+  planWorkingProps,
+  whatIfFirstProps,
+  whatIfProps,
+} from './view-plan.ts';
 import {
   animalFormProps,
   animalProps,
@@ -124,6 +133,7 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
   const calm: Shell = { ...themed, demo: false, undo: { ...shell.undo!, calm: true } };
   return {
     sunday: markup(<SundayPage {...sundayProps} shell={own} />),
+    'sunday-planned': markup(<SundayPage {...sundayProps} plan={plannedWeek} shell={own} />),
     'sunday-demo': markup(<SundayPage {...sundayProps} unit="in" shell={themed} />),
     'sunday-empty': markup(
       <SundayPage {...sundayProps} answer={emptyAnswer} names={names} delivery={null} shell={own} />,
@@ -162,6 +172,9 @@ export function pages(theme: ThemeChoice, query = ''): Record<string, string> {
     plan: markup(<PlanPage {...planProps} shell={own} />),
     'plan-working': markup(<PlanPage {...planWorkingProps} shell={own} />),
     'plan-first': markup(<PlanPage {...planFirstProps} shell={own} />),
+    bulk: markup(<BulkPage {...bulkProps} shell={own} />),
+    'bulk-asking': markup(<BulkPage {...bulkAskingProps} shell={own} />),
+    'bulk-none': markup(<BulkPage {...bulkNoneProps} shell={own} />),
     'what-if': markup(<WhatIfPage {...whatIfProps} shell={own} />),
     'what-if-first': markup(<WhatIfPage {...whatIfFirstProps} shell={own} />),
     book: markup(<BookPage {...bookProps} query={query} shell={own} />),

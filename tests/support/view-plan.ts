@@ -3,6 +3,7 @@ import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type Market, noMarket, type Offer, type Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
 import type { PlanProps, PlanTold } from '../../views/pages/plan.tsx';
+import { stepsOf } from '../../views/pages/plan-steps.ts';
 import type { Working } from '../../views/pages/plan-working.tsx';
 import type { WhatIfProps } from '../../views/pages/what-if.tsx';
 import { forms, names, shell, TODAY } from './view-fixtures.ts';
@@ -285,6 +286,11 @@ const working: Working = {
   },
   progress: { step: 'improving', share: 0.62, cents: 13420 },
   currency: 'EUR',
+};
+
+export const plannedWeek = {
+  told,
+  steps: stepsOf(plan.lines.filter(({ actBy }) => actBy < TODAY + 7)),
 };
 
 export const planProps: PlanProps = {

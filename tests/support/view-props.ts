@@ -58,6 +58,7 @@ export const sundayProps: SundayProps = {
   answer,
   names,
   unit,
+  plan: null,
   actSought: true,
   ahead: null,
   lastWeek: 5,

@@ -9,6 +9,7 @@ import type { LengthUnit } from '../format.ts';
 import type { Names } from '../names.ts';
 import { type FormEntry, PostForm } from '../partials/form.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
+import { NoAnswer, WorkingOut } from '../partials/worked-out.tsx';
 import { paths } from '../paths.ts';
 import { ColonyNeeds, Insured } from './colony-needs.tsx';
 import { breedersWords, bridgeWords, colonyHeadline } from './colony-words.ts';
@@ -52,48 +53,31 @@ export type ColonyShown =
   | { readonly state: 'none'; readonly sentence: string; readonly again: string }
   | { readonly state: 'told'; readonly told: ColonyTold };
 
+const LOOK = 'colony-answer';
+
 export const ColonyAnswerPart = ({ shown }: { shown: ColonyShown }) => {
-  if (shown.state === 'working') return <Working {...shown} />;
-  if (shown.state === 'none') return <NoAnswer {...shown} />;
-  return <Told {...shown.told} />;
+  if (shown.state === 'working')
+    return (
+      <WorkingOut
+        {...shown}
+        look={LOOK}
+        words="Colonies of several sizes are lived through, week by week for years. It takes some seconds."
+      />
+    );
+  if (shown.state === 'told') return <Told {...shown.told} />;
+  const { sentence, again } = shown;
+  return (
+    <NoAnswer
+      look={LOOK}
+      title="No answer yet"
+      sentence={sentence}
+      to={{ href: again, label: 'Ask again' }}
+    />
+  );
 };
 
-const Working = ({ answerAt, waitAt }: { answerAt: string; waitAt: string }) => (
-  <section
-    class="colony-answer"
-    aria-live="polite"
-    data-hx-get={answerAt}
-    data-hx-trigger="load"
-    data-hx-swap="outerHTML"
-  >
-    <h1>Working it out …</h1>
-    <p class="lede">
-      Colonies of several sizes are lived through, week by week for years. It takes some seconds.
-    </p>
-    <p class="acts">
-      <a class="button quiet" href={waitAt}>
-        Wait for it
-      </a>
-    </p>
-  </section>
-);
-
-const NoAnswer = ({ sentence, again }: { sentence: string; again: string }) => (
-  <section class="colony-answer">
-    <h1>No answer yet</h1>
-    <p class="look" role="alert">
-      {sentence}
-    </p>
-    <p class="acts">
-      <a class="button quiet" href={again}>
-        Ask again
-      </a>
-    </p>
-  </section>
-);
-
 const Told = (told: ColonyTold) => (
-  <section class="colony-answer">
+  <section class={LOOK}>
     <header class="page-head">
       <h1>{colonyHeadline(told)}</h1>
       <p class="lede">{bridgeWords(told)}</p>

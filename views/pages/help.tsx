@@ -48,6 +48,12 @@ const PAGES: readonly PageWords[] = [
     does: 'Write an order down; say that it came, with its dead and its size, or that it is late.',
   },
   {
+    href: paths.bulk,
+    name: 'Bulk order',
+    asks: 'How many should the box hold?',
+    does: 'Choose an offer; see what each one that is eaten costs at every count, and order the best.',
+  },
+  {
     href: paths.plan,
     name: 'Plan',
     asks: 'What do you order, harvest, cull and start in the coming weeks, and why?',

@@ -11,6 +11,7 @@ import {
 } from '../partials/number-form.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
+import { BulkOrder } from './method-bulk.tsx';
 import { ColonyTopics } from './method-colony.tsx';
 import { PreyTopics } from './method-prey.tsx';
 import { Senders } from './method-senders.tsx';
@@ -42,6 +43,7 @@ const TOPICS = [
   ['allocation', 'Who gets what'],
   ['verdict', 'Lasts, tight, short'],
   ['senders', 'Who sends'],
+  ['bulk', 'How many a box should hold'],
 ] as const;
 
 export const MethodPage = (props: MethodProps) => (
@@ -71,6 +73,7 @@ export const MethodPage = (props: MethodProps) => (
     <WeekTopics numbersOf={numbersOf(props)} />
     <Senders />
     {numbersOf(props)('Who sends')}
+    <BulkOrder />
     <section class="method-topic" aria-labelledby="others">
       <h2 id="others">Other numbers of the method</h2>
       <NumberGroups

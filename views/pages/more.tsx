@@ -38,6 +38,11 @@ const ROOMS: readonly { title: string; doors: readonly Door[] }[] = [
         label: 'Suppliers',
         what: 'Who sends what, at which price, and by when to order.',
       },
+      {
+        href: paths.bulk,
+        label: 'Bulk order',
+        what: 'How many the box should hold: what each one that is eaten costs.',
+      },
       { href: paths.away, label: 'When you are away', what: 'Who can wait, and a sheet for a sitter.' },
       { href: paths.sacs, label: 'Sacs', what: 'When young hatch, and the cup to start for them.' },
     ],

@@ -24,6 +24,11 @@ export const OrdersPage = (props: OrdersProps) => (
             Add who you buy from
           </a>
         )}
+        {props.sellers ? (
+          <a class="button quiet" href={paths.bulk}>
+            How many to order
+          </a>
+        ) : null}
         <a class="button quiet" href={paths.suppliers}>
           Suppliers
         </a>

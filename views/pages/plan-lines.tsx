@@ -106,10 +106,15 @@ interface LineProps {
 /** Says which line a link is about, for who does not see it stand there. */
 const Unseen = ({ line, told }: LineProps) => <span class="unseen">: {lineTitle(line, told)}</span>;
 
-const ACCEPT = { order: 'Order it', harvest: 'Harvest it', cull: 'Cull them', start: 'Start it' } as const;
+export const ACCEPT = {
+  order: 'Order it',
+  harvest: 'Harvest it',
+  cull: 'Cull them',
+  start: 'Start it',
+} as const;
 
 /** The form in which the line is done, filled in. */
-function acceptAt(line: PlanLine, told: PlanTold): string {
+export function acceptAt(line: PlanLine, told: PlanTold): string {
   const heads = `${line.heads}`;
   switch (line.what) {
     case 'order':
@@ -175,10 +180,16 @@ const OtherAmount = ({ line, told }: LineProps) => (
         <input type="hidden" name={name} value={value} />
       ))}
       <input type="hidden" name="line" value={line.key} />
-      <label>
-        {amountUnit(line)}{' '}
-        <input type="number" name="amount" min="1" inputmode="numeric" value={`${amountOf(line)}`} required />
-      </label>
+      <label for={`amount-${line.key}`}>{amountUnit(line)}</label>
+      <input
+        id={`amount-${line.key}`}
+        type="number"
+        name="amount"
+        min="1"
+        inputmode="numeric"
+        value={`${amountOf(line)}`}
+        required
+      />
       <button type="submit" class="small">
         Pin so many
       </button>

@@ -15,6 +15,7 @@ import { paths } from '../paths.ts';
 import { ActHere } from './sunday-act.tsx';
 import { GroupsTable } from './sunday-groups.tsx';
 import { Leftovers } from './sunday-leftovers.tsx';
+import { ActsPlanned, type PlannedWeek } from './sunday-plan.tsx';
 
 export interface SundayProps {
   readonly shell: Shell;
@@ -23,6 +24,8 @@ export interface SundayProps {
   readonly unit: LengthUnit;
   /** The delivery that ends the check: what comes, and on which day; null when none is expected. */
   readonly delivery: { readonly label: string; readonly day: DayNumber } | null;
+  /** What the plan asks for this week, in place of an act looked for; null where there is no plan of the room as it is. */
+  readonly plan: PlannedWeek | null;
   /** Whether the act that helps most has been looked for; otherwise the page asks for it once it is shown. */
   readonly actSought: boolean;
   /** A coming week in place of today's picture. */
@@ -41,11 +44,7 @@ export const SundayPage = (props: SundayProps) => {
       <div class="sunday">
         <Verdict {...props} />
         <div class="sunday-acts">
-          {answer.verdict === 'empty' || !prey ? (
-            <FirstSteps animals={answer.verdict !== 'empty'} prey={prey} formId={shell.formId} />
-          ) : (
-            <ActHere act={answer.act} sought={props.actSought} settled={answer.verdict === 'lasts'} />
-          )}
+          <ToDo {...props} />
           {answer.look === null ? null : (
             <p class="look">
               <strong>Look first.</strong> {answer.look.sentence}{' '}
@@ -61,6 +60,15 @@ export const SundayPage = (props: SundayProps) => {
       {answer.verdict === 'empty' ? null : <HowSure {...props} />}
     </Layout>
   );
+};
+
+/** The plan's steps of this week; without a plan the first steps or the act that helps most. */
+const ToDo = ({ answer, plan, shell, actSought }: SundayProps) => {
+  const prey = answer.bins.length > 0;
+  if (plan !== null && answer.verdict !== 'empty') return <ActsPlanned {...plan} />;
+  if (answer.verdict === 'empty' || !prey)
+    return <FirstSteps animals={answer.verdict !== 'empty'} prey={prey} formId={shell.formId} />;
+  return <ActHere act={answer.act} sought={actSought} settled={answer.verdict === 'lasts'} />;
 };
 
 const Verdict = ({ answer, delivery }: SundayProps) => (

@@ -42,6 +42,11 @@ export const SuppliersPage = (props: SuppliersProps) => (
         <a class="button quiet" href={`${paths.larder}#deliveries`}>
           Deliveries
         </a>
+        {props.suppliers.some(({ offers }) => offers.length > 0) ? (
+          <a class="button quiet" href={paths.bulk}>
+            How many to order
+          </a>
+        ) : null}
       </p>
       <p class="caution">{STOCK_CAUTION}</p>
     </header>

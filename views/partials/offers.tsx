@@ -69,6 +69,13 @@ const OfferRow = ({ offer, names, unit, currency, sizes }: RowProps) => {
       </td>
       <td data-label="A pack, and one head">
         <Prices offer={offer} currency={currency} />
+        <a href={paths.bulkOf({ offer: code })}>
+          How many?
+          <span class="unseen">
+            {' '}
+            {prey}, {length}
+          </span>
+        </a>
       </td>
     </tr>
   );

@@ -6,7 +6,7 @@ import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
-/** Arrays that serve every fate of every plan. */
+/** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
 export interface Room {
   readonly fates: Fates;
   /** Share of each slice that nobody has eaten yet. */
@@ -18,25 +18,51 @@ export interface Room {
   /** Lots of the plan under way, and how many times each is there. */
   readonly active: Int32Array;
   readonly times: Float64Array;
+  /** By fate and period: what is not eaten of each slice, items late by eater, cost so far. */
+  readonly restAt: Float64Array;
+  readonly lateAt: Float64Array;
+  readonly centsAt: Float64Array;
 }
 
-export const roomFor = (fates: Fates): Room => ({
-  fates,
-  rest: new Float64Array(fates.slices),
-  there: new Float64Array(fates.living.nodes),
-  before: new Float64Array(fates.living.nodes),
-  late: new Float64Array(fates.living.problem.eaters.length),
-  active: new Int32Array(fates.lots.length),
-  times: new Float64Array(fates.lots.length),
-});
+export function roomFor(fates: Fates): Room {
+  const { nodes, problem } = fates.living;
+  const floats = (size: number) => new Float64Array(size);
+  const moments = fates.count * problem.periods;
+  return {
+    fates,
+    rest: floats(fates.slices),
+    there: floats(nodes),
+    before: floats(nodes),
+    late: floats(problem.eaters.length),
+    active: new Int32Array(fates.lots.length),
+    times: floats(fates.lots.length),
+    restAt: floats(moments * fates.slices),
+    lateAt: floats(moments * problem.eaters.length),
+    centsAt: floats(moments),
+  };
+}
 
-/** Mean over the fates, in the programme's prices. */
-export function costInFates(room: Room, decided: Decisions): Cents {
+/** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
+export const settleInFates = (room: Room, decided: Decisions): Cents =>
+  costBy(room, decided, { from: 0, notes: true });
+
+/** The same of decisions that differ from those settled on from a period on. */
+export const costFromPeriod = (room: Room, decided: Decisions, from: number): Cents =>
+  costBy(room, decided, { from, notes: false });
+
+interface Going {
+  readonly from: number;
+  readonly notes: boolean;
+}
+
+function costBy(room: Room, decided: Decisions, going: Going): Cents {
   const { fates } = room;
+  const { problem } = fates.living;
   const lots = lotsOf(room, decided);
+  const from = Math.min(going.from, problem.periods - 1);
   let cents = 0;
-  for (let fate = 0; fate < fates.count; fate++) cents += liveFate(room, fate, lots);
-  return decisionsCost(fates.living.problem, decided) + cents / fates.count;
+  for (let fate = 0; fate < fates.count; fate++) cents += liveFate(room, fate, { lots, ...going, from });
+  return decisionsCost(problem, decided) + cents / fates.count;
 }
 
 /** Lists the lots that are there with these decisions; returns how many. */
@@ -51,18 +77,31 @@ function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): num
   return n;
 }
 
-function liveFate(room: Room, fate: number, lots: number): Cents {
-  const { fates, rest, late, there, before } = room;
+function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { readonly lots: number }): Cents {
+  const { fates, rest, late, there, before, restAt, lateAt, centsAt } = room;
   const { living } = fates;
   const { periods } = living.problem;
-  rest.fill(1);
-  late.fill(0);
+  const first = fate * periods + from;
   let cents = 0;
-  for (let t = 0; t < periods; t++) {
-    gather(room, (fate * periods + t) * fates.slices, { lots, t });
+  if (from === 0) {
+    rest.fill(1);
+    late.fill(0);
+  } else {
+    rest.set(restAt.subarray(first * rest.length, (first + 1) * rest.length));
+    late.set(lateAt.subarray(first * late.length, (first + 1) * late.length));
+    cents = centsAt[first] as number;
+  }
+  for (let t = from; t < periods; t++) {
+    const moment = fate * periods + t;
+    if (notes) {
+      restAt.set(rest, moment * rest.length);
+      lateAt.set(late, moment * late.length);
+      centsAt[moment] = cents;
+    }
+    gather(room, moment * fates.slices, { lots, t });
     before.set(there);
     for (const e of living.order) cents += feed(room, e, { fate, t });
-    take(room, (fate * periods + t) * fates.slices, { lots, t });
+    take(room, moment * fates.slices, { lots, t });
     cents += keepCents(room);
   }
   return cents - endCents(room);

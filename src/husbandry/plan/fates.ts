@@ -4,8 +4,10 @@
  * A bin that grows fast outgrows the small and one that grows slowly starves the large: no mean shows either.
  */
 import { keyOfCode } from '../../maths/random.ts';
+import { grouped } from '../grouped.ts';
 import { KEPT_MM } from '../larder/index.ts';
 import { larderFor, larderThrough, type Stock, stockOf } from '../supply/index.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
 import { type Living, livingOf } from './living.ts';
@@ -52,20 +54,23 @@ export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
   const periodOn = new Map(periods.map((period, t) => [middleOf(period) - today, t]));
   const nodeAt = nodeFinder(laid, stock, living);
   const larder = larderFor(stock, room.facts.policy);
+  const times = weeklyHatches(stock);
   for (let fate = 0; fate < count; fate++) {
     larderThrough(larder, { seed, replicate: fate, days }, (day) => {
       const t = periodOn.get(day);
       if (t === undefined) return;
       const at = fate * size + t * stock.totalSlices;
-      heads.set(larder.heads, at);
-      for (let q = 0; q < stock.totalSlices; q++) node[at + q] = nodeAt(q, larder.lengthMm[q] as number);
+      for (let q = 0; q < stock.totalSlices; q++) {
+        heads[at + q] = (larder.heads[q] as number) * (times[q] as number);
+        node[at + q] = nodeAt(q, larder.lengthMm[q] as number);
+      }
     });
   }
   return {
     living,
     count,
     slices: stock.totalSlices,
-    lots: lotsOf(stock, { problem, made, heads, count }),
+    lots: lotsOf(stock, { problem, made, heads, count }).filter(({ from }) => from < periods.length),
     heads,
     node,
     wanted: wantedIn(laid, count),
@@ -144,6 +149,28 @@ function lotsOf(stock: Stock, { problem, made, heads, count }: Lotting): Lot[] {
     from: firstPeriod({ heads, count, periods, slices: stock.totalSlices }, firstSlice),
     by: kind === 'delivered' ? (byKey.get(key) ?? null) : null,
   }));
+}
+
+/**
+ * Heads by slice as a multiple of what the engine has: what hatches in a bin within a week is counted with the middle
+ * of its days, the other days are left out.
+ */
+function weeklyHatches({ cohorts, totalSlices }: Stock): Float64Array {
+  const times = new Float64Array(totalSlices).fill(1);
+  const headsOf = (c: Stock['cohorts'][number]) => c.nodes[Math.floor(c.nodes.length / 2)]?.heads ?? 0;
+  const byWeek = grouped(
+    cohorts.filter(({ kind }) => kind === 'hatched'),
+    ({ bin, arrives }) => `${bin} ${Math.floor(arrives / DAYS_PER_WEEK)}`,
+  );
+  for (const days of byWeek.values()) {
+    const middle = days[Math.floor(days.length / 2)] as Stock['cohorts'][number];
+    const all = days.reduce((sum, day) => sum + headsOf(day), 0);
+    for (const day of days) {
+      const factor = day === middle && headsOf(middle) > 0 ? all / headsOf(middle) : 0;
+      times.fill(factor, day.firstSlice, day.firstSlice + day.slices);
+    }
+  }
+  return times;
 }
 
 function firstPeriod(

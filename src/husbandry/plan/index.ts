@@ -12,13 +12,8 @@ export type {
   Whole,
   Wish,
 } from './answer.ts';
-export {
-  type BulkAnswer,
-  type BulkCurve,
-  type BulkPoint,
-  type BulkQuestion,
-  bulkOrder,
-} from './bulk-order.ts';
+export type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion, BulkWeek } from './bulk-answer.ts';
+export { bulkOrder } from './bulk-order.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { supposing } from './supposing.ts';

@@ -4,15 +4,15 @@ import type { Snapshot } from '../snapshot.ts';
 import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
-import { costInFates, roomFor } from './fate-cost.ts';
+import { costFromPeriod, roomFor, settleInFates } from './fate-cost.ts';
 import { fatesOf } from './fates.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
-import { layOut, withReady } from './lay-out.ts';
+import { type LaidOut, layOut, withReady } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
-import type { Proposal } from './proposal.ts';
+import type { Decisions, Proposal } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
@@ -91,7 +91,7 @@ function brings(tried: readonly Tried[]): 'something' | 'nothing' {
 function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried {
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
-  const { proposal, programmed, gap } = solvePlan(solvable(bench, problem), solve, {
+  const { proposal, programmed, gap } = solvePlan(solvable(bench.laid, problem), solve, {
     whole: proves ? policy.planStride.value : 0,
     gap: policy.planGap.value,
     seconds: policy.planSeconds.value,
@@ -112,10 +112,12 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
 }
 
 /** The problem with everything a plan of it is judged by while it is sought. */
-function solvable({ laid }: Bench, problem: PlanProblem): Solvable {
+export function solvable(laid: LaidOut, problem: PlanProblem): Solvable {
   const living = livingOf(problem);
   const room = roomFor(fatesOf(laid, problem));
-  return { living, costing: { problem, costOf: (decided) => costInFates(room, decided) } };
+  const settle = (decided: Decisions) => settleInFates(room, decided);
+  const costFrom = (decided: Decisions, period: number) => costFromPeriod(room, decided, period);
+  return { living, costing: { problem, costOf: settle, settle, costFrom } };
 }
 
 /** The rule searched on, at the first chance of ready stock. */
@@ -124,7 +126,7 @@ function quickPlan(bench: Bench): Tried {
   const { policy } = facts;
   const level = policy.planSafetyLevels.value[0] as number;
   const problem = withReady(bench.laid, level);
-  const { living, costing } = solvable(bench, problem);
+  const { living, costing } = solvable(bench.laid, problem);
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);

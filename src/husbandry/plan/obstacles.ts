@@ -10,7 +10,7 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
   const { laid } = bench;
   const hungry = laid.eating.filter(({ fares }) => fares.length === 0);
   const found: Obstacle[] = [];
-  if (laid.problem.parcels.length === 0)
+  if (laid.eating.length > 0 && (laid.snapshot.market?.offers.length ?? 0) === 0)
     found.push({
       kind: 'no offer',
       sentence:

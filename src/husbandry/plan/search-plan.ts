@@ -24,6 +24,9 @@ type Change = (draft: Draft) => void;
 export interface Costing {
   readonly problem: PlanProblem;
   readonly costOf: (decided: Decisions) => number;
+  /** Cost of decisions from which others will be tried; and of such others, the same before a period. */
+  readonly settle?: (decided: Decisions) => number;
+  readonly costFrom?: (decided: Decisions, period: number) => number;
 }
 
 export interface Searching {
@@ -50,9 +53,10 @@ export function searchFrom(costing: Costing, start: Decisions, { trials: most, s
 
 /** Every step that costs less, until none does. */
 function descent(costing: Costing, start: Decisions, most: number): Searched {
-  const { problem, costOf } = costing;
+  const { problem, costOf, settle = costOf, costFrom = costOf } = costing;
   let best = copyOf(start);
-  let cost = isAllowed(problem, best) ? costOf(best) : Number.POSITIVE_INFINITY;
+  const settled = settle(best);
+  let cost = isAllowed(problem, best) ? settled : Number.POSITIVE_INFINITY;
   let trials = 0;
   for (let isBetter = true; isBetter && trials < most; ) {
     isBetter = false;
@@ -62,14 +66,26 @@ function descent(costing: Costing, start: Decisions, most: number): Searched {
       change(draft);
       if (!isAllowed(problem, draft)) continue;
       trials++;
-      const tried = costOf(draft);
+      const tried = costFrom(draft, firstChange(problem, best, draft));
       if (tried >= cost * (1 - Number.EPSILON) - Number.EPSILON) continue;
       best = draft;
-      cost = tried;
+      cost = settle(best);
       isBetter = true;
     }
   }
   return { ...best, cost, trials };
+}
+
+/** First period that two plans of one problem may differ in. */
+function firstChange({ parcels, starts, periods }: PlanProblem, a: Decisions, b: Decisions): number {
+  let first = periods;
+  for (let i = 0; i < parcels.length; i++) {
+    const { period } = parcels[i] as PlanParcel;
+    if (period < first && a.packs[i]?.some((count, j) => count !== b.packs[i]?.[j])) first = period;
+  }
+  for (let i = 0; i < starts.length; i++)
+    if (a.cups[i] !== b.cups[i]) first = Math.min(first, starts[i]?.period ?? 0);
+  return first;
 }
 
 const FOR = purposes('change');

@@ -12,7 +12,9 @@ export interface Traced {
   /** Items by eater and period. */
   readonly items: readonly Float64Array[];
   readonly eatenHeads: number;
-  /** Heads by node that are left after the last period. */
+  /** Heads by node that are left after each period's meals. */
+  readonly stays: readonly Float64Array[];
+  /** Of them those after the last. */
   readonly leftHeads: Float64Array;
 }
 
@@ -21,6 +23,7 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
   const { eaters, periods, places } = problem;
   const at = places[place] as PlanProblem['places'][number];
   const items = eaters.map(() => new Float64Array(periods));
+  const stayed: Float64Array[] = [];
   let eatenHeads = 0;
   let mine = new Float64Array(at.nodes);
   for (let t = 0; t < periods; t++) {
@@ -46,6 +49,7 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
       });
     });
     const stays = mine.map((_, n) => (share[n] as number) * (left[n] as number));
+    stayed.push(stays);
     const pass = at.passes[t];
     mine = pass
       ? Float64Array.from(pass, (row) =>
@@ -53,5 +57,5 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
         )
       : stays;
   }
-  return { items, eatenHeads, leftHeads: mine };
+  return { items, eatenHeads, stays: stayed, leftHeads: mine };
 }

@@ -13,6 +13,7 @@ import { binFormRoutes } from './bin-form.ts';
 import { binPlaceRoutes } from './bin-places.ts';
 import { binTakeRoutes } from './bin-takes.ts';
 import { bookRoutes } from './book.ts';
+import { bulkRoutes } from './bulk.ts';
 import { cameBackRoutes } from './came-back.ts';
 import { colonyStartRoutes } from './colony-start.ts';
 import { deliveryRoutes } from './deliveries.ts';
@@ -77,6 +78,7 @@ export function mountPages(app: Hono<DoorEnv>, house: House): void {
   larderRoutes(app, house);
   binRoutes(app, house);
   planPageRoutes(app, house);
+  bulkRoutes(app, house);
   whatIfRoutes(app, house);
   deliveryRoutes(app, house);
   newOrderRoutes(app, house);

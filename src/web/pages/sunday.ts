@@ -12,6 +12,7 @@ import type { CoverAnswer } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { busy } from './busy.ts';
 import type { House } from './house.ts';
+import { weekPlanned } from './plan-week.ts';
 import { weightiest } from './sources.ts';
 import { page, type Visit, visit } from './visit.ts';
 
@@ -29,7 +30,8 @@ const BUSY = 503;
 
 async function showSunday(house: House, c: Context) {
   const here = await visit(house, c);
-  const cover = await coverFor(house, here, c.req.query('act') !== undefined);
+  const plan = await weekPlanned(house, here);
+  const cover = await coverFor(house, here, c.req.query('act') !== undefined && plan === null);
   if (!cover.ok) return busy(c, here, cover.problem);
   const ahead = await weekAsked(house, here, c);
   if (!ahead.ok) return busy(c, here, ahead.problem);
@@ -38,8 +40,8 @@ async function showSunday(house: House, c: Context) {
   const sources = weightiest(answer, snapshot);
   const delivery = deliveryOf(answer, here);
   const lastWeek = snapshot.facts.policy.weeksAhead.value;
-  const props = { shell, names, unit, answer, actSought, ahead: ahead.value, lastWeek, delivery, sources };
-  return page(c, SundayPage(props));
+  const seen = { shell, names, unit, answer, plan, actSought };
+  return page(c, SundayPage({ ...seen, ahead: ahead.value, lastWeek, delivery, sources }));
 }
 
 /** The answer as soon as it can be had, or in full where the keeper waits for the act. */

@@ -1,9 +1,12 @@
 /** Sunday comes at once: the act that helps most follows, and the picture moves through the coming weeks. */
 import { expect, test } from 'vitest';
-import { addAnimal } from '../../../src/actions/index.ts';
+import { addAnimal, askPlan } from '../../../src/actions/index.ts';
+import type { PlanLine } from '../../../src/husbandry/plan/index.ts';
+import { ok } from '../../../src/husbandry/result.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { words } from '../../support/markup-words.ts';
 import { good } from '../../support/store-at.ts';
+import { plan } from '../../support/view-plan.ts';
 
 /** A room with more spiderlings than there are crickets for. */
 async function shortHome(gaugeMm = 20): Promise<Home> {
@@ -60,3 +63,38 @@ test('a week that is none shows this one; one too far shows the last', async () 
   expect(words(await home.see('/?week=99'))).toContain('In 5 weeks, from');
   expect(words(await home.see('/weeks?week=-1'))).toContain('This week, from');
 });
+
+/** A home whose plan of twelve weeks is the invented one, made today, a Friday, of the room as it is; its lines are due on these days from today. */
+async function plannedHome(dueIn: (line: PlanLine, i: number) => number): Promise<Home> {
+  const home = await shortHome();
+  const { today } = home.room.clock();
+  const lines = plan.lines.map((line, i) => ({ ...line, actBy: today + dueIn(line, i) }));
+  const made = { ...plan, lines, revision: await home.acts(), day: today };
+  const question = { weeks: 12, wishes: [], supposed: [] };
+  good(await askPlan(home.room, question, { answering: async () => ok(made as never) }));
+  return home;
+}
+
+test('with a plan of the room as it is, Sunday does what the plan asks for before the next Sunday, the most urgent first', async () => {
+  const { see } = await plannedHome((_, i) => (i === 1 ? 0 : i === 0 ? 1 : 9));
+  const html = await see('/');
+  const acts = words(html.slice(html.indexOf('aria-labelledby="act"')));
+  expect(html).not.toContain('data-hx-get="/act"');
+  const [first, second] = [plan.lines[1]!, plan.lines[0]!].map((line) => VERB[line.what]);
+  expect(acts).toContain(`Do this ${first}`);
+  expect(acts).toMatch(new RegExp(`^.*today\\..*Then 1 more step before Sunday ${second}.*by tomorrow`));
+  expect(html).toContain('href="/plan"');
+});
+
+test('a plan with nothing to do this week leaves the act as it is looked for', async () => {
+  const { see } = await plannedHome(() => 9);
+  expect(words(await see('/'))).toContain('Trying what would help most');
+});
+
+test('a plan of the room before its last change does not speak for it', async () => {
+  const { see, room } = await plannedHome(() => 0);
+  good(await addAnimal(room, { name: 'Newcomer', kind: 'brachypelma-hamorii', room: 'R1', gaugeMm: 30 }));
+  expect(words(await see('/'))).toContain('Trying what would help most');
+});
+
+const VERB = { order: 'Order', harvest: 'Harvest', cull: 'Cull', start: 'Start' } as const;

@@ -1,0 +1,87 @@
+/** What is supposed changes that in the room, and nothing else. */
+import { describe, expect, it } from 'vitest';
+import { type Supposed, supposing } from '../../../src/husbandry/plan/index.ts';
+import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
+import { mixedMarket } from '../../support/plan/markets.ts';
+import { animalWith, mixedBins, snapshotWith, TODAY } from '../../support/room.ts';
+
+const room = snapshotWith({
+  animals: [
+    animalWith({ code: 'A1', kind: 'brachypelma-hamorii', gaugeMm: 60 }),
+    animalWith({ code: 'A2', kind: 'brachypelma-hamorii', gaugeMm: 40, count: 30 }),
+    animalWith({ code: 'A3', kind: 'grammostola-pulchra', gaugeMm: 60 }),
+  ],
+  bins: mixedBins(10),
+  market: mixedMarket,
+});
+
+/** Names of the parts of the room that are not as they were. */
+function changed(supposed: Supposed): string[] {
+  const after = supposing(room, [supposed]);
+  return (Object.keys(after) as (keyof Snapshot)[]).filter((name) => after[name] !== room[name]);
+}
+
+describe('supposing', () => {
+  it('nothing leaves the room as it is', () => {
+    expect(supposing(room, [])).toBe(room);
+  });
+
+  it('a warmer room warms rooms alone', () => {
+    expect(changed({ what: 'warmer', degrees: 3 })).toEqual(['rooms']);
+    expect(supposing(room, [{ what: 'warmer', degrees: 3 }]).rooms[0]).toMatchObject({
+      dayTempC: 29,
+      nightTempC: 27,
+    });
+  });
+
+  it('days away are added to those there are', () => {
+    const away = { what: 'away', from: TODAY + 3, to: TODAY + 9 } as const;
+    expect(changed(away)).toEqual(['calendar']);
+    expect(supposing(room, [away]).calendar.absences).toEqual([{ from: TODAY + 3, to: TODAY + 9 }]);
+  });
+
+  it('a sac brings its young on its day', () => {
+    const sac = { what: 'sac', kind: 'brachypelma-hamorii', young: 400, day: TODAY + 30 } as const;
+    expect(changed(sac)).toEqual(['changes']);
+    expect(supposing(room, [sac]).changes[0]).toMatchObject({ kind: 'sac', count: 400, chance: 1 });
+  });
+
+  it('selling takes single animals first, and groups only whole', () => {
+    const sell = (heads: number) =>
+      supposing(room, [{ what: 'sell', kind: 'brachypelma-hamorii', heads, day: TODAY + 1 }]).changes.map(
+        ({ animal }) => animal,
+      );
+    expect(sell(1)).toEqual(['A1']);
+    expect(sell(20)).toEqual(['A1']);
+    expect(sell(31)).toEqual(['A1', 'A2']);
+  });
+
+  it('a supplier that stops takes its offers along', () => {
+    const { market } = supposing(room, [{ what: 'supplier stops', supplier: 'S1' }]);
+    expect(market?.suppliers.map(({ code }) => code)).toEqual(['S2', 'S3']);
+    expect(market?.offers.every(({ supplier }) => supplier !== 'S1')).toBe(true);
+  });
+
+  it('a bin that dies is empty from today on', () => {
+    const after = supposing(room, [{ what: 'bin dies', bin: 'B1' }]);
+    expect(after.bins.find(({ code }) => code === 'B1')?.events.at(-1)).toEqual({
+      kind: 'died off',
+      day: TODAY,
+      left: 0,
+    });
+  });
+
+  it('a price rises at every break, to whole cents', () => {
+    const { market } = supposing(room, [{ what: 'price', offer: 'O1', percent: 10 }]);
+    expect(market?.offers[0]?.prices.map(({ packCents }) => packCents)).toEqual([990, 880]);
+  });
+
+  it('several things are supposed at once', () => {
+    const after = supposing(room, [
+      { what: 'warmer', degrees: 1 },
+      { what: 'weather', from: TODAY, to: TODAY + 7, tempC: -4 },
+    ]);
+    expect(after.rooms[0]?.dayTempC).toBe(27);
+    expect(after.market?.weather).toEqual([{ from: TODAY, to: TODAY + 7, tempC: -4 }]);
+  });
+});
