@@ -5,8 +5,8 @@ import type { Bin } from '../../../src/husbandry/larder/bin.ts';
 import type { Market } from '../../../src/husbandry/orders/index.ts';
 import type { PlanEater, PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { mixedMarket, offerWith } from '../../support/plan/markets.ts';
-import { bestPlan, buyingRoom, laidOut } from '../../support/plan/planned.ts';
-import { mixedAnimals, mixedBins, TODAY } from '../../support/room.ts';
+import { bestPlan, buyingRoom, eaters, laidOut, stock } from '../../support/plan/planned.ts';
+import { TODAY } from '../../support/room.ts';
 
 const WEEKS = 6;
 const WHOLE = 3;
@@ -73,10 +73,8 @@ describe('a plan', () => {
     const later = 364;
     const plan = planOf({
       today: TODAY + later,
-      animals: mixedAnimals(8).map((animal) => laterAnimal(animal, later)),
-      bins: mixedBins(3)
-        .slice(0, 5)
-        .map((bin) => laterBin(bin, later)),
+      animals: eaters.map((animal) => laterAnimal(animal, later)),
+      bins: stock(1).map((bin) => laterBin(bin, later)),
     });
     const withoutDay = (bought: [string, number][]) =>
       bought.map(([key, packs]) => [key.split('@')[0], packs]);
@@ -85,7 +83,7 @@ describe('a plan', () => {
   });
 
   it('is the same for a bin in two halves', () => {
-    const bins = mixedBins(3).slice(0, 5);
+    const bins = stock(1);
     const [first, second, ...rest] = bins as [Bin, Bin];
     const half = (code: string): Bin => ({
       ...second,
@@ -101,8 +99,8 @@ describe('a plan', () => {
 
   it('is the same whatever the order of animals, bins and offers', () => {
     const plan = planOf({
-      animals: mixedAnimals(8).reverse(),
-      bins: mixedBins(3).slice(0, 5).reverse(),
+      animals: [...eaters].reverse(),
+      bins: stock(1).reverse(),
       market: {
         ...mixedMarket,
         offers: [...mixedMarket.offers].reverse(),
@@ -126,8 +124,8 @@ const laterBin = (bin: Bin, days: number): Bin => ({
 
 describe('the best plan is never dearer', () => {
   it('with more stock', () => {
-    const more = planOf({ bins: mixedBins(4).slice(0, 5) });
-    const most = planOf({ bins: mixedBins(12).slice(0, 5) });
+    const more = planOf({ bins: stock(2) });
+    const most = planOf({ bins: stock(8) });
     noDearer(more.cost, plain.cost);
     noDearer(most.cost, more.cost);
   });
@@ -203,13 +201,13 @@ describe('where nobody wants anything', () => {
   it('nothing comes in the last weeks where nothing is wanted in them', () => {
     const { problem } = laidOut(buyingRoom(), WEEKS);
     const until = 3;
-    const eaters = problem.eaters.map((eater) => ({
+    const early = problem.eaters.map((eater) => ({
       ...eater,
       wanted: eater.wanted.map((items, t) => (t < until ? items : 0)),
       lateMost: eater.lateMost.map((items, t) => (t < until ? items : 0)),
       endWanted: 0,
     }));
-    const plan = bestPlan({ ...problem, eaters, pools: [] }, WEEKS);
+    const plan = bestPlan({ ...problem, eaters: early, pools: [] }, WEEKS);
     const late = problem.parcels.filter(
       ({ period }, i) => period >= until && plan.packs[i]!.some((n) => n > 1e-6),
     );

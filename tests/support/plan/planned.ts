@@ -1,4 +1,6 @@
 /** Rooms that buy, planned: laid out, with stock that stands ready, and the programme's best plan in whole packs. */
+
+import type { Bin } from '../../../src/husbandry/larder/bin.ts';
 import { type LaidOut, layOut, withReady } from '../../../src/husbandry/plan/lay-out.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import type { Flows } from '../../../src/husbandry/plan/proposal.ts';
@@ -11,17 +13,22 @@ import { optimumOf } from './optimum.ts';
 /** Small in all that only costs time. */
 export const quickFacts = { ...facts, policy: policyWith({ planReplicates: 40, planBands: 6 }) };
 
-/** A small room that buys: eight animals, five bins, three suppliers. */
+/** A small room that has to buy: few heads in three bins, three suppliers. */
 export const buyingRoom = (over: Partial<Snapshot> = {}): Snapshot =>
   snapshotWith({
-    animals: mixedAnimals(8),
-    bins: mixedBins(3).slice(0, 5),
+    animals: eaters,
+    bins: stock(1),
     market: mixedMarket,
     facts: quickFacts,
     ...over,
   });
 
 const LEVEL = 0.85;
+const ANIMALS = 16;
+
+/** Its animals, and its bins with so many times their heads. */
+export const eaters = mixedAnimals(ANIMALS);
+export const stock = (times: number): Bin[] => mixedBins(2 * times).slice(0, 3);
 
 export interface Laid {
   readonly laid: LaidOut;

@@ -18,11 +18,13 @@ import { dayKey, mix32, uniform } from '../../../src/maths/random.ts';
 interface Dice {
   /** A whole number from least to most. */
   readonly roll: (least: number, most: number) => number;
-  /** A broken one. */
+  /** A broken one, to hundredths: no share of heads is too small for the programme to count. */
   readonly share: (least: number, most: number) => number;
   /** True so often. */
   readonly hit: (chance: number) => boolean;
 }
+
+const STEPS = 100;
 
 function diceOf(number: number): Dice {
   const key = mix32(number + 1);
@@ -30,7 +32,7 @@ function diceOf(number: number): Dice {
   const next = () => uniform(dayKey(key, drawn++), 1);
   return {
     roll: (least, most) => least + Math.floor(next() * (most - least + 1)),
-    share: (least, most) => least + next() * (most - least),
+    share: (least, most) => Math.round(STEPS * (least + next() * (most - least))) / STEPS,
     hit: (chance) => next() < chance,
   };
 }
