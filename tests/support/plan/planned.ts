@@ -11,7 +11,7 @@ import { mixedMarket } from './markets.ts';
 import { optimumOf } from './optimum.ts';
 
 /** Small in all that only costs time. */
-export const quickFacts = { ...facts, policy: policyWith({ planReplicates: 40, planBands: 6 }) };
+const quickFacts = { ...facts, policy: policyWith({ planReplicates: 40, planBands: 6 }) };
 
 /** A small room that has to buy: few heads in three bins, three suppliers. */
 export const buyingRoom = (over: Partial<Snapshot> = {}): Snapshot =>
