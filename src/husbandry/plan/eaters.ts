@@ -35,7 +35,7 @@ export function eatingOf(snapshot: Snapshot, periods: readonly Period[]): Eating
     .sort((a, b) => (a.group.key < b.group.key ? -1 : 1));
 }
 
-export const meanOf = (values: Float64Array): number =>
+const meanOf = (values: Float64Array): number =>
   values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Items of the last weeks that may still wait: meals wait for half their range and the grace, each week's in turn. */

@@ -45,7 +45,7 @@ interface Ordered {
   readonly count: number;
 }
 
-export const offerIn = ({ offers }: ParcelOf, key: string): Offer =>
+const offerIn = ({ offers }: ParcelOf, key: string): Offer =>
   offers.find(({ code }) => key.startsWith(`order:${code}@`)) as Offer;
 
 function orderLine({ places, snapshot }: LaidOut, { parcel, pack, of, count }: Ordered): PlanLine {

@@ -31,6 +31,8 @@ export interface Tried {
   readonly made: PlanAnswer['made'];
   readonly gap: number | null;
   readonly verdict: Verdict;
+  /** Every target is met: in the weeks lived through day by day, and in the mean over all. */
+  readonly met: boolean;
 }
 
 /** The plan of a room; the same room, question and seed give the same plan. */
@@ -75,7 +77,7 @@ function tryLevels(bench: Bench, solve: Solve, onProgress: Telling): Tried[] {
     const one = tryLevel(bench, solve, { level, proves: false });
     tried.push(one);
     if (brings(tried) === 'nothing') break;
-    at += one.verdict.met ? -1 : 1;
+    at += one.met ? -1 : 1;
   }
   return tried;
 }
@@ -83,7 +85,7 @@ function tryLevels(bench: Bench, solve: Solve, onProgress: Telling): Tried[] {
 /** Whether the last chance asked for brought more meals than the one before; where it brings none, more will not. */
 function brings(tried: readonly Tried[]): 'something' | 'nothing' {
   const [before, last] = tried.slice(-2);
-  if (!before || !last || before.verdict.met || last.level < before.level) return 'something';
+  if (!before || !last || before.met || last.level < before.level) return 'something';
   const { missedMeals } = last.verdict;
   return missedMeals.mean < before.verdict.missedMeals.mean ? 'something' : 'nothing';
 }
@@ -107,7 +109,7 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
     proposal,
     gap,
     made: programmed ? 'programme' : 'rule',
-    verdict: judgePlan(bench, proposal),
+    ...judged(bench, problem, proposal),
   };
 }
 
@@ -120,6 +122,25 @@ export function solvable(laid: LaidOut, problem: PlanProblem): Solvable {
   return { living, costing: { problem, costOf: settle, settle, costFrom } };
 }
 
+function judged(bench: Bench, problem: PlanProblem, proposal: Proposal): Pick<Tried, 'verdict' | 'met'> {
+  const verdict = judgePlan(bench, proposal);
+  return { verdict, met: verdict.met && isServed(bench, problem, proposal) };
+}
+
+/** Whether in the mean each urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
+function isServed({ laid }: Bench, { eaters }: PlanProblem, { flows }: Proposal): boolean {
+  const targets = laid.snapshot.facts.policy.planTargets.value;
+  const sum = (values: ArrayLike<number> | undefined) => Array.from(values ?? []).reduce((a, b) => a + b, 0);
+  return Object.entries(targets).every(([urgency, target]) => {
+    const fed = eaters
+      .map((_, e) => e)
+      .filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
+    const wanted = fed.reduce((all, e) => all + sum(eaters[e]?.wanted), 0);
+    const missed = fed.reduce((all, e) => all + sum(flows.missed[e]), 0);
+    return missed <= (1 - target) * wanted;
+  });
+}
+
 /** The rule searched on, at the first chance of ready stock. */
 function quickPlan(bench: Bench): Tried {
   const { facts, seed } = bench.laid.snapshot;
@@ -130,7 +151,7 @@ function quickPlan(bench: Bench): Tried {
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);
-  return { level, problem, proposal, gap: null, made: 'rule', verdict: judgePlan(bench, proposal) };
+  return { level, problem, proposal, gap: null, made: 'rule', ...judged(bench, problem, proposal) };
 }
 
 interface Trying {
@@ -149,7 +170,7 @@ function proven(bench: Bench, solve: Solve, chosen: Tried): Tried {
 
 /** Of those that meet every target the cheapest; where none does, the one of least cost with what is missed priced in. */
 function bestOf(tried: readonly Tried[]): Tried {
-  const met = tried.filter(({ verdict }) => verdict.met);
+  const met = tried.filter((each) => each.met);
   const among = met.length > 0 ? met : tried;
   return among.reduce((best, each) => (each.verdict.score < best.verdict.score ? each : best));
 }

@@ -23,7 +23,7 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
       sentence: `Nothing here or on offer is the right size for ${namesOf(hungry)}.`,
       groups: keysOf(hungry),
     });
-  return best.verdict.met ? found : [...found, ...missing(bench, best, question)];
+  return best.met ? found : [...found, ...missing(bench, best, question)];
 }
 
 function missing(

@@ -44,9 +44,8 @@ export interface Bought {
   readonly of: readonly ParcelOf[];
 }
 
-export const packKey = (offer: Offer, sent: DayNumber): string => `order:${offer.code}@${civilDate(sent)}`;
-export const parcelKey = (supplier: Supplier, sent: DayNumber): string =>
-  `${supplier.code}@${civilDate(sent)}`;
+const packKey = (offer: Offer, sent: DayNumber): string => `order:${offer.code}@${civilDate(sent)}`;
+const parcelKey = (supplier: Supplier, sent: DayNumber): string => `${supplier.code}@${civilDate(sent)}`;
 
 /** All parcels that can be ordered from today on and come within the periods. */
 export function parcelsOf(buying: Buying): Bought {

@@ -17,7 +17,7 @@ export interface Passing {
 }
 
 /** Equally likely speeds: the middles of equal shares of the log-normal. */
-export const speedsOf = ({ speedLog: { mean, sd }, speeds }: Passing): number[] =>
+const speedsOf = ({ speedLog: { mean, sd }, speeds }: Passing): number[] =>
   Array.from({ length: speeds }, (_, i) => Math.exp(mean + sd * normalQuantile((i + 1 / 2) / speeds)));
 
 export interface Span {

@@ -22,7 +22,7 @@ interface Draft {
 }
 
 /** The rule that looks so many periods ahead. */
-export function byRule(living: Living, ahead: number): Decisions {
+function byRule(living: Living, ahead: number): Decisions {
   const { problem } = living;
   const draft: Draft = {
     packs: problem.parcels.map(({ packs }) => packs.map(({ least }) => least)),

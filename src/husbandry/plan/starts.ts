@@ -31,7 +31,7 @@ export interface Starting {
   readonly eaters: readonly PlanEater[];
 }
 
-export const startKey = (species: string, day: DayNumber): string => `start:${species}@${civilDate(day)}`;
+const startKey = (species: string, day: DayNumber): string => `start:${species}@${civilDate(day)}`;
 
 export interface Started {
   readonly starts: readonly PlanStart[];
