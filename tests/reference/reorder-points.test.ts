@@ -5,7 +5,8 @@
  * Example 4.7 (8.0341 a period); Zheng and Federgruen 1991, Operations Research 39:654-665, Table 1 (35.022);
  * Rossi 2021, Inventory Analytics, demand that changes from period to period (332.12 for four).
  *
- * The plan cannot be better than the best rule; how near it comes is our own measure: 5.6, 5.2 and 2.2 % above it.
+ * The plan cannot be better than the best rule; how near it comes is our own measure: within 6 % of the first two and
+ * within 3 % of the third.
  */
 import { describe, expect, it } from 'vitest';
 import { decisionsOf } from '../../src/husbandry/plan/proposal.ts';
@@ -117,11 +118,15 @@ describe('a plan made anew each period', () => {
       costs: { order: 64, keep: 1, late: 9 },
       least: 35.0215552723,
     },
-  ])('costs no less than the best rule and not much more ($name)', ({ mean, ahead, costs, least }) => {
-    const share = longRunCost(mean, ahead, costs) / least;
-    expect(share).toBeGreaterThan(1 - 1e-3);
-    expect(share).toBeLessThan(1.06);
-  });
+  ])(
+    'costs no less than the best rule and not much more ($name)',
+    ({ mean, ahead, costs, least }) => {
+      const share = longRunCost(mean, ahead, costs) / least;
+      expect(share).toBeGreaterThan(1 - 1e-3);
+      expect(share).toBeLessThan(1.06);
+    },
+    60_000,
+  );
 
   it('costs no less than the best rule where demand changes (Rossi)', () => {
     const means = [20, 40, 60, 40];

@@ -7,7 +7,7 @@ import { mixedMarket } from '../../support/plan/markets.ts';
 import { facts, mixedAnimals, mixedBins, policyWith, snapshotWith } from '../../support/room.ts';
 
 const ROOMS = 10;
-const WEEKS = 8;
+const WEEKS = 6;
 const FURTHER = 4;
 
 const quick = policyWith({ planReplicates: 40, planJudgeReplicates: 20, planJudgeLeast: 10 });

@@ -9,7 +9,7 @@ import { bestPlan, buyingRoom, eaters, laidOut, stock } from '../../support/plan
 import { TODAY } from '../../support/room.ts';
 
 const WEEKS = 6;
-const WHOLE = 3;
+const WHOLE = 2;
 /** What the solver may leave, as a share of the cost. */
 const SAME = 1e-6;
 
@@ -131,17 +131,17 @@ describe('the best plan is never dearer', () => {
   });
 
   it('with more money to spend in a week', () => {
-    const costs = [800, 1200, 2000, null].map((weekMostCents) => {
+    const costs = [0, 400, 800, null].map((weekMostCents) => {
       return planOf({ market: { ...mixedMarket, purse: { ...mixedMarket.purse, weekMostCents } } }).cost;
     });
-    expect(costs[0]).toBeGreaterThan(costs[3]!);
+    expect(costs[0]).toBeGreaterThan(costs.at(-1)!);
     costs.slice(1).forEach((cost, i) => {
       noDearer(cost, costs[i]!);
     });
   });
 
   it('where a supplier needs the order less long before', () => {
-    const costs = [8, 4, 1, 0].map((cutOffDays) => {
+    const costs = [8, 4, 0].map((cutOffDays) => {
       const suppliers = mixedMarket.suppliers.map((supplier) =>
         supplier.code === 'S2' ? { ...supplier, cutOffDays } : supplier,
       );
@@ -149,7 +149,7 @@ describe('the best plan is never dearer', () => {
       const { laid } = laidOut(buyingRoom({ bins: [], market: { ...mixedMarket, suppliers } }), WEEKS);
       return bestPlan(laid.problem, WHOLE).cost;
     });
-    expect(costs[0]).toBeGreaterThan(costs[3]!);
+    expect(costs[0]).toBeGreaterThan(costs.at(-1)!);
     costs.slice(1).forEach((cost, i) => {
       noDearer(cost, costs[i]!);
     });
@@ -168,15 +168,15 @@ function wantingOnlyIn(period: number, problem: PlanProblem): PlanProblem {
 }
 
 describe('what is wanted in week eight alone', () => {
-  const { problem } = laidOut(buyingRoom({ bins: [] }), 9);
+  const { problem } = laidOut(buyingRoom({ bins: [] }), 8);
   const week = 7;
   const only = wantingOnlyIn(week, problem);
-  const plan = bestPlan(only, 9);
+  const plan = bestPlan(only, 8);
 
   it('is bought, and nothing is eaten before', () => {
     expect(Object.keys(plan.bought).length).toBeGreaterThan(0);
     const eaten = plan.flows.use.flatMap((weeks) => weeks.map((row) => row.reduce((a, b) => a + b, 0)));
-    const early = eaten.filter((_, i) => i % 9 < week);
+    const early = eaten.filter((_, i) => i % 8 < week);
     expect(Math.max(...early)).toBeLessThan(1e-6);
   });
 
@@ -193,7 +193,7 @@ describe('what is wanted in week eight alone', () => {
       ...parcel,
       packs: parcel.packs.map((pack) => ({ ...pack, brings: brought.get(offerOf(pack.key))! })),
     }));
-    const { packs, flows } = bestPlan({ ...only, places: steady, parcels }, 9);
+    const { packs, flows } = bestPlan({ ...only, places: steady, parcels }, 8);
     const early = problem.parcels.filter(
       ({ period }, i) => period < week && packs[i]!.some((count) => count > 1e-6),
     );
