@@ -12,6 +12,7 @@ export const planPolicy: PlanPolicy = {
     'times the middle price of an item, a meal',
     'our choice: at the first chance of ready stock; dearer ones follow where a target is missed',
   ),
+  planDangerTimes: memory(200, 'times the middle price of an item', CHOICE),
   planLateTimes: memory(0.5, `${TIMES}, a week`, CHOICE),
   planKilledTimes: memory(0.05, TIMES, 'our choice: live prey of the right size is better'),
   planCapTimes: memory(0.5, TIMES, CHOICE),

@@ -10,6 +10,8 @@ export interface PlanPolicy {
   /** Price of a meal missed, in times the middle price of an item; of an item late for a week, in times its own. */
   readonly planMissedTimes: ByUrgency;
   readonly planLateTimes: Sourced;
+  /** Price of an animal past its safe gap, in times the middle price of an item. */
+  readonly planDangerTimes: Sourced;
   /** Price of an item given killed first, or beyond a share cap, in times the cheapest item's. */
   readonly planKilledTimes: Sourced;
   readonly planCapTimes: Sourced;

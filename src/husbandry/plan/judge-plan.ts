@@ -83,14 +83,16 @@ export function judgePlan(bench: Bench, decided: Decisions): Verdict {
   });
   const service = serviceOf(bench, judged);
   const cents = decisionsCost(laid.problem, decided);
+  const dangers = estimate(judged.tally.dangersOf);
+  const dangerCents = dangers.mean * laid.usualCents * laid.snapshot.facts.policy.planDangerTimes.value;
   return {
     judged,
     service,
     met: service.every(({ met }) => met),
     missedMeals: estimate(judged.tally.missedOf),
-    dangers: estimate(judged.tally.dangersOf),
+    dangers,
     cents,
-    score: cents + missedCents(bench, judged) - leftCents(bench, judged),
+    score: cents + missedCents(bench, judged) + dangerCents - leftCents(bench, judged),
   };
 }
 

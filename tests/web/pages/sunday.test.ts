@@ -1,6 +1,6 @@
 /** Sunday comes at once: the act that helps most follows, and the picture moves through the coming weeks. */
 import { expect, test } from 'vitest';
-import { addAnimal, askPlan } from '../../../src/actions/index.ts';
+import { addAnimal, askCover, askPlan } from '../../../src/actions/index.ts';
 import type { PlanLine } from '../../../src/husbandry/plan/index.ts';
 import { ok } from '../../../src/husbandry/result.ts';
 import { filledHome, type Home } from '../../support/house.ts';
@@ -65,10 +65,17 @@ test('a week that is none shows this one; one too far shows the last', async () 
 });
 
 /** A home whose plan of twelve weeks is the invented one, made today, a Friday, of the room as it is; its lines are due on these days from today. */
-async function plannedHome(dueIn: (line: PlanLine, i: number) => number): Promise<Home> {
+async function plannedHome(dueIn: (line: PlanLine, i: number) => number, feedsFrom = 0): Promise<Home> {
   const home = await shortHome();
   const { today } = home.room.clock();
-  const lines = plan.lines.map((line, i) => ({ ...line, actBy: today + dueIn(line, i) }));
+  const { groups } = good(await askCover(home.room)).answer;
+  const { key, name } = groups.find(({ dangers }) => dangers > 0)!;
+  const feeds = [{ group: key, name, items: 10, from: today + feedsFrom, to: today + feedsFrom + 6 }];
+  const lines = plan.lines.map((line, i) => ({
+    ...line,
+    actBy: today + dueIn(line, i),
+    reason: line.reason && { ...line.reason, feeds },
+  }));
   const made = { ...plan, lines, revision: await home.acts(), day: today };
   const question = { weeks: 12, wishes: [], supposed: [] };
   good(await askPlan(home.room, question, { answering: async () => ok(made as never) }));
@@ -84,6 +91,11 @@ test('with a plan of the room as it is, Sunday does what the plan asks for befor
   expect(acts).toContain(`Do this ${first}`);
   expect(acts).toMatch(new RegExp(`^.*today\\..*Then 1 more step before Sunday ${second}.*by tomorrow`));
   expect(html).toContain('href="/plan"');
+});
+
+test('a plan that feeds those who run short only later leaves the act of tonight first', async () => {
+  const { see } = await plannedHome(() => 0, 20);
+  expect(words(await see('/'))).toContain('Trying what would help most');
 });
 
 test('a plan with nothing to do this week leaves the act as it is looked for', async () => {
