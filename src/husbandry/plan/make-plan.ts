@@ -20,6 +20,7 @@ import { searchFrom } from './search-plan.ts';
 import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
 import { wholeOf } from './whole.ts';
+import { wishTrouble } from './wish-trouble.ts';
 
 export type Telling = (progress: PlanProgress) => void;
 
@@ -44,10 +45,14 @@ export async function makePlan(
   onProgress({ step: 'laying out', share: 0, cents: null });
   const { effort = 'whole' } = question;
   const solve = await solver();
-  const bench = benchFor(layOut(supposing(snapshot, question.supposed), question), effort);
+  const room = supposing(snapshot, question.supposed);
+  const asked = layOut(room, question);
+  const { kept, obstacles } = wishTrouble(asked, question.wishes);
+  const laid = obstacles.length === 0 ? asked : layOut(room, { ...question, wishes: kept });
+  const bench = benchFor(laid, effort);
   const best =
     effort === 'quick' ? quickPlan(bench) : proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress)));
-  const lines = linesOf(bench.laid, best.proposal, question.wishes);
+  const lines = linesOf(laid, best.proposal, kept);
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -59,7 +64,7 @@ export async function makePlan(
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),
     cover: coversOf(bench.laid, best.problem, best.proposal),
-    obstacles: obstaclesOf(bench, best, question),
+    obstacles: [...obstacles, ...obstaclesOf(bench, best, question)],
   };
 }
 

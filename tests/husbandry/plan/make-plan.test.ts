@@ -131,6 +131,31 @@ describe('wishes', () => {
   });
 });
 
+describe('wishes against each other', () => {
+  const pins = ['order:F1@2026-12-14', 'order:F2@2026-12-15'].map(
+    (key): Wish => ({ key, wish: 'pin', amount: 4 }),
+  );
+
+  it('two pins dearer than a week may be are named and left out', async () => {
+    const purse = { currency: 'EUR', hourCents: 0, weekMostCents: 3000 };
+    const poor = { ...room, market: { ...market, purse } };
+    const plan = await makePlan(poor, { ...asked, wishes: pins, explained: false, effort: 'quick' });
+    expect(plan.obstacles[0]).toMatchObject({ kind: 'budget' });
+    expect(plan.obstacles[0]?.sentence).toMatch(
+      /4 packs of house crickets.*Mon 14 Dec and 4 packs of house crickets.*Tue 15 Dec/,
+    );
+    expect(orders(plan).some(({ pinned }) => pinned)).toBe(false);
+  });
+
+  it('a pin below the least order is named and left out where nothing else may go with it', async () => {
+    const supplier = { ...parcels, minimumCents: 5000 };
+    const strict = { ...room, market: { ...market, suppliers: [supplier, shop] } };
+    const wishes: Wish[] = [{ key: 'order:F1@2026-12-14', wish: 'pin', amount: 2 }];
+    const plan = await makePlan(strict, { ...asked, wishes, explained: false, effort: 'quick' });
+    expect(plan.obstacles[0]?.sentence).toContain('below the least order of S1');
+  });
+});
+
 it('the same room gives the same quick plan', async () => {
   const quick = { ...asked, effort: 'quick' } as const;
   expect(await makePlan(room, quick)).toEqual(await makePlan(room, quick));
