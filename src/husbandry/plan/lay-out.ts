@@ -17,6 +17,7 @@ import type { PlanEater, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
 import { planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
+import { meetable } from './within-means.ts';
 
 /** A room laid out for planning. */
 export interface LaidOut {
@@ -97,7 +98,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     usualCents,
     parcels: bought.of,
     starts: started.of,
-    problem: {
+    problem: meetable({
       periods: periods.length,
       places: planPlaces,
       eaters,
@@ -106,7 +107,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
       pools: [],
       budget: new Float64Array(periods.length).fill(weekMostCents ?? Number.POSITIVE_INFINITY),
       wholeUntil: periods.length,
-    },
+    }),
   };
 }
 

@@ -4,9 +4,10 @@
  */
 import { costOfPlan, flowsOf } from './lived.ts';
 import type { Living } from './living.ts';
-import { breakCents, parcelCost } from './parcel-cost.ts';
+import { parcelCost } from './parcel-cost.ts';
 import type { PlanEater, PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions, Flows } from './proposal.ts';
+import { withinMeans } from './within-means.ts';
 
 /** The cheapest of the rules that look 1, 2 ... `most` periods ahead. */
 export function rulePlan(living: Living, most: number): Decisions {
@@ -28,8 +29,7 @@ function byRule(living: Living, ahead: number): Decisions {
     cups: problem.starts.map(({ least }) => least),
   };
   for (let t = 0; t < problem.periods; t++) coverPeriod(living, draft, { t, ahead });
-  for (const [i, parcel] of problem.parcels.entries()) mindMinimum(parcel, draft.packs[i] as number[]);
-  return draft;
+  return withinMeans(problem, draft);
 }
 
 interface Covering {
@@ -139,17 +139,4 @@ function overBudget(
     return sum + goods + postage;
   }, 0);
   return spent > most;
-}
-
-/** A parcel below its minimum takes more of what is in it already, or is left out. */
-function mindMinimum(parcel: PlanParcel, row: number[]): void {
-  const goods = () => parcelCost(parcel, row).goods;
-  if (goods() <= 0 || goods() >= parcel.minimumCents) return;
-  const j = row.findIndex((count) => count > 0);
-  const pack = parcel.packs[j];
-  if (!pack) return;
-  const missing = parcel.minimumCents - goods();
-  const more = Math.ceil(missing / Math.max(1, breakCents(pack, (row[j] as number) + 1)));
-  row[j] = Math.min(Math.floor(pack.most), (row[j] as number) + more);
-  if (goods() < parcel.minimumCents) row.splice(0, row.length, ...parcel.packs.map(({ least }) => least));
 }

@@ -12,6 +12,7 @@ import { type Laid, programmeOf } from './programme.ts';
 import { type Decisions, decisionsOf, type Proposal } from './proposal.ts';
 import { rulePlan } from './rule-plan.ts';
 import { type Costing, searchFrom } from './search-plan.ts';
+import { withinMeans } from './within-means.ts';
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
@@ -105,15 +106,16 @@ function startOf(laid: Laid, { packs, cups }: Decisions): NonNullable<Solving['s
   return { columns, values };
 }
 
-/** Broken packs made whole: what is more than half a pack is one; parcels below their minimum are left out. */
-function inWhole({ parcels, starts }: PlanProblem, { packs, cups }: Decisions): Decisions {
-  return {
+/** Broken packs made whole: what is more than half a pack is one; parcels below their minimum are left out, and what passes a budget. */
+function inWhole(problem: PlanProblem, { packs, cups }: Decisions): Decisions {
+  const { parcels, starts } = problem;
+  return withinMeans(problem, {
     packs: parcels.map((parcel, i) => {
       const row = parcel.packs.map((pack, j) => within(pack, packs[i]?.[j] ?? 0));
       return parcelCost(parcel, row).goods < parcel.minimumCents ? leastOf(parcel) : row;
     }),
     cups: starts.map((start, i) => within(start, cups[i] ?? 0)),
-  };
+  });
 }
 
 const within = ({ least, most }: Pick<PlanPack, 'least' | 'most'>, count: number): number =>

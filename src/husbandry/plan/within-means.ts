@@ -1,0 +1,99 @@
+/** Decisions cut to what can be had: minimum orders reached or left, budgets kept, and wishes no more than that allows. */
+import { parcelCost } from './parcel-cost.ts';
+import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
+import type { Decisions } from './proposal.ts';
+
+/** The problem without those pins that no plan can meet: they pass the budget, or their parcel cannot reach its minimum. */
+export function meetable(problem: PlanProblem): PlanProblem {
+  const spent = new Float64Array(problem.periods);
+  const fits = (period: number, cents: number): boolean => {
+    const sum = (spent[period] as number) + cents;
+    if (sum > (problem.budget[period] ?? Number.POSITIVE_INFINITY)) return false;
+    spent[period] = sum;
+    return true;
+  };
+  const parcels = problem.parcels.map((parcel): PlanParcel => {
+    const row = insisted(parcel);
+    if (parcelCost(parcel, row).goods >= parcel.minimumCents && fits(parcel.paid, paidFor(parcel, row)))
+      return parcel;
+    if (!row.some((count) => count > 0)) return parcel;
+    return { ...parcel, packs: parcel.packs.map((pack): PlanPack => ({ ...pack, least: 0 })) };
+  });
+  const starts = problem.starts.map((start) =>
+    fits(start.period, start.least * start.cents) ? start : { ...start, least: 0 },
+  );
+  return { ...problem, parcels, starts };
+}
+
+/** The decisions, with more where a minimum asks for it and less where the budget does. */
+export function withinMeans(problem: PlanProblem, { packs, cups }: Decisions): Decisions {
+  const draft = {
+    packs: problem.parcels.map((parcel, i) => toMinimum(parcel, packs[i] ?? [])),
+    cups: [...cups],
+  };
+  for (let t = 0; t < problem.periods; t++) spareIn(problem, draft, t);
+  return draft;
+}
+
+const paidFor = (parcel: PlanParcel, row: readonly number[]): number => {
+  const { goods, postage } = parcelCost(parcel, row);
+  return goods + postage;
+};
+
+/** What is insisted on, and what must be bought with it. */
+const insisted = (parcel: PlanParcel): number[] => {
+  const row = parcel.packs.map(({ least }) => least);
+  return filled(parcel, row);
+};
+
+/** A parcel below its minimum takes more, first of what is in it already; where that does not reach it, it is left out. */
+function toMinimum(parcel: PlanParcel, row: readonly number[]): number[] {
+  const more = filled(parcel, row);
+  return parcelCost(parcel, more).goods < parcel.minimumCents ? insisted(parcel) : more;
+}
+
+/** Packs added up to the minimum, or to all there are; an empty parcel stays empty. */
+function filled(parcel: PlanParcel, row: readonly number[]): number[] {
+  const more = [...row];
+  if (!row.some((count) => count > 0)) return more;
+  const order = [...row.keys()].sort((a, b) => Number(row[a] === 0) - Number(row[b] === 0) || a - b);
+  for (const j of order) {
+    const most = Math.floor(parcel.packs[j]?.most ?? 0);
+    while ((more[j] as number) < most && parcelCost(parcel, more).goods < parcel.minimumCents)
+      more[j] = (more[j] as number) + 1;
+  }
+  return more;
+}
+
+interface Draft {
+  readonly packs: number[][];
+  readonly cups: number[];
+}
+
+/** Takes back what passes the budget of a period, the last first, down to what is insisted on. */
+function spareIn(problem: PlanProblem, draft: Draft, t: number): void {
+  const { parcels, starts } = problem;
+  const isOver = () => spentIn(problem, draft, t) > (problem.budget[t] ?? Number.POSITIVE_INFINITY);
+  for (let i = starts.length - 1; i >= 0 && isOver(); i--)
+    while (starts[i]?.period === t && (draft.cups[i] as number) > (starts[i]?.least ?? 0) && isOver())
+      draft.cups[i] = (draft.cups[i] as number) - 1;
+  for (let i = parcels.length - 1; i >= 0 && isOver(); i--) {
+    const parcel = parcels[i] as PlanParcel;
+    if (parcel.paid !== t) continue;
+    const row = draft.packs[i] as number[];
+    for (let j = row.length - 1; j >= 0; j--)
+      while ((row[j] as number) > (parcel.packs[j]?.least ?? 0) && isOver()) row[j] = (row[j] as number) - 1;
+    if (parcelCost(parcel, row).goods < parcel.minimumCents) draft.packs[i] = insisted(parcel);
+  }
+}
+
+function spentIn({ parcels, starts }: PlanProblem, { packs, cups }: Draft, t: number): number {
+  const bought = parcels.reduce(
+    (sum, parcel, i) => sum + (parcel.paid === t ? paidFor(parcel, packs[i] ?? []) : 0),
+    0,
+  );
+  return starts.reduce(
+    (sum, { period, cents }, i) => sum + (period === t ? cents * (cups[i] ?? 0) : 0),
+    bought,
+  );
+}
