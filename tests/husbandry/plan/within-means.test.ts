@@ -82,4 +82,13 @@ describe('a plan', () => {
     const plan = await planOf({ purse: { weekMostCents: 1500 }, wish: pin(10) });
     expect(Math.max(...spentByWeek(plan))).toBeLessThanOrEqual(1500);
   });
+
+  it('plans no more packs than there are, whatever a pin asks for', async () => {
+    const plan = await planOf({ offer: { mostPacks: 5 }, wish: pin(50) });
+    expect(orders(plan).find(({ key }) => key === KEY)).toMatchObject({ packs: 5 });
+  });
+
+  it('buys nothing of a sender whose prey all comes dead', async () => {
+    expect(orders(await planOf({ supplier: { lossShare: 1 } }))).toEqual([]);
+  });
 });
