@@ -2,8 +2,9 @@
 import { civilDate, type DayNumber } from '../calendar.ts';
 import { type Cull, cullsAhead } from '../colony/index.ts';
 import type { Offer } from '../orders/index.ts';
-import { DAYS_PER_WEEK, MINUTES_PER_HOUR } from '../units.ts';
+import { MINUTES_PER_HOUR } from '../units.ts';
 import type { PlanLine, Wish } from './answer.ts';
+import { isFull } from './fullness.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Node, Nodes } from './nodes.ts';
 import { breakCents } from './parcel-cost.ts';
@@ -19,7 +20,7 @@ export function linesOf(laid: LaidOut, proposal: Proposal, wishes: readonly Wish
   const lines = [
     ...orderLines(laid, proposal),
     ...harvestLines(laid, proposal),
-    ...cullLines(laid),
+    ...cullLines(laid, proposal),
     ...startLines(laid, proposal),
   ];
   return lines
@@ -78,7 +79,7 @@ function harvestLines(laid: LaidOut, { flows }: Proposal): PlanLine[] {
   const { policy } = laid.snapshot.facts;
   return laid.places.flatMap((place, p) => {
     if (place.role !== 'colony') return [];
-    return laid.periods.flatMap(({ from }, t) => {
+    return laid.periods.flatMap(({ from, days }, t) => {
       const used = usedOf(laid, { flows, p, t });
       return place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
         const heads = Math.round(headsIn(laid.nodes[p] as Nodes, used, size));
@@ -88,7 +89,7 @@ function harvestLines(laid: LaidOut, { flows }: Proposal): PlanLine[] {
           {
             ...plain,
             key: `harvest:${bin}:${size.name}@${civilDate(from)}`,
-            actBy: from + DAYS_PER_WEEK - 1,
+            actBy: from + days - 1,
             species: place.species,
             heads,
             cents: 0,
@@ -132,17 +133,19 @@ function isWithin({ fromMm, toMm }: Node, size: { fromMm: number; toMm: number }
   return size.fromMm <= middle && middle < size.toMm;
 }
 
-/** Bins that will be too full, or hold more males than are of use. */
-function cullLines({ places, snapshot, periods }: LaidOut): PlanLine[] {
+/** Bins that will be too full although all are fed from them, or hold more males than are of use. */
+function cullLines({ places, snapshot, periods, problem }: LaidOut, { flows }: Proposal): PlanLine[] {
   const days = periods.reduce((sum, period) => sum + period.days, 0);
-  return places.flatMap(({ bins, climate, species }) =>
-    bins.flatMap(({ bin, chain, state, belief }) => {
+  const { planSlack, planHarvestMinutes } = snapshot.facts.policy;
+  return places.flatMap(({ bins, climate, species }, p) => {
+    const hasRoom = !isFull(problem.places[p]?.room ?? null, flows.left[p] ?? [], planSlack.value);
+    return bins.flatMap(({ bin, chain, state, belief }) => {
       const life = { chain, bin, climate, speed: Math.exp(belief.speedLog.mean) };
-      return cullsAhead({ life, state, today: snapshot.today, days }).map((cull) =>
-        cullLine(cull, { bin: bin.code, species, minutes: snapshot.facts.policy.planHarvestMinutes.value }),
-      );
-    }),
-  );
+      return cullsAhead({ life, state, today: snapshot.today, days })
+        .filter(({ why }) => why !== 'room' || !hasRoom || problem.places[p]?.room === null)
+        .map((cull) => cullLine(cull, { bin: bin.code, species, minutes: planHarvestMinutes.value }));
+    });
+  });
 }
 
 function cullLine(

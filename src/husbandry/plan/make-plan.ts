@@ -10,6 +10,7 @@ import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
 import { type LaidOut, layOut, withReady } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
+import { meetable } from './meetable.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Decisions, Proposal } from './proposal.ts';
@@ -48,7 +49,8 @@ export async function makePlan(
   const room = supposing(snapshot, question.supposed);
   const asked = layOut(room, question);
   const { kept, obstacles } = wishTrouble(asked, question.wishes);
-  const laid = obstacles.length === 0 ? asked : layOut(room, { ...question, wishes: kept });
+  const wished = obstacles.length === 0 ? asked : layOut(room, { ...question, wishes: kept });
+  const laid = { ...wished, problem: meetable(wished.problem) };
   const bench = benchFor(laid, effort);
   const best =
     effort === 'quick' ? quickPlan(bench) : proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress)));

@@ -1,6 +1,7 @@
 /** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
 import type { Obstacle } from './answer.ts';
 import type { EatingClass } from './classes.ts';
+import { isFull } from './fullness.ts';
 import type { Bench } from './judge-plan.ts';
 import type { Tried } from './make-plan.ts';
 import type { PlanQuestion } from './question.ts';
@@ -55,14 +56,9 @@ function missing(
       sentence: `What may be spent in a week does not feed ${namesOf(short)}.`,
       groups: keysOf(short),
     });
-  const isFull = problem.places.some(
-    ({ room }, p) =>
-      room &&
-      (proposal.flows.left[p] ?? []).some(
-        (heads) => heads.reduce((sum, n, node) => sum + n * (room.footprint[node] as number), 0) >= room.most,
-      ),
-  );
-  if (isFull && short.length > 0)
+  const slack = laid.snapshot.facts.policy.planSlack.value;
+  const anyFull = problem.places.some(({ room }, p) => isFull(room, proposal.flows.left[p] ?? [], slack));
+  if (anyFull && short.length > 0)
     found.push({
       kind: 'capacity',
       sentence: 'A bin is full: more room would hold what is short.',

@@ -122,11 +122,10 @@ function packFrom(offer: Offer, { supplier, sender, dispatch, buying }: Packing)
   const key = packKey(offer, dispatch.sent);
   const wish = wishes.find((each) => each.key === key);
   const useful = mostUseful({ ...came, place }, buying);
-  const asked = wish?.wish === 'pin' ? (wish.amount ?? 1) : 0;
-  const most =
-    wish?.wish === 'forbid'
-      ? 0
-      : Math.min(offer.mostPacks ?? Number.POSITIVE_INFINITY, Math.max(useful, asked));
+  const there = offer.mostPacks ?? Number.POSITIVE_INFINITY;
+  const asked = wish?.wish === 'pin' ? Math.min(there, wish.amount ?? 1) : 0;
+  const isFixed = wish?.wish === 'pin' && wish.amount !== null;
+  const most = wish?.wish === 'forbid' ? 0 : isFixed ? asked : Math.min(there, Math.max(useful, asked));
   if (most < 1) return [];
   return [
     {
@@ -134,7 +133,7 @@ function packFrom(offer: Offer, { supplier, sender, dispatch, buying }: Packing)
       place,
       breaks: offer.prices.map(({ fromPacks, packCents: cents }) => ({ fromPacks, cents })),
       least: asked,
-      most: wish?.wish === 'pin' && wish.amount !== null ? Math.max(1, wish.amount) : most,
+      most,
       lineCents: 0,
       weightCents: weightCents(offer, into, supplier),
       brings: came.heads,
@@ -156,7 +155,7 @@ interface Followed {
 
 /**
  * Most packs that could be of use: for every eater and period the packs that would feed it alone, as long as enough of
- * the pack suits it, doubled for what is to stand ready.
+ * the pack suits it, doubled for what is to stand ready; none of a pack in which nothing is alive by then.
  */
 function mostUseful(
   { place, period, heads }: Followed,
@@ -164,6 +163,7 @@ function mostUseful(
 ): number {
   const { passes } = planPlaces[place] as PlanPlace;
   const all = heads.reduce((a, b) => a + b, 0);
+  if (all <= 0) return 0;
   let packs = 0;
   let now = heads;
   for (let t = period; t < periods.length; t++) {

@@ -38,11 +38,15 @@ export interface Started {
   readonly of: readonly StartOf[];
 }
 
-/** One chance a period for each fly that is kept in cups here. */
+/** One chance a period for each fly that is kept in cups here; where its cups stand apart, beside the first that do well. */
 export function startsOf(starting: Starting): Started {
-  const made = starting.places.flatMap((place, p) =>
-    place.role === 'cup' ? startsAt(place, p, starting) : [],
-  );
+  const seen = new Set<string>();
+  const made = starting.places.flatMap((place, p) => {
+    if (place.role !== 'cup' || seen.has(place.species)) return [];
+    const chances = startsAt(place, p, starting);
+    if (chances.length > 0) seen.add(place.species);
+    return chances;
+  });
   return { starts: made.map(({ start }) => start), of: made.map(({ of }) => of) };
 }
 

@@ -47,7 +47,7 @@ function suppose(snapshot: Snapshot, supposed: Supposed, at: number): Snapshot {
   }
 }
 
-/** Rooms and bins with a heater of their own alike. */
+/** Rooms, with all that stands at their temperature; a bin with a heater or a cold store of its own keeps to it. */
 function warmer(snapshot: Snapshot, degrees: number): Snapshot {
   const rooms = snapshot.rooms.map((room) => ({
     ...room,
