@@ -8,6 +8,7 @@ import { grouped } from '../grouped.ts';
 import { KEPT_MM } from '../larder/index.ts';
 import { larderFor, larderThrough, type Stock, stockOf } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
+import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
 import { type Living, livingOf } from './living.ts';
@@ -46,7 +47,7 @@ export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
   const days = periods.reduce((sum, period) => sum + period.days, 0);
   const made: Made = new Map();
   const room = withPlan(coarse(laid), oneOfEach(problem), made);
-  const stock = stockOf(room, days);
+  const stock = stockOf(room, days, binsLaid(laid));
   const living = livingOf(problem);
   const size = periods.length * stock.totalSlices;
   const heads = new Float64Array(count * size);

@@ -3,9 +3,10 @@ import { type Estimate, estimate } from '../../maths/estimate.ts';
 import type { Urgency } from '../animals/index.ts';
 import { rosterOf } from '../appetite/index.ts';
 import type { Cents } from '../orders/index.ts';
-import { type Judged, judge, type Kept, nothingLaid } from '../supply/index.ts';
+import { type Judged, judge, type Kept } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { Service } from './answer.ts';
+import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
 import { decisionsCost } from './parcel-cost.ts';
@@ -47,14 +48,14 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
   const days = Math.min(all, policy.planHeldWeeks.value * DAYS_PER_WEEK);
   const replicates = effort === 'quick' ? policy.planJudgeLeast.value : replicatesFor(laid, days);
   const made: Made = new Map();
-  const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: nothingLaid() };
+  const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: binsLaid(laid) };
   const reach = firstReach(laid);
   if (reach <= 0) return { laid, made, kept, days, replicates, before: null };
   const early = judge(snapshot, {
     days: reach,
     replicates,
     notesStock: false,
-    kept: { ...kept, laid: nothingLaid() },
+    kept: { ...kept, laid: binsLaid(laid) },
   });
   return { laid, made, kept, days, replicates, before: { due: early.tally.due, missed: early.tally.missed } };
 }

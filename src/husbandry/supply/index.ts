@@ -30,7 +30,7 @@ export { type Diet, dietOf } from './diet.ts';
 export { eveningOf } from './evening.ts';
 export { type UsedBin, usedBins } from './evening-use.ts';
 export { binNow, type Holding, holdingOf } from './holding.ts';
-export { nothingLaid } from './laid.ts';
+export { type Laid, nothingLaid } from './laid.ts';
 export { larderFor } from './larder.ts';
 export { allLostWithin, type Lines, linesOf } from './lines.ts';
 export { nextMealOf, reasonToWait } from './next-meal.ts';
