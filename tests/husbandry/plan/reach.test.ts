@@ -8,7 +8,9 @@ import { animalWith, facts, policyWith, snapshotWith, TODAY } from '../../suppor
 const planOf = (weeks: number, supplier: Partial<Supplier>, over: Partial<Market> = {}) =>
   makePlan(
     snapshotWith({
-      animals: [animalWith({ code: 'A1', kind: 'grammostola-pulchra', gaugeMm: 22, lastTaken: TODAY - 5 })],
+      animals: [
+        animalWith({ code: 'A1', kind: 'grammostola-pulchra', gaugeMm: 22, count: 12, lastTaken: TODAY - 5 }),
+      ],
       market: marketWith({
         suppliers: [supplierWith({ code: 'S1', coldBelowC: 0, ...supplier })],
         offers: [offerWith({ code: 'F1', supplier: 'S1', species: 'acheta-domesticus', fromMm: 3, toMm: 5 })],
@@ -39,5 +41,15 @@ describe('a plan', () => {
         groups: [],
       },
     ]);
+  });
+
+  it('counts as bought what comes within the weeks whose meals it counts', async () => {
+    const { lines, whole } = await planOf(12, {});
+    const orders = lines.filter((line) => line.what === 'order');
+    const heads = (from: number, to: number) =>
+      orders.filter(({ comes }) => from <= comes && comes < to).reduce((sum, line) => sum + line.heads, 0);
+    expect(whole.heldDays).toBe(42);
+    expect(whole.bought).toBe(heads(TODAY, TODAY + 42));
+    expect(heads(TODAY + 42, TODAY + 84)).toBeGreaterThan(0);
   });
 });
