@@ -8,6 +8,7 @@ import type { LaidOut } from './lay-out.ts';
 import type { Tried } from './make-plan.ts';
 import { periodFrom } from './periods.ts';
 import type { PlanQuestion } from './question.ts';
+import { isSpent } from './within-means.ts';
 
 /** The causes that can be told, the plainest first. */
 export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {
@@ -72,7 +73,7 @@ function missing(
       sentence: `What is forbidden would feed ${namesOf(short)}.`,
       groups: keysOf(short),
     });
-  if (problem.budget.some(Number.isFinite) && short.length > 0)
+  if (short.length > 0 && isSpent(problem, proposal))
     found.push({
       kind: 'budget',
       sentence: `What may be spent in a week does not feed ${namesOf(short)}.`,

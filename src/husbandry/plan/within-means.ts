@@ -35,6 +35,18 @@ export function withinMeans(problem: PlanProblem, { packs, cups }: Decisions): D
   return draft;
 }
 
+/** Whether somewhere the budget of a period is all that forbids another pack, with what its parcel must hold besides. */
+export const isSpent = (problem: PlanProblem, decided: Decisions): boolean =>
+  problem.parcels.some((parcel, i) => {
+    const row = decided.packs[i] ?? [];
+    const others = spentIn(problem, decided, parcel.paid) - paidFor(parcel, row);
+    const most = problem.budget[parcel.paid] ?? Number.POSITIVE_INFINITY;
+    return parcel.packs.some(({ most: there }, j) => {
+      const more = row.map((count, k) => (k === j ? count + 1 : count));
+      return (row[j] ?? 0) < Math.floor(there) && others + paidFor(parcel, filled(parcel, more)) > most;
+    });
+  });
+
 const paidFor = (parcel: PlanParcel, row: readonly number[]): number => {
   const { goods, postage } = parcelCost(parcel, row);
   return goods + postage;
@@ -87,7 +99,7 @@ function spareIn(problem: PlanProblem, draft: Draft, t: number): void {
   }
 }
 
-function spentIn({ parcels, starts }: PlanProblem, { packs, cups }: Draft, t: number): number {
+function spentIn({ parcels, starts }: PlanProblem, { packs, cups }: Decisions, t: number): number {
   const bought = parcels.reduce(
     (sum, parcel, i) => sum + (parcel.paid === t ? paidFor(parcel, packs[i] ?? []) : 0),
     0,

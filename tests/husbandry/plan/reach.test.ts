@@ -52,4 +52,14 @@ describe('a plan', () => {
     expect(whole.bought).toBe(heads(TODAY, TODAY + 42));
     expect(heads(TODAY + 42, TODAY + 84)).toBeGreaterThan(0);
   });
+
+  it('blames the purse only where that forbids another pack', async () => {
+    const late = { holidays: [{ from: TODAY, to: TODAY + 21 }] };
+    const kindsOf = async (weekMostCents: number) => {
+      const purse = { currency: 'EUR', hourCents: 0, weekMostCents };
+      return (await planOf(6, late, { purse })).obstacles.map(({ kind }) => kind);
+    };
+    expect(await kindsOf(1_000_000)).toEqual(['lead time']);
+    expect(await kindsOf(600)).toEqual(['lead time', 'budget']);
+  });
 });
