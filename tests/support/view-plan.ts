@@ -219,6 +219,7 @@ export const plan: PlanAnswer = {
     ],
     missedMeals: { mean: 4.4, low: 2.1, high: 6.6 },
     dangers: { mean: 0.02, low: 0, high: 0.1 },
+    heldDays: 42,
     bought: 2610,
     eaten: 2240,
     died: 320,

@@ -1,5 +1,6 @@
 /** The whole plan in numbers: what it costs, how well it serves, what is wasted, how far it is proven. */
 import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
+import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, money, roundly, sentenceCase } from '../format.ts';
 import type { PlanTold } from './plan.tsx';
 import { estimateWords, provenWords, shareText } from './plan-service.ts';
@@ -89,11 +90,12 @@ const ServiceTable = ({ plan }: PlanTold) => (
   </table>
 );
 
-/** 'Of 1,240 bought, 1,000 are eaten, 150 die and 85 outgrow every mouth here.' */
+/** 'In the first 6 weeks 1,240 are bought. Of these and of what is here, 1,000 are eaten, 150 die and 85 outgrow everybody who would eat them.' */
 function wasteWords({ whole }: PlanAnswer): string {
-  const { bought, eaten, died, outgrown, missedMeals, dangers } = whole;
+  const { heldDays, bought, eaten, died, outgrown, missedMeals, dangers } = whole;
   const many = (n: number): string => roundly(n).toLocaleString('en-GB');
-  const prey = `${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
+  const weeks = counted(Math.round(heldDays / DAYS_PER_WEEK), 'week');
+  const prey = `In the first ${weeks}, ${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
   return `${prey} Expect ${estimateWords(missedMeals, 'missed meal')} and ${estimateWords(dangers, 'danger')}.`;
 }
 

@@ -110,7 +110,9 @@ export interface Whole {
   readonly service: readonly Service[];
   readonly missedMeals: Estimate;
   readonly dangers: Estimate;
-  /** Heads bought, eaten, died and grown out of every window, over the plan. */
+  /** Days from today that are lived through day by day: service, misses, dangers and heads are of these. */
+  readonly heldDays: number;
+  /** Heads bought, eaten, died and grown out of every window. */
   readonly bought: number;
   readonly eaten: number;
   readonly died: number;

@@ -25,6 +25,8 @@ export interface Bench {
 }
 
 interface Missing {
+  /** Days until something decided now can help. */
+  readonly days: number;
   readonly due: Float64Array;
   readonly missed: Float64Array;
 }
@@ -57,7 +59,14 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
     notesStock: false,
     kept: { ...kept, laid: binsLaid(laid) },
   });
-  return { laid, made, kept, days, replicates, before: { due: early.tally.due, missed: early.tally.missed } };
+  return {
+    laid,
+    made,
+    kept,
+    days,
+    replicates,
+    before: { days: reach, due: early.tally.due, missed: early.tally.missed },
+  };
 }
 
 function replicatesFor({ snapshot }: LaidOut, days: number): number {
@@ -99,8 +108,9 @@ export function judgePlan(bench: Bench, decided: Decisions): Verdict {
 
 const URGENCIES: readonly Urgency[] = ['fragile', 'ordinary', 'robust'];
 
-/** By urgency, the share of meals not missed from the first day that can be helped; urgencies nobody has are left out. */
-function serviceOf({ laid, before, replicates }: Bench, { tally, menu }: Judged): Service[] {
+/** By urgency, the share of meals not missed from the first day that can be helped, of all where none can be; urgencies nobody has are left out. */
+function serviceOf({ laid, before: early, days, replicates }: Bench, { tally, menu }: Judged): Service[] {
+  const before = early && early.days < days ? early : null;
   const targets = laid.snapshot.facts.policy.planTargets.value;
   return URGENCIES.flatMap((urgency): Service[] => {
     const groups = menu.groups.map((_, g) => g).filter((g) => menu.groups[g]?.rule.urgency === urgency);
@@ -108,10 +118,10 @@ function serviceOf({ laid, before, replicates }: Bench, { tally, menu }: Judged)
       groups.reduce((all, g) => all + (values[g] ?? 0), 0) / replicates;
     const due = sum(tally.due) - (before ? sum(before.due) : 0);
     if (due <= 0) return [];
-    const early = before ? sum(before.missed) : 0;
+    const gone = before ? sum(before.missed) : 0;
     const shares = Float64Array.from({ length: replicates }, (_, r) => {
       const missed = groups.reduce((all, g) => all + (tally.missedIn[r * tally.groups + g] as number), 0);
-      return 1 - (missed - early) / due;
+      return 1 - (missed - gone) / due;
     });
     const notMissed = estimate(shares);
     const target = targets[urgency];

@@ -1,10 +1,14 @@
 /** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
-import type { Obstacle } from './answer.ts';
+import { dispatchesOf, noMarket } from '../orders/index.ts';
+import type { Obstacle, Period } from './answer.ts';
 import type { EatingClass } from './classes.ts';
 import { isFull } from './fullness.ts';
 import type { Bench } from './judge-plan.ts';
+import type { LaidOut } from './lay-out.ts';
 import type { Tried } from './make-plan.ts';
+import { periodFrom } from './periods.ts';
 import type { PlanQuestion } from './question.ts';
+import { isSpent } from './within-means.ts';
 
 /** The causes that can be told, the plainest first. */
 export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {
@@ -18,6 +22,13 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
         'Nobody sells anything that could come within these weeks: write down suppliers and what they offer.',
       groups: [],
     });
+  else if (laid.eating.length > 0 && !canAnyCome(laid))
+    found.push({
+      kind: 'lead time',
+      sentence:
+        'Nothing that is ordered can be here within these weeks: the days on which it is sent, holidays or the weather keep it.',
+      groups: [],
+    });
   if (hungry.length > 0)
     found.push({
       kind: 'size gap',
@@ -25,6 +36,18 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
       groups: keysOf(hungry),
     });
   return best.met ? found : [...found, ...missing(bench, best, question)];
+}
+
+/** Whether anybody who offers something can send it so that it comes within the periods. */
+function canAnyCome({ snapshot, periods }: LaidOut): boolean {
+  const { suppliers, offers, weather } = snapshot.market ?? noMarket;
+  const { from, days } = periods[periods.length - 1] as Period;
+  const range = { from: snapshot.today, to: from + days };
+  return suppliers
+    .filter(({ code }) => offers.some(({ supplier }) => supplier === code))
+    .some((supplier) =>
+      dispatchesOf(supplier, range, weather).some(({ comes }) => periodFrom(periods, comes) >= 0),
+    );
 }
 
 function missing(
@@ -50,7 +73,7 @@ function missing(
       sentence: `What is forbidden would feed ${namesOf(short)}.`,
       groups: keysOf(short),
     });
-  if (problem.budget.some(Number.isFinite) && short.length > 0)
+  if (short.length > 0 && isSpent(problem, proposal))
     found.push({
       kind: 'budget',
       sentence: `What may be spent in a week does not feed ${namesOf(short)}.`,

@@ -1,10 +1,11 @@
 /** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
 import { civilDate, type DayNumber } from '../calendar.ts';
-import { massMg, type Sender, spreadLot } from '../larder/index.ts';
+import { type Sender, spreadLot } from '../larder/index.ts';
 import {
   asSender,
   type Dispatch,
   dispatchesOf,
+  headMassBetween,
   type Market,
   type Offer,
   type Supplier,
@@ -141,9 +142,10 @@ function packFrom(offer: Offer, { supplier, sender, dispatch, buying }: Packing)
   ];
 }
 
-/** Postage of a pack by its live weight. */
-function weightCents({ packHeads, fromMm, toMm }: Offer, { chain }: Place, { postage }: Supplier): number {
-  const grams = (packHeads * massMg(chain.species, (fromMm + toMm) / 2)) / MG_PER_GRAM;
+/** Postage of a pack by its live weight, as an order reckons it. */
+function weightCents(offer: Offer, { chain }: Place, { postage }: Supplier): number {
+  const { meanMg } = headMassBetween(offer, chain.species.massPerCubicMm.value);
+  const grams = (offer.packHeads * meanMg) / MG_PER_GRAM;
   return (postage.perKgCents * grams) / GRAMS_PER_KG;
 }
 

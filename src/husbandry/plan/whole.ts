@@ -6,7 +6,7 @@ import type { Tried } from './make-plan.ts';
 import { parcelCost } from './parcel-cost.ts';
 
 export function wholeOf(
-  { laid, replicates }: Bench,
+  { laid, days, replicates }: Bench,
   { proposal, problem, verdict }: Tried,
   lines: readonly PlanLine[],
 ): Whole {
@@ -35,7 +35,12 @@ export function wholeOf(
     service: verdict.service,
     missedMeals: verdict.missedMeals,
     dangers: verdict.dangers,
-    bought: lines.reduce((sum, line) => sum + (line.what === 'order' ? line.heads : 0), 0),
+    heldDays: days,
+    bought: lines.reduce(
+      (sum, line) =>
+        sum + (line.what === 'order' && line.comes < laid.snapshot.today + days ? line.heads : 0),
+      0,
+    ),
     eaten: mean(totals.eaten),
     died: mean(totals.died),
     outgrown: mean(totals.outgrown),

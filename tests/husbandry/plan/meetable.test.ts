@@ -1,6 +1,12 @@
 /** A plan keeps to budgets and minimum orders whatever is asked for: what cannot be is left out, never planned. */
 import { describe, expect, it } from 'vitest';
-import type { Offer, Purse, Supplier } from '../../../src/husbandry/orders/index.ts';
+import {
+  headMassBetween,
+  type Offer,
+  type Purse,
+  postageCents,
+  type Supplier,
+} from '../../../src/husbandry/orders/index.ts';
 import { makePlan, type PlanAnswer, type Wish } from '../../../src/husbandry/plan/index.ts';
 import { marketWith, offerWith, supplierWith } from '../../support/plan/markets.ts';
 import { animalWith, facts, policyWith, snapshotWith, TODAY } from '../../support/room.ts';
@@ -90,5 +96,16 @@ describe('a plan', () => {
 
   it('buys nothing of a sender whose prey all comes dead', async () => {
     expect(orders(await planOf({ supplier: { lossShare: 1 } }))).toEqual([]);
+  });
+
+  it('pays the postage of a box by weight that its order will be told', async () => {
+    const postage = { flatCents: 0, perKgCents: 100_000, freeFromCents: null };
+    const offer = { fromMm: 1.5, toMm: 6 };
+    const plan = await planOf({ supplier: { postage }, offer });
+    const heads = orders(plan).reduce((sum, line) => sum + line.heads, 0);
+    const perCubicMm = facts.species.get('acheta-domesticus')!.massPerCubicMm.value;
+    const grams = (heads * headMassBetween(offer, perCubicMm).meanMg) / 1000;
+    expect(heads).toBeGreaterThan(0);
+    expect(plan.whole.cents.postage).toBeCloseTo(postageCents(postage, { goodsCents: 0, grams }), -1);
   });
 });
