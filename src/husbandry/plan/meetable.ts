@@ -1,6 +1,7 @@
 /** Pins and starts a plan can meet: the last word before it is made; what stands against what is told by `wish-trouble`. */
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
+import type { Decisions } from './proposal.ts';
 
 /** The problem without those pins that no plan can meet: they pass the budget, or their parcel cannot reach its minimum. */
 export function meetable(problem: PlanProblem): PlanProblem {
@@ -46,4 +47,27 @@ function filled(parcel: PlanParcel, row: readonly number[]): number[] {
       more[j] = (more[j] as number) + 1;
   }
   return more;
+}
+
+/** Whether somewhere the budget of a period is all that forbids another pack, with what its parcel must hold besides. */
+export const isSpent = (problem: PlanProblem, decided: Decisions): boolean =>
+  problem.parcels.some((parcel, i) => {
+    const row = decided.packs[i] ?? [];
+    const others = spentIn(problem, decided, parcel.paid) - paidFor(parcel, row);
+    const most = problem.budget[parcel.paid] ?? Number.POSITIVE_INFINITY;
+    return parcel.packs.some(({ most: there }, j) => {
+      const more = row.map((count, k) => (k === j ? count + 1 : count));
+      return (row[j] ?? 0) < Math.floor(there) && others + paidFor(parcel, filled(parcel, more)) > most;
+    });
+  });
+
+function spentIn({ parcels, starts }: PlanProblem, { packs, cups }: Decisions, t: number): number {
+  const bought = parcels.reduce(
+    (sum, parcel, i) => sum + (parcel.paid === t ? paidFor(parcel, packs[i] ?? []) : 0),
+    0,
+  );
+  return starts.reduce(
+    (sum, { period, cents }, i) => sum + (period === t ? cents * (cups[i] ?? 0) : 0),
+    bought,
+  );
 }
