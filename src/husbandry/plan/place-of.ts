@@ -1,6 +1,6 @@
 /** Where prey lives in a plan: bins of one species in one climate that grow alike, each colony by itself. */
 import type { DayNumber } from '../calendar.ts';
-import type { Bin, Chain, Climate } from '../larder/index.ts';
+import { type Bin, type Chain, type Climate, isApart } from '../larder/index.ts';
 import { binClimate, climateAt } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { binNow, type StockBin } from '../supply/index.ts';
@@ -52,7 +52,8 @@ function climateName(climate: Climate, day: DayNumber): string {
 }
 
 function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[]): Place {
-  const first = bins[0] as StockBin;
+  // What is bought does not go to prey that is kept apart.
+  const first = bins.find(({ bin }) => !isApart(bin, snapshot.today)) ?? (bins[0] as StockBin);
   const heads = (stock: StockBin) => Math.max(stock.heads, Number.EPSILON);
   const total = bins.reduce((sum, stock) => sum + heads(stock), 0);
   const mean = bins.reduce((sum, stock) => sum + heads(stock) * stock.belief.speedLog.mean, 0) / total;
