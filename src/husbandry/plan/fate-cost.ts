@@ -1,6 +1,7 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
 import type { Fates, Lot } from './fates.ts';
+import { leftWorth } from './left-worth.ts';
 import type { EaterLaid } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater } from './problem.ts';
@@ -104,7 +105,7 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     take(room, moment * fates.slices, { lots, t });
     cents += keepCents(room);
   }
-  return cents - endCents(room);
+  return cents - leftWorth(living, there);
 }
 
 interface Now {
@@ -187,23 +188,4 @@ function keepCents({ fates, there }: Room): Cents {
   let cents = 0;
   for (let n = 0; n < there.length; n++) cents += (there[n] as number) * (each[n] as number);
   return cents;
-}
-
-/** What is left at the end, handed to those who will want it, the dearest first. */
-function endCents({ fates, there }: Room): Cents {
-  const { living } = fates;
-  let value = 0;
-  for (const e of living.endOrder) {
-    const { endWanted, endCents: each } = living.problem.eaters[e] as PlanEater;
-    const { node, items } = living.eaters[e] as EaterLaid;
-    let wants = endWanted;
-    for (let k = 0; k < node.length && wants > 0 && each > 0; k++) {
-      const heads = there[node[k] as number] as number;
-      const taken = Math.min(heads, wants / (items[k] as number));
-      there[node[k] as number] = heads - taken;
-      wants -= taken * (items[k] as number);
-      value += each * (items[k] as number) * taken;
-    }
-  }
-  return value;
 }

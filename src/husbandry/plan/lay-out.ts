@@ -1,13 +1,12 @@
 /** From a room to a plan's problem, and what each part of the problem stands for. */
 
 import { noMarket } from '../orders/index.ts';
-import type { Policy } from '../policy.ts';
-import { itemsWorth } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Period } from './answer.ts';
 import { classesOf, type EatingClass } from './classes.ts';
 import { type Eating, eatingOf } from './eaters.ts';
 import { capsOf, faresOf } from './fares.ts';
+import { cheapestItems, cupItemCents, middleOfPrices } from './item-prices.ts';
 import { type Cut, edgesOf, type Nodes, nodesOf } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
 import { periodsOf } from './periods.ts';
@@ -152,42 +151,6 @@ function nodesBySpecies(snapshot: Snapshot, places: readonly Place[], eating: re
     bySpecies.set(species, made);
     return made;
   });
-}
-
-/** By group, the cheapest price of an item of its ideal size among the offers, as packed; the middle of all where none fits. */
-function cheapestItems({ market = noMarket, facts }: Snapshot, eating: readonly Eating[]): number[] {
-  const found = eating.map(({ group }) => {
-    const prices = market.offers.flatMap((offer) => {
-      const window = group.windows.get(offer.species);
-      const species = facts.species.get(offer.species);
-      if (!window || !species) return [];
-      const mm = (offer.fromMm + offer.toMm) / 2;
-      if (mm > window.maxMm) return [];
-      const items = itemsWorth(mm, window.idealMm, facts.policy.smallerItemsMost.value);
-      return [(offer.prices[0]?.packCents ?? 0) / offer.packHeads / Math.min(1, items)];
-    });
-    return prices.length > 0 ? Math.min(...prices) : null;
-  });
-  const known = found.filter((cents) => cents !== null && cents > 0) as number[];
-  const usual = known.length > 0 ? middleOfPrices(known) : 1;
-  return found.map((cents) => (cents !== null && cents > 0 ? cents : usual));
-}
-
-const middleOfPrices = (prices: readonly number[]): number =>
-  [...prices].sort((a, b) => a - b)[Math.floor(prices.length / 2)] ?? 1;
-
-/** Price of a fly out of a cup of its own, for those who eat from cups. */
-function cupItemCents(
-  { fares }: EatingClass,
-  { places, usualCents, policy }: { places: readonly Place[]; usualCents: number; policy: Policy },
-): number {
-  const cups = fares.flatMap(({ place, items }) => {
-    const yields = places[place]?.chain.species.cup?.yieldPerCup.value;
-    return places[place]?.role === 'cup' && yields
-      ? [(policy.planCupItems.value * usualCents) / yields / items]
-      : [];
-  });
-  return Math.min(Number.POSITIVE_INFINITY, ...cups);
 }
 
 interface Eats {

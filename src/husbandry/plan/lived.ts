@@ -1,5 +1,6 @@
 /** Decisions lived through: what they cost in the programme's own prices, and the flows that go with them. */
 import type { Cents } from '../orders/index.ts';
+import { leftWorth } from './left-worth.ts';
 import type { EaterLaid, Living, PassedOn } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
@@ -46,7 +47,7 @@ function lived(living: Living, decided: Decisions, noted: Noted | null): number 
     left.set(there, t * nodes);
     cents += standingCents(living, t);
   }
-  return cents - endCents(living);
+  return cents - leftWorth(living, living.there);
 }
 
 /** Heads of every node before anybody eats. */
@@ -161,22 +162,4 @@ function standingCents({ problem, nodes, there, first, keepCents, pools }: Livin
     cents += pool.cents * Math.max(0, least - ready);
   }
   return cents;
-}
-
-/** What is left at the end, handed to those who will want it, the dearest first. */
-function endCents({ problem, eaters, there, endOrder }: Living): number {
-  let value = 0;
-  for (const e of endOrder) {
-    const { endWanted, endCents: each } = problem.eaters[e] as PlanEater;
-    const { node, items } = eaters[e] as EaterLaid;
-    let wants = endWanted;
-    for (let k = 0; k < node.length && wants > 0 && each > 0; k++) {
-      const heads = there[node[k] as number] as number;
-      const taken = Math.min(heads, wants / (items[k] as number));
-      there[node[k] as number] = heads - taken;
-      wants -= taken * (items[k] as number);
-      value += each * (items[k] as number) * taken;
-    }
-  }
-  return value;
 }

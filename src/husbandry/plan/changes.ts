@@ -1,0 +1,136 @@
+/** The changes a search tries: a pack more or less, a line dropped, swapped or moved, a whole parcel left out or moved. */
+import type { PlanParcel, PlanProblem } from './problem.ts';
+import type { Decisions } from './proposal.ts';
+
+export interface Draft {
+  readonly packs: number[][];
+  readonly cups: number[];
+}
+
+/** Acts on the draft as it then is. */
+export type Change = (draft: Draft) => void;
+
+export const copyOf = ({ packs, cups }: Decisions): Draft => ({
+  packs: packs.map((row) => [...row]),
+  cups: [...cups],
+});
+
+/** All changes worth trying; each acts on the draft as it then is. */
+export function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Change[] {
+  const changes: Change[] = [];
+  problem.parcels.forEach((parcel, i) => {
+    const row = packs[i] ?? [];
+    const isSent = row.some((count) => count > 0);
+    if (isSent) changes.push(...wholeParcel(problem, i));
+    parcel.packs.forEach((pack, j) => {
+      const count = row[j] ?? 0;
+      changes.push(adding(i, j, 1));
+      if (count > 0)
+        changes.push(
+          adding(i, j, -1),
+          adding(i, j, -count),
+          ...moving(problem, { i, j }),
+          adding(i, j, count),
+        );
+      if (count > 0) changes.push(...swapping(problem, { i, j }));
+      for (const { fromPacks } of pack.breaks.slice(1))
+        if (count > 0 && count < fromPacks) changes.push(adding(i, j, fromPacks - count));
+      if (!isSent) changes.push(adding(i, j, 2));
+    });
+  });
+  cups.forEach((count, i) => {
+    changes.push(startingCups(i, 1));
+    if (count > 0) changes.push(startingCups(i, -1));
+  });
+  return changes;
+}
+
+const startingCups =
+  (i: number, more: number): Change =>
+  ({ cups }) => {
+    cups[i] = (cups[i] as number) + more;
+  };
+
+const adding =
+  (i: number, j: number, more: number): Change =>
+  ({ packs }) => {
+    const row = packs[i] as number[];
+    row[j] = Math.max(0, (row[j] as number) + more);
+  };
+
+/** A line in place of which another of the same period is bought, for as much money. */
+function swapping({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
+  const own = parcels[i] as PlanParcel;
+  const cents = own.packs[j]?.breaks[0]?.cents ?? 0;
+  return parcels.flatMap((parcel, at) => {
+    if (parcel.period !== own.period) return [];
+    return parcel.packs.flatMap((pack, to): Change[] => {
+      const each = pack.breaks[0]?.cents ?? 0;
+      if ((at === i && to === j) || each <= 0) return [];
+      return [
+        ({ packs }) => {
+          const worth = (packs[i]?.[j] as number) * cents;
+          (packs[i] as number[])[j] = 0;
+          const row = packs[at] as number[];
+          row[to] = (row[to] as number) + Math.max(1, Math.round(worth / each));
+        },
+      ];
+    });
+  });
+}
+
+/** A line put into another parcel of its supplier, the nearest before and after. */
+function moving({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
+  const offer = offerOf(parcels[i] as PlanParcel, j);
+  const others = parcels.flatMap((parcel, at) => {
+    const to = parcel.packs.findIndex((_, k) => offerOf(parcel, k) === offer);
+    return at !== i && to >= 0 ? [{ at, to, gap: parcel.period - (parcels[i]?.period ?? 0) }] : [];
+  });
+  const near = [others.filter(({ gap }) => gap < 0).at(-1), others.find(({ gap }) => gap > 0)];
+  return near.flatMap((other): Change[] =>
+    other
+      ? [
+          ({ packs }) => {
+            const count = packs[i]?.[j] as number;
+            (packs[i] as number[])[j] = 0;
+            (packs[other.at] as number[])[other.to] = (packs[other.at]?.[other.to] as number) + count;
+          },
+        ]
+      : [],
+  );
+}
+
+/** What is offered, whatever the day it is sent. */
+const offerOf = ({ packs }: PlanParcel, j: number): string => packs[j]?.key.split('@')[0] ?? '';
+
+/** A parcel left out, or all of it put into the one before or after. */
+function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
+  const parcel = parcels[i] as PlanParcel;
+  const supplier = parcel.key.split('@')[0];
+  const same = parcels
+    .map((other, at) => ({ other, at }))
+    .filter(({ other, at }) => at !== i && other.key.split('@')[0] === supplier);
+  const near = [
+    same.filter(({ other }) => other.period < parcel.period).at(-1),
+    same.find(({ other }) => other.period > parcel.period),
+  ];
+  const out: Change = ({ packs }) => void (packs[i] as number[]).fill(0);
+  return [
+    out,
+    ...near.flatMap((to): Change[] =>
+      to
+        ? [
+            ({ packs }) => {
+              const row = packs[i] as number[];
+              row.forEach((count, j) => {
+                const k = to.other.packs.findIndex((_, at) => offerOf(to.other, at) === offerOf(parcel, j));
+                if (k < 0) return;
+                (packs[to.at] as number[])[k] = (packs[to.at]?.[k] as number) + count;
+                row[j] = 0;
+              });
+            },
+          ]
+        : [],
+    ),
+  ];
+}
