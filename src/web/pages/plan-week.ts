@@ -22,16 +22,25 @@ export async function weekPlanned({ context }: House, here: Visit): Promise<Plan
 }
 
 /**
- * Whether the plan's steps are what this Sunday asks for: where the room runs short, one of them must feed a group that does within the
- * days looked at. Else the act that helps most comes first; what can be done next week is no answer to tonight.
+ * The plan's steps as this Sunday asks for them; null where they are no answer to it. Where the room runs short, one of
+ * them must feed a group that does within the days looked at, and those that do come first: what can be done next week,
+ * or what is too many, is no answer to tonight.
  */
-export function meets({ steps }: PlannedWeek, { day, horizonDays, groups, verdict }: CoverAnswer): boolean {
-  if (verdict !== 'runs short') return true;
+export function answering(
+  planned: PlannedWeek,
+  { day, horizonDays, groups, verdict }: CoverAnswer,
+): PlannedWeek | null {
+  if (verdict !== 'runs short') return planned;
   const short = groups
     .filter((group) => group.verdict !== 'lasts' || group.dangers > 0)
     .map(({ key }) => key);
-  const feeds = steps.flatMap(({ lines }) => lines.flatMap(({ reason }) => reason?.feeds ?? []));
-  return feeds.some(({ group, from }) => short.includes(group) && from < day + horizonDays);
+  const feeds = ({ lines }: PlannedWeek['steps'][number]): boolean =>
+    lines.some(({ reason }) =>
+      reason?.feeds.some(({ group, from }) => short.includes(group) && from < day + horizonDays),
+    );
+  const first = planned.steps.filter(feeds);
+  if (first.length === 0) return null;
+  return { ...planned, steps: [...first, ...planned.steps.filter((step) => !feeds(step))] };
 }
 
 const SUNDAY = 6;
