@@ -23,8 +23,8 @@ export async function weekPlanned({ context }: House, here: Visit): Promise<Plan
 
 /**
  * The plan's steps as this Sunday asks for them; null where they are no answer to it. Where the room runs short, one of
- * them must feed a group that does within the days looked at, and those that do come first: what can be done next week,
- * or what is too many, is no answer to tonight.
+ * them must feed a group that does within the days looked at, and those that do come first: what makes little
+ * difference, can be done next week or is too many is no answer to tonight.
  */
 export function answering(
   planned: PlannedWeek,
@@ -35,8 +35,10 @@ export function answering(
     .filter((group) => group.verdict !== 'lasts' || group.dangers > 0)
     .map(({ key }) => key);
   const feeds = ({ lines }: PlannedWeek['steps'][number]): boolean =>
-    lines.some(({ reason }) =>
-      reason?.feeds.some(({ group, from }) => short.includes(group) && from < day + horizonDays),
+    lines.some(
+      ({ reason }) =>
+        reason?.makesLittleDifference === false &&
+        reason.feeds.some(({ group, from }) => short.includes(group) && from < day + horizonDays),
     );
   const first = planned.steps.filter(feeds);
   if (first.length === 0) return null;
