@@ -47,7 +47,7 @@ function cycleOf({ order, yearly, prices, pack }: Economic, periods: number): Pl
         lateMost: new Float64Array(periods),
         lateCents: 0,
         missedCents: TOO_DEAR,
-        fare: prices.map((_, place) => ({ place, node: 0, items: 1, cents: 0, cap: -1 })),
+        fare: prices.map((_, place) => ({ place, node: 0, items: 1, cents: 0, cap: -1, ripeness: 1 })),
         caps: [],
         endWanted: 0,
         endCents: 0,

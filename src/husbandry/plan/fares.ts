@@ -44,6 +44,7 @@ export function faresOf(
           items: Math.min(worth, Math.max(1, most)),
           cents: times,
           cap: caps.findIndex(({ form }) => form === prey.form),
+          ripeness: fit.mm / window.maxMm,
           how: fit.how,
         },
       ];

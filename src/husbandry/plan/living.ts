@@ -104,14 +104,14 @@ const sparseOf = (pass: readonly Float64Array[], offset: number): PassedOn[] =>
     };
   });
 
-/** Each from the cheapest node, of those the one nearest to outgrowing. */
+/** Each from the cheapest node, of those the one nearest to outgrowing it, as the engine hands prey out. */
 function eaterLaid(
   { fare, caps }: PlanEater,
   nodeOf: (fare: { place: number; node: number }) => number,
 ): EaterLaid {
   const order = [...fare.keys()].sort((a, b) => {
     const [x, y] = [fare[a], fare[b]];
-    return (x?.cents ?? 0) - (y?.cents ?? 0) || (y?.node ?? 0) - (x?.node ?? 0);
+    return (x?.cents ?? 0) - (y?.cents ?? 0) || (y?.ripeness ?? 0) - (x?.ripeness ?? 0);
   });
   const sorted = order.map((k) => fare[k] as PlanEater['fare'][number]);
   return {

@@ -31,6 +31,8 @@ export interface Fare {
   readonly cents: Cents;
   /** Which cap on a share of the meals it falls under; -1: none. */
   readonly cap: number;
+  /** How near it is to outgrowing the eater: of what costs the same, the nearest is eaten first. */
+  readonly ripeness: number;
 }
 
 export interface PlanEater {

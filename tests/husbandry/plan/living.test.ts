@@ -103,6 +103,23 @@ describe('decisions lived through', () => {
   });
 });
 
+describe('prey is eaten', () => {
+  it('in the order in which it outgrows the eater, whatever species it is, and what must be killed last', () => {
+    always(10, 200, ({ problem }) =>
+      livingOf(problem).eaters.every(({ fare }, e) =>
+        Array.from(fare)
+          .slice(1)
+          .every((k, i) => {
+            const [sooner, later] = [fare[i], k].map((at) => problem.eaters[e]!.fare[at!]!);
+            return sooner!.cents === later!.cents
+              ? sooner!.ripeness >= later!.ripeness
+              : sooner!.cents < later!.cents;
+          }),
+      ),
+    );
+  });
+});
+
 describe('the search', () => {
   it('never ends worse than it began, and tells what its plan costs', () => {
     always(5, 100, ({ problem, living, decided }, seed) => {

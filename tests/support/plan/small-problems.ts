@@ -101,8 +101,15 @@ function eaterFrom(
     const items = [0.5, 1, 1.5][dice.roll(0, 2)]!;
     const cap = capped && place === 0 ? 0 : -1;
     return [
-      { place, node: e, items, cents: 0, cap },
-      { place, node: e + 1, items: items * 1.5, cents: dice.share(0.5, 4), cap },
+      { place, node: e, items, cents: 0, cap, ripeness: e + 0.2 * place },
+      {
+        place,
+        node: e + 1,
+        items: items * 1.5,
+        cents: dice.share(0.5, 4),
+        cap,
+        ripeness: e + 1 + 0.2 * place,
+      },
     ];
   }).flat();
   return {
