@@ -25,6 +25,9 @@ export interface PlanPolicy {
   readonly planBandRatio: Sourced;
   /** Groups that are planned apart; those most alike are planned as one. */
   readonly planClasses: Sourced;
+  /** The same where plans are lived through, which bears more than the programme. */
+  readonly planFineBands: Sourced;
+  readonly planFineClasses: Sourced;
   /** Growth speeds at which prey is passed from band to band. */
   readonly planSpeeds: Sourced;
   /** A band suits an animal when at least this share of it lies in its window. */
@@ -51,6 +54,8 @@ export interface PlanPolicy {
   readonly planQuickTrials: Sourced;
   /** Fates every plan is lived through in while it is searched for, and slices of a lot in them. */
   readonly planFates: Sourced;
+  /** A change dearer in each of so many of them, the worst and the best of the plan as it stands, is not tried in the others. */
+  readonly planFirstFates: Sourced;
   readonly planFateSlices: Sourced;
   /** The keeper's minutes for a parcel, a walk to the shop, a harvest and a cup. */
   readonly planParcelMinutes: Sourced;

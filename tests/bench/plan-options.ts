@@ -14,9 +14,9 @@ type Effort = NonNullable<PlanQuestion['effort']>;
 
 export interface Options {
   readonly rooms: readonly string[];
-  /** Worlds played, and worlds the rules are tuned on; no world is both. */
-  readonly worlds: number;
-  readonly tuning: number;
+  /** Worlds played by room, and worlds the rules are tuned on; no world is both. */
+  readonly worlds: Counts;
+  readonly tuning: Counts;
   readonly weeks: number;
   readonly jobs: number;
   /** Weeks each plan looks ahead. */
@@ -32,6 +32,9 @@ export interface Options {
   /** Mark of the program that plans. */
   readonly program: string;
 }
+
+/** How many of something by room. */
+export type Counts = Readonly<Record<string, number>>;
 
 const MOST_JOBS = 2;
 const MARK_LENGTH = 10;
@@ -53,10 +56,11 @@ export function optionsFrom(args: readonly string[]): Options {
       keep: { type: 'boolean', default: false },
     },
   });
+  const rooms = values.rooms.split(',').map((name) => roomNamed(name).name);
   return {
-    rooms: values.rooms.split(',').map((name) => roomNamed(name).name),
-    worlds: whole('worlds', values.worlds),
-    tuning: whole('tuning', values.tuning),
+    rooms,
+    worlds: byRoom('worlds', values.worlds, rooms),
+    tuning: byRoom('tuning', values.tuning, rooms),
     weeks: whole('weeks', values.weeks),
     jobs: Math.min(MOST_JOBS, whole('jobs', values.jobs)),
     ahead: whole('ahead', values.ahead),
@@ -72,6 +76,13 @@ export function optionsFrom(args: readonly string[]): Options {
 function effortOf(given: string): Effort {
   if (given === 'whole' || given === 'quick') return given;
   throw new Error(`--effort ${given}: whole or quick is wanted`);
+}
+
+/** One number for all rooms, or one for each: `30` or `40:30,1500:4`. */
+function byRoom(name: string, given: string, rooms: readonly string[]): Counts {
+  if (!given.includes(':')) return Object.fromEntries(rooms.map((room) => [room, whole(name, given)]));
+  const counts = new Map(given.split(',').map((each) => each.split(':') as [string, string]));
+  return Object.fromEntries(rooms.map((room) => [room, whole(name, counts.get(room) ?? '')]));
 }
 
 function whole(name: string, given: string): number {

@@ -3,10 +3,12 @@
  * What is timed is all from the room to the decisions: laying out, the programme with its near periods whole, the
  * searches. Beside it stands the same programme with nothing whole: the least any solver has to do.
  */
-import { layOut, withReady } from '../../src/husbandry/plan/lay-out.ts';
+import { fatesOf } from '../../src/husbandry/plan/fates.ts';
+import { layOut } from '../../src/husbandry/plan/lay-out.ts';
 import { solvable } from '../../src/husbandry/plan/make-plan.ts';
 import { programmeOf } from '../../src/husbandry/plan/programme.ts';
 import { solvePlan } from '../../src/husbandry/plan/solve-plan.ts';
+import { withReady } from '../../src/husbandry/plan/with-ready.ts';
 import type { Snapshot } from '../../src/husbandry/snapshot.ts';
 import { solver } from '../../src/maths/linear-programme.ts';
 import { mixedMarket } from '../support/plan/markets.ts';
@@ -56,8 +58,9 @@ async function rowOf(weeks: number): Promise<Row> {
     times.push(
       await spentOn(() => {
         const laid = layOut(room, { weeks, wishes: [], supposed: [] });
-        const problem = withReady(laid, policy.planSafetyLevels.value[0] as number);
-        const { gap } = solvePlan(solvable(laid, problem), solve, {
+        const [level] = policy.planSafetyLevels.value as [number];
+        const problem = withReady(laid, level);
+        const { gap } = solvePlan(solvable({ laid, fates: fatesOf(laid, problem) }, problem, level), solve, {
           whole: policy.planStride.value,
           gap: policy.planGap.value,
           seconds: policy.planSeconds.value,

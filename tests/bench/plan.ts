@@ -17,8 +17,11 @@ const say = (words: string): void => console.error(words);
 const run = (name: string, tasks: readonly Task[]) => doAll(name, tasks, { jobs: options.jobs, say });
 
 const worldsOf = (room: string): World[] =>
-  Array.from({ length: options.worlds }, (_, n) => ({ ...options, room, seed: n + 1 })).map(bare);
-const tuningOf = (room: string): World[] => tuningWorlds(bare({ ...options, room, seed: 0 }), options.tuning);
+  Array.from({ length: options.worlds[room] as number }, (_, n) => ({ ...options, room, seed: n + 1 })).map(
+    bare,
+  );
+const tuningOf = (room: string): World[] =>
+  tuningWorlds(bare({ ...options, room, seed: 0 }), options.tuning[room] as number);
 
 function bare({ room, seed, weeks, into }: World): World {
   return { room, seed, weeks, into };
@@ -91,7 +94,7 @@ function reportOf({ weeks, ahead, effort, search, tuning }: Options): string {
   }).trim();
   return `# What the plan is worth
 
-Commit ${commit}; ${weeks} weeks with a new plan of ${ahead} weeks (${effort}) every Sunday; rules tuned on ${tuning} other worlds. Why it is measured so stands in
+Commit ${commit}; ${weeks} weeks with a new plan of ${ahead} weeks (${effort}) every Sunday; rules tuned on ${rooms.map(({ room }) => tuning[room]).join(', ')} other worlds. Why it is measured so stands in
 \`tests/bench/RATIONALE.md\`. Intervals are 95 %, worlds drawn again with all that was played in them.
 
 ${summary(rooms)}

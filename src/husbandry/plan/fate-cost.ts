@@ -2,7 +2,7 @@
 import type { Cents } from '../orders/index.ts';
 import type { Fates, Lot } from './fates.ts';
 import { leftWorth } from './left-worth.ts';
-import type { EaterLaid } from './living.ts';
+import type { EaterLaid, Living } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater } from './problem.ts';
 import type { Decisions } from './proposal.ts';
@@ -10,6 +10,13 @@ import type { Decisions } from './proposal.ts';
 /** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
 export interface Room {
   readonly fates: Fates;
+  /** Who eats, told finely. */
+  readonly living: Living;
+  /** A change dearer in each of so many fates is not tried in the others. */
+  readonly tried: number;
+  /** What the plan settled on costs in each fate, and all fates: the dearest, the cheapest, the next dearest ... */
+  readonly settled: Float64Array;
+  readonly order: Int32Array;
   /** Share of each slice that nobody has eaten yet. */
   readonly rest: Float64Array;
   /** Heads of each node, before and after the meals of a period. */
@@ -25,12 +32,16 @@ export interface Room {
   readonly centsAt: Float64Array;
 }
 
-export function roomFor(fates: Fates): Room {
-  const { nodes, problem } = fates.living;
+export function roomFor(fates: Fates, living: Living, tried: number): Room {
+  const { nodes, problem } = living;
   const floats = (size: number) => new Float64Array(size);
   const moments = fates.count * problem.periods;
   return {
     fates,
+    living,
+    tried,
+    settled: floats(fates.count),
+    order: Int32Array.from({ length: fates.count }, (_, fate) => fate),
     rest: floats(fates.slices),
     there: floats(nodes),
     before: floats(nodes),
@@ -44,26 +55,47 @@ export function roomFor(fates: Fates): Room {
 }
 
 /** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
-export const settleInFates = (room: Room, decided: Decisions): Cents =>
-  costBy(room, decided, { from: 0, notes: true });
+export function settleInFates(room: Room, decided: Decisions): Cents {
+  const { fates, living, settled, order } = room;
+  const lots = lotsOf(room, decided);
+  const money = decisionsCost(living.problem, decided);
+  let sum = 0;
+  for (let fate = 0; fate < fates.count; fate++) {
+    settled[fate] = money + liveFate(room, fate, { lots, from: 0, notes: true });
+    sum += settled[fate] as number;
+  }
+  order.sort((a, b) => (settled[b] as number) - (settled[a] as number) || a - b);
+  order.set(fromBothEnds(order));
+  return sum / fates.count;
+}
 
-/** The same of decisions that differ from those settled on from a period on. */
-export const costFromPeriod = (room: Room, decided: Decisions, from: number): Cents =>
-  costBy(room, decided, { from, notes: false });
+const fromBothEnds = (list: Int32Array): Int32Array =>
+  list.map((_, k) => list[k % 2 === 0 ? k / 2 : list.length - (k + 1) / 2] as number);
+
+/**
+ * The same of decisions that differ from those settled on from a period on; Infinity for those that are dearer in the
+ * worst fates, which safety would pay for in, and in the best, where thrift would.
+ */
+export function costFromPeriod(room: Room, decided: Decisions, period: number): Cents {
+  const { fates, living, settled, order, tried } = room;
+  const lots = lotsOf(room, decided);
+  const money = decisionsCost(living.problem, decided);
+  const from = Math.min(period, fates.periods - 1);
+  let sum = 0;
+  let isDearer = true;
+  for (let k = 0; k < fates.count; k++) {
+    const fate = order[k] as number;
+    const cents = money + liveFate(room, fate, { lots, from, notes: false });
+    sum += cents;
+    isDearer &&= cents >= (settled[fate] as number);
+    if (isDearer && k + 1 >= tried) return Number.POSITIVE_INFINITY;
+  }
+  return sum / fates.count;
+}
 
 interface Going {
   readonly from: number;
   readonly notes: boolean;
-}
-
-function costBy(room: Room, decided: Decisions, going: Going): Cents {
-  const { fates } = room;
-  const { problem } = fates.living;
-  const lots = lotsOf(room, decided);
-  const from = Math.min(going.from, problem.periods - 1);
-  let cents = 0;
-  for (let fate = 0; fate < fates.count; fate++) cents += liveFate(room, fate, { lots, ...going, from });
-  return decisionsCost(problem, decided) + cents / fates.count;
 }
 
 /** Lists the lots that are there with these decisions; returns how many. */
@@ -79,8 +111,7 @@ function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): num
 }
 
 function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { readonly lots: number }): Cents {
-  const { fates, rest, late, there, before, restAt, lateAt, centsAt } = room;
-  const { living } = fates;
+  const { fates, living, rest, late, there, before, restAt, lateAt, centsAt } = room;
   const { periods } = living.problem;
   const first = fate * periods + from;
   let cents = 0;
@@ -144,8 +175,12 @@ function take({ fates, rest, there, before, active }: Room, at: number, { lots, 
 }
 
 /** Feeds one eater from its best node on; caps on shares are priced as they are passed. */
-function feed({ fates, there, late }: Room, e: number, { fate, t }: { fate: number; t: number }): Cents {
-  const { living, wanted } = fates;
+function feed(
+  { fates, living, there, late }: Room,
+  e: number,
+  { fate, t }: { fate: number; t: number },
+): Cents {
+  const { wanted } = fates;
   const { problem } = living;
   const eater = problem.eaters[e] as PlanEater;
   const { node, items, cents, cap, capRoom } = living.eaters[e] as EaterLaid;
@@ -183,8 +218,8 @@ function lateShare({ lateMost, wanted }: PlanEater, t: number): number {
   return mean > 0 ? Math.min(1, (lateMost[t] as number) / mean) : 1;
 }
 
-function keepCents({ fates, there }: Room): Cents {
-  const { keepCents: each } = fates.living;
+function keepCents({ living, there }: Room): Cents {
+  const { keepCents: each } = living;
   let cents = 0;
   for (let n = 0; n < there.length; n++) cents += (there[n] as number) * (each[n] as number);
   return cents;

@@ -11,7 +11,6 @@ import { DAYS_PER_WEEK } from '../units.ts';
 import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
-import { type Living, livingOf } from './living.ts';
 import type { Nodes } from './nodes.ts';
 import { middleOf } from './periods.ts';
 import type { PlanProblem } from './problem.ts';
@@ -28,11 +27,12 @@ export interface Lot {
 }
 
 export interface Fates {
-  readonly living: Living;
+  readonly periods: number;
+  readonly eaters: number;
   readonly count: number;
   readonly slices: number;
   readonly lots: readonly Lot[];
-  /** Heads if nobody eats, at [(fate * periods + period) * slices + slice]; and their node, -1 where nobody could eat. */
+  /** Heads if nobody eats, at [(fate * periods + period) * slices + slice]; and their fine node, -1 where nobody could eat. */
   readonly heads: Float64Array;
   readonly node: Int16Array;
   /** Items each eater wants, at [(fate * periods + period) * eaters + eater]. */
@@ -48,12 +48,11 @@ export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
   const made: Made = new Map();
   const room = withPlan(coarse(laid), oneOfEach(problem), made);
   const stock = stockOf(room, days, binsLaid(laid));
-  const living = livingOf(problem);
   const size = periods.length * stock.totalSlices;
   const heads = new Float64Array(count * size);
   const node = new Int16Array(count * size).fill(-1);
   const periodOn = new Map(periods.map((period, t) => [middleOf(period) - today, t]));
-  const nodeAt = nodeFinder(laid, stock, living);
+  const nodeAt = nodeFinder(laid, stock);
   const larder = larderFor(stock, room.facts.policy);
   const times = weeklyHatches(stock);
   for (let fate = 0; fate < count; fate++) {
@@ -68,7 +67,8 @@ export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
     });
   }
   return {
-    living,
+    periods: periods.length,
+    eaters: laid.fine.eating.length,
     count,
     slices: stock.totalSlices,
     lots: lotsOf(stock, { problem, made, heads, count }).filter(({ from }) => from < periods.length),
@@ -95,10 +95,10 @@ const oneOfEach = ({ parcels, starts }: PlanProblem): Decisions => ({
 
 /** Finds the node of all places a slice of some length belongs to; -1: nobody is to be fed it. */
 function nodeFinder(
-  { places, nodes }: LaidOut,
+  { places, fine: { nodes, placeOf: fineOf } }: LaidOut,
   stock: Stock,
-  { first }: Living,
 ): (slice: number, mm: number) => number {
+  const first = nodes.map((_, p) => nodes.slice(0, p).reduce((sum, { all }) => sum + all.length, 0));
   const placeOfBin = stock.bins.map(({ bin }) =>
     places.findIndex(
       (place) =>
@@ -110,7 +110,7 @@ function nodeFinder(
   for (const { bin, kind, firstSlice, slices } of stock.cohorts) {
     const code = stock.bins[bin]?.bin.code ?? '';
     const p = kind === 'delivered' ? (buying.get(code) ?? placeOfBin[bin]) : placeOfBin[bin];
-    placeOf.fill(p ?? -1, firstSlice, firstSlice + slices);
+    placeOf.fill(fineOf[p ?? -1] ?? -1, firstSlice, firstSlice + slices);
   }
   return (slice, mm) => {
     const p = placeOf[slice] as number;
@@ -184,7 +184,7 @@ function firstPeriod(
   return periods;
 }
 
-function wantedIn({ eating, periods }: LaidOut, count: number): Float64Array {
+function wantedIn({ fine: { eating }, periods }: LaidOut, count: number): Float64Array {
   const wanted = new Float64Array(count * periods.length * eating.length);
   for (let fate = 0; fate < count; fate++)
     periods.forEach((_, t) => {

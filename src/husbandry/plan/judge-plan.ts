@@ -8,6 +8,7 @@ import { DAYS_PER_WEEK } from '../units.ts';
 import type { Service } from './answer.ts';
 import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
+import { type Fates, fatesOf } from './fates.ts';
 import type { LaidOut } from './lay-out.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { Decisions } from './proposal.ts';
@@ -16,6 +17,8 @@ import type { Effort } from './question.ts';
 /** What judging keeps between plans of one room. */
 export interface Bench {
   readonly laid: LaidOut;
+  /** What plans are lived through in while they are sought. */
+  readonly fates: Fates;
   readonly made: Made;
   readonly kept: Kept;
   readonly days: number;
@@ -51,8 +54,9 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
   const replicates = effort === 'quick' ? policy.planJudgeLeast.value : replicatesFor(laid, days);
   const made: Made = new Map();
   const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: binsLaid(laid) };
+  const fates = fatesOf(laid, laid.problem);
   const reach = firstReach(laid);
-  if (reach <= 0) return { laid, made, kept, days, replicates, before: null };
+  if (reach <= 0) return { laid, fates, made, kept, days, replicates, before: null };
   const early = judge(snapshot, {
     days: reach,
     replicates,
@@ -61,6 +65,7 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
   });
   return {
     laid,
+    fates,
     made,
     kept,
     days,

@@ -3,19 +3,19 @@
 import { noMarket } from '../orders/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Period } from './answer.ts';
-import { classesOf, type EatingClass } from './classes.ts';
-import { type Eating, eatingOf } from './eaters.ts';
-import { capsOf, faresOf } from './fares.ts';
+import type { EatingClass } from './classes.ts';
+import { eatingOf } from './eaters.ts';
+import { capsOf } from './fares.ts';
 import { cheapestItems, cupItemCents, middleOfPrices } from './item-prices.ts';
-import { type Cut, edgesOf, type Nodes, nodesOf } from './nodes.ts';
+import type { Nodes } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
 import { periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
-import { poolsOf } from './pools.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
 import { planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
+import { alikePlaces, type Fine, toldBy } from './told.ts';
 
 /** A room laid out for planning. */
 export interface LaidOut {
@@ -32,6 +32,8 @@ export interface LaidOut {
   readonly starts: readonly StartOf[];
   /** Without stock that stands ready. */
   readonly problem: PlanProblem;
+  /** Who eats what where plans are lived through. */
+  readonly fine: Fine;
 }
 
 export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): LaidOut {
@@ -40,12 +42,24 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   const periods = periodsOf({ today: snapshot.today, weeks, market });
   const everybody = eatingOf(snapshot, periods);
   const places = placesOf(snapshot);
-  const nodes = nodesBySpecies(snapshot, places, everybody);
-  const served = places.map((place, p) => ({ place, nodes: nodes[p] as Nodes }));
-  const fares = everybody.map(({ group }) => faresOf(group, served, snapshot.facts));
-  const eating = classesOf(everybody, fares, policy.planClasses.value);
+  const { nodes, eating } = toldBy(
+    snapshot,
+    { places, everybody },
+    { bands: policy.planBands.value, classes: policy.planClasses.value },
+  );
   const itemCents = cheapestItems(snapshot, eating);
   const usualCents = middleOfPrices(itemCents);
+  const eatersOf = (classes: readonly EatingClass[], from: readonly Place[]) => {
+    const cents = cheapestItems(snapshot, classes);
+    return classes.map((each, e) =>
+      eaterOf(each, {
+        cents: cents[e] as number,
+        usualCents,
+        cupCents: cupItemCents(each, { places: from, usualCents, policy }),
+        snapshot,
+      }),
+    );
+  };
   const laying = {
     periods,
     policy,
@@ -55,13 +69,13 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     breederCents: policy.planMissedTimes.value.ordinary * usualCents,
   };
   const planPlaces = places.map((place, p) => planPlace(place, nodes[p] as Nodes, laying));
-  const eaters = eating.map((each, e) =>
-    eaterOf(each, {
-      cents: itemCents[e] as number,
-      usualCents,
-      cupCents: cupItemCents(each, { places, usualCents, policy }),
-      snapshot,
-    }),
+  const eaters = eatersOf(eating, places);
+  const { alike, placeOf } = alikePlaces(places);
+  const eatenFrom = alike.map((p) => places[p] as Place);
+  const fine = toldBy(
+    snapshot,
+    { places: eatenFrom, everybody },
+    { bands: policy.planFineBands.value, classes: policy.planFineClasses.value },
   );
   const buying = {
     today: snapshot.today,
@@ -106,51 +120,8 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
       budget: new Float64Array(periods.length).fill(weekMostCents ?? Number.POSITIVE_INFINITY),
       wholeUntil: periods.length,
     },
+    fine: { ...fine, places: alike, placeOf, eaters: eatersOf(fine.eating, eatenFrom) },
   };
-}
-
-/** Odds of a chance: what a miss costs over what a head too many costs, where that chance of having enough is best (newsvendor). */
-const oddsOf = (chance: number): number => chance / (1 - chance);
-
-/** The same problem with stock that stands ready with this chance, and misses priced so that it is worth it. */
-export function withReady(laid: LaidOut, level: number): PlanProblem {
-  const { snapshot, eating, problem, itemCents, parcels } = laid;
-  const { policy } = snapshot.facts;
-  const leads = parcels
-    .filter(({ supplier }) => supplier.kind === 'parcel')
-    .map(({ orderBy, comes }) => comes - orderBy);
-  const pools = poolsOf({
-    eating,
-    eaters: problem.eaters,
-    policy,
-    seed: snapshot.seed,
-    level,
-    leadDays: leads.length > 0 ? Math.min(...leads) : 0,
-    readyCents: itemCents.map((cents) => cents * policy.planReadyTimes.value),
-  });
-  const times = oddsOf(level) / oddsOf(policy.planSafetyLevels.value[0] as number);
-  const eaters = problem.eaters.map((eater) => ({ ...eater, missedCents: eater.missedCents * times }));
-  return { ...problem, eaters, pools };
-}
-
-/** Bands of each place's species, cut where windows of the groups begin and end; one set a species. */
-function nodesBySpecies(snapshot: Snapshot, places: readonly Place[], eating: readonly Eating[]): Nodes[] {
-  const { planBands, planBandRatio } = snapshot.facts.policy;
-  const bySpecies = new Map<string, Nodes>();
-  return places.map(({ species, chain }) => {
-    const known = bySpecies.get(species);
-    if (known) return known;
-    const cuts = eating.flatMap(({ group, wanted }): Cut[] => {
-      const window = group.windows.get(species);
-      const weight = wanted.reduce((a, b) => a + b, 0);
-      if (!window) return [];
-      return [...new Set([window.minMm, window.liveMaxMm, window.maxMm])].map((mm) => ({ mm, weight }));
-    });
-    const edges = edgesOf(chain, cuts, { most: planBands.value, ratio: planBandRatio.value });
-    const made = nodesOf(chain, edges);
-    bySpecies.set(species, made);
-    return made;
-  });
 }
 
 interface Eats {

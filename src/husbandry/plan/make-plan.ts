@@ -5,9 +5,8 @@ import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
 import { costFromPeriod, roomFor, settleInFates } from './fate-cost.ts';
-import { fatesOf } from './fates.ts';
 import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
-import { type LaidOut, layOut, withReady } from './lay-out.ts';
+import { layOut } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
 import { meetable } from './meetable.ts';
@@ -22,6 +21,7 @@ import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
 import { wholeOf } from './whole.ts';
 import { wishTrouble } from './wish-trouble.ts';
+import { finely, withReady } from './with-ready.ts';
 
 export type Telling = (progress: PlanProgress) => void;
 
@@ -100,7 +100,7 @@ function brings(tried: readonly Tried[]): 'something' | 'nothing' {
 function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried {
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
-  const { proposal, programmed, gap } = solvePlan(solvable(bench.laid, problem), solve, {
+  const { proposal, programmed, gap } = solvePlan(solvable(bench, problem, level), solve, {
     whole: proves ? policy.planStride.value : 0,
     gap: policy.planGap.value,
     seconds: policy.planSeconds.value,
@@ -121,9 +121,14 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
 }
 
 /** The problem with everything a plan of it is judged by while it is sought. */
-export function solvable(laid: LaidOut, problem: PlanProblem): Solvable {
+export function solvable(
+  { laid, fates }: Pick<Bench, 'laid' | 'fates'>,
+  problem: PlanProblem,
+  level: number,
+): Solvable {
   const living = livingOf(problem);
-  const room = roomFor(fatesOf(laid, problem));
+  const fine = livingOf(finely(laid, problem, level));
+  const room = roomFor(fates, fine, laid.snapshot.facts.policy.planFirstFates.value);
   const settle = (decided: Decisions) => settleInFates(room, decided);
   const costFrom = (decided: Decisions, period: number) => costFromPeriod(room, decided, period);
   return { living, costing: { problem, costOf: settle, settle, costFrom } };
@@ -154,7 +159,7 @@ function quickPlan(bench: Bench): Tried {
   const { policy } = facts;
   const level = policy.planSafetyLevels.value[0] as number;
   const problem = withReady(bench.laid, level);
-  const { living, costing } = solvable(bench.laid, problem);
+  const { living, costing } = solvable(bench, problem, level);
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);

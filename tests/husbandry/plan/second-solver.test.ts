@@ -4,8 +4,9 @@
  * second solver's preprocessor stops above an optimum of which ours shows a solution that keeps every row.
  */
 import { describe, expect, it } from 'vitest';
-import { layOut, withReady } from '../../../src/husbandry/plan/lay-out.ts';
+import { layOut } from '../../../src/husbandry/plan/lay-out.ts';
 import { programmeOf } from '../../../src/husbandry/plan/programme.ts';
+import { withReady } from '../../../src/husbandry/plan/with-ready.ts';
 import { type LinearProgramme, solver } from '../../../src/maths/linear-programme.ts';
 import { mixedMarket } from '../../support/plan/markets.ts';
 import { secondOptimum } from '../../support/plan/second-solver.ts';

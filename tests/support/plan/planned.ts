@@ -1,10 +1,11 @@
 /** Rooms that buy, planned: laid out, with stock that stands ready, and the programme's best plan in whole packs. */
 
 import type { Bin } from '../../../src/husbandry/larder/bin.ts';
-import { type LaidOut, layOut, withReady } from '../../../src/husbandry/plan/lay-out.ts';
+import { type LaidOut, layOut } from '../../../src/husbandry/plan/lay-out.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import type { Flows } from '../../../src/husbandry/plan/proposal.ts';
 import { decisionsOf, programmeFlows } from '../../../src/husbandry/plan/proposal.ts';
+import { withReady } from '../../../src/husbandry/plan/with-ready.ts';
 import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
 import { facts, mixedAnimals, mixedBins, policyWith, snapshotWith } from '../room.ts';
 import { mixedMarket } from './markets.ts';
