@@ -11,8 +11,8 @@ export const policy: Policy = {
   horizonDays: memory(7, 'days', CHOICE),
   lastsFrom: memory(0.95, '1', 'our choice; 180 meals each 99.8 % sure are all met in 70 % of weeks'),
   tightFrom: memory(0.8, '1', CHOICE),
-  eveningSkippedChance: memory(0.12, '1', 'our own starting value; learned from the log'),
-  generosityCv: memory(0.12, '1', 'our own starting value; learned from the log'),
+  eveningSkippedChance: memory(0.12, '1', 'our own starting value'),
+  generosityCv: memory(0.12, '1', 'our own starting value'),
   roomTempSdC: memory(1, 'C'),
   moultQ10: published(
     2,

@@ -54,6 +54,9 @@ export interface PlanPolicy {
   readonly planQuickTrials: Sourced;
   /** Fates every plan is lived through in while it is searched for, and slices of a lot in them. */
   readonly planFates: Sourced;
+  /** The fewest of them, and weeks lived through in all: plans far ahead are lived through in fewer. */
+  readonly planFatesLeast: Sourced;
+  readonly planFateWeeks: Sourced;
   /** A change dearer in each of so many of them, the worst and the best of the plan as it stands, is not tried in the others. */
   readonly planFirstFates: Sourced;
   readonly planFateSlices: Sourced;

@@ -6,6 +6,7 @@
 import { keyOfCode } from '../../maths/random.ts';
 import { grouped } from '../grouped.ts';
 import { KEPT_MM } from '../larder/index.ts';
+import type { Policy } from '../policy.ts';
 import { larderFor, larderThrough, type Stock, stockOf } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import { binsLaid } from './bins-laid.ts';
@@ -16,25 +17,21 @@ import { middleOf } from './periods.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
-/** Heads that are there in any case, or come with each pack or cup of a decision. */
-export interface Lot {
-  readonly first: number;
-  readonly slices: number;
-  /** First period in which it is there in any fate. */
-  readonly from: number;
-  /** What brings it: a pack of a parcel, or a start with pack -1; null: nothing that is decided. */
-  readonly by: { readonly at: number; readonly pack: number } | null;
-}
+/** What brings a lot: a pack of a parcel, or a start with pack -1; null: nothing that is decided. */
+export type BroughtBy = { readonly at: number; readonly pack: number } | null;
 
 export interface Fates {
   readonly periods: number;
   readonly eaters: number;
   readonly count: number;
   readonly slices: number;
-  readonly lots: readonly Lot[];
-  /** Heads if nobody eats, at [(fate * periods + period) * slices + slice]; and their fine node, -1 where nobody could eat. */
+  readonly lots: readonly BroughtBy[];
+  /** Where what there is of a lot begins, at [(fate * periods + period) * lots + lot]; it ends where the next begins. */
+  readonly from: Int32Array;
+  /** Of each slice that somebody could eat of: which it is, its fine node, and its heads if nobody eats. */
+  readonly slice: Int32Array;
+  readonly node: Int32Array;
   readonly heads: Float64Array;
-  readonly node: Int16Array;
   /** Items each eater wants, at [(fate * periods + period) * eaters + eater]. */
   readonly wanted: Float64Array;
 }
@@ -42,27 +39,30 @@ export interface Fates {
 /** The first fates of a room: those of the engine's first replicates. */
 export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
   const { facts, seed, today } = laid.snapshot;
-  const count = facts.policy.planFates.value;
   const { periods } = laid;
+  const count = countFor(periods.length, facts.policy);
   const days = periods.reduce((sum, period) => sum + period.days, 0);
   const made: Made = new Map();
   const room = withPlan(coarse(laid), oneOfEach(problem), made);
   const stock = stockOf(room, days, binsLaid(laid));
-  const size = periods.length * stock.totalSlices;
-  const heads = new Float64Array(count * size);
-  const node = new Int16Array(count * size).fill(-1);
-  const periodOn = new Map(periods.map((period, t) => [middleOf(period) - today, t]));
+  const [from, slice, node, heads]: [number[], number[], number[], number[]] = [[], [], [], []];
+  const middles = new Set(periods.map((period) => middleOf(period) - today));
   const nodeAt = nodeFinder(laid, stock);
   const larder = larderFor(stock, room.facts.policy);
   const times = weeklyHatches(stock);
   for (let fate = 0; fate < count; fate++) {
     larderThrough(larder, { seed, replicate: fate, days }, (day) => {
-      const t = periodOn.get(day);
-      if (t === undefined) return;
-      const at = fate * size + t * stock.totalSlices;
-      for (let q = 0; q < stock.totalSlices; q++) {
-        heads[at + q] = (larder.heads[q] as number) * (times[q] as number);
-        node[at + q] = nodeAt(q, larder.lengthMm[q] as number);
+      if (!middles.has(day)) return;
+      for (const { firstSlice, slices } of stock.cohorts) {
+        from.push(slice.length);
+        for (let q = firstSlice; q < firstSlice + slices; q++) {
+          const n = nodeAt(q, larder.lengthMm[q] as number);
+          const there = (larder.heads[q] as number) * (times[q] as number);
+          if (n < 0 || there <= 0) continue;
+          slice.push(q);
+          node.push(n);
+          heads.push(there);
+        }
       }
     });
   }
@@ -71,11 +71,18 @@ export function fatesOf(laid: LaidOut, problem: PlanProblem): Fates {
     eaters: laid.fine.eating.length,
     count,
     slices: stock.totalSlices,
-    lots: lotsOf(stock, { problem, made, heads, count }).filter(({ from }) => from < periods.length),
-    heads,
-    node,
+    lots: broughtBy(stock, problem, made),
+    from: Int32Array.from([...from, slice.length]),
+    slice: Int32Array.from(slice),
+    node: Int32Array.from(node),
+    heads: Float64Array.from(heads),
     wanted: wantedIn(laid, count),
   };
+}
+
+function countFor(periods: number, { planFates, planFatesLeast, planFateWeeks }: Policy): number {
+  const bearable = Math.max(planFatesLeast.value, planFateWeeks.value / periods);
+  return Math.round(Math.min(planFates.value, bearable));
 }
 
 /** The room with fewer slices to each cohort. */
@@ -127,29 +134,17 @@ function nodeOfLength({ all }: Nodes, mm: number): number {
   return all.findIndex(({ kind, fromMm, toMm }) => kind === 'band' && fromMm <= mm && mm < toMm);
 }
 
-interface Lotting {
-  readonly problem: PlanProblem;
-  readonly made: Made;
-  readonly heads: Float64Array;
-  readonly count: number;
-}
-
-function lotsOf(stock: Stock, { problem, made, heads, count }: Lotting): Lot[] {
-  const byCode = new Map<string, Lot['by']>();
-  problem.parcels.forEach(({ packs }, at) => {
+/** What brings each cohort of the stock. */
+function broughtBy({ cohorts }: Stock, { parcels, starts }: PlanProblem, made: Made): BroughtBy[] {
+  const byCode = new Map<string, BroughtBy>();
+  parcels.forEach(({ packs }, at) => {
     for (const [pack, { key }] of packs.entries()) byCode.set(key, { at, pack });
   });
-  for (const [at, { key }] of problem.starts.entries()) byCode.set(key, { at, pack: -1 });
+  for (const [at, { key }] of starts.entries()) byCode.set(key, { at, pack: -1 });
   const byKey = new Map(
     [...made.values()].map(({ code }) => [keyOfCode(code), byCode.get(code.split('+')[0] ?? '')]),
   );
-  const periods = heads.length / count / Math.max(1, stock.totalSlices);
-  return stock.cohorts.map(({ firstSlice, slices, kind, key }) => ({
-    first: firstSlice,
-    slices,
-    from: firstPeriod({ heads, count, periods, slices: stock.totalSlices }, firstSlice),
-    by: kind === 'delivered' ? (byKey.get(key) ?? null) : null,
-  }));
+  return cohorts.map(({ kind, key }) => (kind === 'delivered' ? (byKey.get(key) ?? null) : null));
 }
 
 /**
@@ -172,16 +167,6 @@ function weeklyHatches({ cohorts, totalSlices }: Stock): Float64Array {
     }
   }
   return times;
-}
-
-function firstPeriod(
-  { heads, count, periods, slices }: { heads: Float64Array; count: number; periods: number; slices: number },
-  slice: number,
-): number {
-  for (let t = 0; t < periods; t++)
-    for (let fate = 0; fate < count; fate++)
-      if ((heads[(fate * periods + t) * slices + slice] as number) > 0) return t;
-  return periods;
 }
 
 function wantedIn({ fine: { eating }, periods }: LaidOut, count: number): Float64Array {

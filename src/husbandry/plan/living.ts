@@ -36,6 +36,8 @@ export interface EaterLaid {
   readonly cents: Float64Array;
   readonly cap: Int32Array;
   readonly capRoom: Float64Array;
+  /** Nodes under some cap. */
+  readonly capped: Int32Array;
 }
 
 const RANK = { fragile: 0, ordinary: 1, robust: 2 } as const;
@@ -121,5 +123,9 @@ function eaterLaid(
     cents: Float64Array.from(sorted, ({ cents }) => cents),
     cap: Int32Array.from(sorted, ({ cap }) => cap),
     capRoom: new Float64Array(caps.length),
+    capped: Int32Array.from(
+      sorted.filter(({ cap }) => cap >= 0),
+      nodeOf,
+    ),
   };
 }

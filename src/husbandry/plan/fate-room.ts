@@ -1,0 +1,68 @@
+/** What living plans through in fates needs to hand, so that nothing is made anew for each of thousands of plans. */
+import type { Fates } from './fates.ts';
+import type { Living } from './living.ts';
+import type { PlanEater } from './problem.ts';
+
+/** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
+export interface Room {
+  readonly fates: Fates;
+  /** Who eats, told finely. */
+  readonly living: Living;
+  /** A change dearer in each of so many fates is not tried in the others. */
+  readonly tried: number;
+  /** What the plan settled on costs in each fate, and all fates: the dearest, the cheapest, the next dearest ... */
+  readonly settled: Float64Array;
+  readonly order: Int32Array;
+  /** Share of each slice that nobody has eaten yet. */
+  readonly rest: Float64Array;
+  /** Heads of each node, before and after the meals of a period. */
+  readonly there: Float64Array;
+  readonly before: Float64Array;
+  readonly late: Float64Array;
+  /** Items the eater just fed goes without. */
+  readonly wants: Float64Array;
+  /** Share of what is owed that may wait, at [period * eaters + eater]. */
+  readonly waits: Float64Array;
+  /** Lots of the plan under way, and how many times each is there. */
+  readonly active: Int32Array;
+  readonly times: Float64Array;
+  /** By fate and period: what is not eaten of each slice, items late by eater, cost so far. */
+  readonly restAt: Float64Array;
+  readonly lateAt: Float64Array;
+  readonly centsAt: Float64Array;
+}
+
+export function roomFor(fates: Fates, living: Living, tried: number): Room {
+  const { nodes, problem } = living;
+  const floats = (size: number) => new Float64Array(size);
+  const moments = fates.count * problem.periods;
+  return {
+    fates,
+    living,
+    tried,
+    settled: floats(fates.count),
+    order: Int32Array.from({ length: fates.count }, (_, fate) => fate),
+    rest: floats(fates.slices),
+    there: floats(nodes),
+    before: floats(nodes),
+    late: floats(problem.eaters.length),
+    wants: floats(1),
+    waits: Float64Array.from({ length: problem.periods * problem.eaters.length }, (_, at) =>
+      lateShare(
+        problem.eaters[at % problem.eaters.length] as PlanEater,
+        Math.floor(at / problem.eaters.length),
+      ),
+    ),
+    active: new Int32Array(fates.lots.length),
+    times: floats(fates.lots.length),
+    restAt: floats(moments * fates.slices),
+    lateAt: floats(moments * problem.eaters.length),
+    centsAt: floats(moments),
+  };
+}
+
+/** Of what is wanted in a period the share that may wait, as in the mean. */
+function lateShare({ lateMost, wanted }: PlanEater, t: number): number {
+  const mean = wanted[t] as number;
+  return mean > 0 ? Math.min(1, (lateMost[t] as number) / mean) : 1;
+}
