@@ -49,12 +49,12 @@ const moultingAcceptance: Sourced<readonly AcceptancePhase[]> = memory(
     { from: 0.9, to: 1, acceptance: 0.05 },
   ],
   'share of offers, by position in the moult cycle',
-  'our own starting value; no published curve of refusals was found; learned from the log',
+  'our own starting value; no published curve of refusals was found',
 );
 
 /** Acceptance of animals that moult no more, the same all the time. */
 export const steadyAcceptance = (acceptance: number): Sourced<readonly AcceptancePhase[]> =>
-  memory([{ from: 0, to: 1, acceptance }], 'share of offers', 'our own starting value; learned from the log');
+  memory([{ from: 0, to: 1, acceptance }], 'share of offers', 'our own starting value');
 
 const shareCaps = practice(
   { waxworm: 0.1, mealworm: 0.3, superworm: 0.3 },

@@ -6,37 +6,27 @@ import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
 import { costFromPeriod, settleInFates } from './fate-cost.ts';
 import { roomFor } from './fate-room.ts';
-import { type Bench, benchFor, judgePlan, type Verdict } from './judge-plan.ts';
+import { type Bench, benchFor } from './judge-plan.ts';
 import { layOut } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
 import { meetable } from './meetable.ts';
 import { obstaclesOf } from './obstacles.ts';
 import type { PlanProblem } from './problem.ts';
-import type { Decisions, Proposal } from './proposal.ts';
+import type { Decisions } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
 import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { supposing } from './supposing.ts';
+import { bestOf, judged, type Tried } from './tried.ts';
+import { weeded } from './weeded.ts';
 import { wholeOf } from './whole.ts';
 import { wishTrouble } from './wish-trouble.ts';
 import { finely, withReady } from './with-ready.ts';
 
 export type Telling = (progress: PlanProgress) => void;
-
-/** A plan that was tried, with what the engine says of it. */
-export interface Tried {
-  readonly level: number;
-  readonly problem: PlanProblem;
-  readonly proposal: Proposal;
-  readonly made: PlanAnswer['made'];
-  readonly gap: number | null;
-  readonly verdict: Verdict;
-  /** Every target is met: in the weeks lived through day by day, and in the mean over all. */
-  readonly met: boolean;
-}
 
 /** The plan of a room; the same room, question and seed give the same plan. */
 export async function makePlan(
@@ -54,7 +44,9 @@ export async function makePlan(
   const laid = { ...wished, problem: meetable(wished.problem) };
   const bench = benchFor(laid, effort);
   const best =
-    effort === 'quick' ? quickPlan(bench) : proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress)));
+    effort === 'quick'
+      ? quickPlan(bench)
+      : weeded(bench, proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress))));
   const lines = linesOf(laid, best.proposal, kept);
   return {
     revision: snapshot.revision,
@@ -135,25 +127,6 @@ export function solvable(
   return { living, costing: { problem, costOf: settle, settle, costFrom } };
 }
 
-function judged(bench: Bench, problem: PlanProblem, proposal: Proposal): Pick<Tried, 'verdict' | 'met'> {
-  const verdict = judgePlan(bench, proposal);
-  return { verdict, met: verdict.met && isServed(bench, problem, proposal) };
-}
-
-/** Whether in the mean each urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
-function isServed({ laid }: Bench, { eaters }: PlanProblem, { flows }: Proposal): boolean {
-  const targets = laid.snapshot.facts.policy.planTargets.value;
-  const sum = (values: ArrayLike<number> | undefined) => Array.from(values ?? []).reduce((a, b) => a + b, 0);
-  return Object.entries(targets).every(([urgency, target]) => {
-    const fed = eaters
-      .map((_, e) => e)
-      .filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
-    const wanted = fed.reduce((all, e) => all + sum(eaters[e]?.wanted), 0);
-    const missed = fed.reduce((all, e) => all + sum(flows.missed[e]), 0);
-    return missed <= (1 - target) * wanted;
-  });
-}
-
 /** The rule searched on, at the first chance of ready stock. */
 function quickPlan(bench: Bench): Tried {
   const { facts, seed } = bench.laid.snapshot;
@@ -179,11 +152,4 @@ function proven(bench: Bench, solve: Solve, chosen: Tried): Tried {
   const again = tryLevel(bench, solve, { level, proves: true });
   const better = bestOf([chosen, again]);
   return { ...better, gap: again.gap };
-}
-
-/** Of those that meet every target the cheapest; where none does, the one of least cost with what is missed priced in. */
-function bestOf(tried: readonly Tried[]): Tried {
-  const met = tried.filter((each) => each.met);
-  const among = met.length > 0 ? met : tried;
-  return among.reduce((best, each) => (each.verdict.score < best.verdict.score ? each : best));
 }

@@ -5,10 +5,10 @@ import type { EatingClass } from './classes.ts';
 import { isFull } from './fullness.ts';
 import type { Bench } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
-import type { Tried } from './make-plan.ts';
 import { isSpent } from './meetable.ts';
 import { periodFrom } from './periods.ts';
 import type { PlanQuestion } from './question.ts';
+import type { Tried } from './tried.ts';
 
 /** The causes that can be told, the plainest first. */
 export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {

@@ -10,6 +10,16 @@ export interface Decisions {
   readonly cups: readonly number[];
 }
 
+/** All decisions as they are, but one line. */
+export const withoutLine = (
+  { parcels, starts }: PlanProblem,
+  { packs, cups }: Decisions,
+  key: string,
+): Decisions => ({
+  packs: packs.map((row, i) => row.map((count, j) => (parcels[i]?.packs[j]?.key === key ? 0 : count))),
+  cups: cups.map((count, i) => (starts[i]?.key === key ? 0 : count)),
+});
+
 /** Flows that go with decisions: heads used by eater, period and fare, and so on. */
 export interface Flows {
   readonly use: readonly (readonly Float64Array[])[];

@@ -8,11 +8,12 @@ import type { LaidOut } from './lay-out.ts';
 import { usedOf } from './lines.ts';
 import { flowsOf } from './lived.ts';
 import { livingOf } from './living.ts';
-import type { Telling, Tried } from './make-plan.ts';
+import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanProblem } from './problem.ts';
-import type { Decisions } from './proposal.ts';
+import { type Decisions, withoutLine } from './proposal.ts';
 import { type Source, type Traced, traced } from './traced.ts';
+import type { Tried } from './tried.ts';
 
 interface Explaining {
   readonly bench: Bench;
@@ -38,7 +39,7 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const { problem, proposal } = best;
   const source = sourceOf(line, best);
   const trace = traced(problem, proposal.flows, source);
-  const rest = withoutLine(line, best);
+  const rest = withoutLine(problem, proposal, line.key);
   const isHeld = startsEating(line) < bench.laid.snapshot.today + bench.days;
   const without = isHeld
     ? comparison(best.verdict, judgePlan(bench, rest))
@@ -83,16 +84,6 @@ function sourceOf(line: Bought, { problem, proposal }: Tried): Source {
   const start = problem.starts[i];
   const comes = start?.brings.map((heads) => heads.map((n) => n * (proposal.cups[i] ?? 0))) ?? [];
   return { place: start?.place ?? 0, comes };
-}
-
-/** All other decisions as they are. */
-function withoutLine(line: PlanLine, { problem, proposal }: Tried): Decisions {
-  return {
-    packs: proposal.packs.map((parcel, i) =>
-      parcel.map((count, j) => (problem.parcels[i]?.packs[j]?.key === line.key ? 0 : count)),
-    ),
-    cups: proposal.cups.map((count, i) => (problem.starts[i]?.key === line.key ? 0 : count)),
-  };
 }
 
 function comparison(plan: Verdict, without: Verdict): Omit<Reason['without'], 'cents'> {

@@ -2,8 +2,8 @@
 import { MINUTES_PER_HOUR } from '../units.ts';
 import type { PlanLine, Whole } from './answer.ts';
 import type { Bench } from './judge-plan.ts';
-import type { Tried } from './make-plan.ts';
 import { parcelCost } from './parcel-cost.ts';
+import type { Tried } from './tried.ts';
 
 export function wholeOf(
   { laid, days, replicates }: Bench,
