@@ -1,6 +1,6 @@
 /** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
 import { dispatchesOf, noMarket } from '../orders/index.ts';
-import type { Obstacle, Period } from './answer.ts';
+import type { Obstacle, Period, Wish } from './answer.ts';
 import type { EatingClass } from './classes.ts';
 import { isFull } from './fullness.ts';
 import type { Bench } from './judge-plan.ts';
@@ -51,7 +51,7 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
 }
 
 function missing(
-  { laid, before }: Bench,
+  { laid, before, replicates }: Bench,
   { problem, proposal }: Tried,
   { wishes }: PlanQuestion,
 ): Obstacle[] {
@@ -61,17 +61,20 @@ function missing(
     return fares.length > 0 && missed > most * wanted.reduce((a, b) => a + b, 0);
   });
   const found: Obstacle[] = [];
-  if (before?.missed.some((meals) => meals > 0))
+  if (before && sumOf(before.missed) / replicates >= 1 / 2)
     found.push({
       kind: 'lead time',
       sentence: 'Some meals will be missed before any parcel ordered today can be here.',
       groups: [],
     });
-  if (wishes.some(({ wish }) => wish === 'forbid') && short.length > 0)
+  const barred = short.filter((each) =>
+    wishes.some((wish) => wish.wish === 'forbid' && feeds(laid, wish, each)),
+  );
+  if (barred.length > 0)
     found.push({
       kind: 'forbidden',
-      sentence: `What is forbidden would feed ${namesOf(short)}.`,
-      groups: keysOf(short),
+      sentence: `What is forbidden would feed ${namesOf(barred)}.`,
+      groups: keysOf(barred),
     });
   if (short.length > 0 && isSpent(problem, proposal))
     found.push({
@@ -89,6 +92,24 @@ function missing(
     });
   return found;
 }
+
+const sumOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0);
+
+/** Whether what a wish names is prey that somebody of a group takes, in a size it takes. */
+const feeds = ({ snapshot }: LaidOut, { key }: Wish, { members }: EatingClass): boolean =>
+  members.some(({ eating: { group } }) =>
+    [...group.windows].some(
+      ([species, { minMm, maxMm }]) =>
+        key.startsWith(`start:${species}@`) ||
+        (snapshot.market ?? noMarket).offers.some(
+          (offer) =>
+            key.startsWith(`order:${offer.code}@`) &&
+            offer.species === species &&
+            offer.fromMm <= maxMm &&
+            offer.toMm >= minMm,
+        ),
+    ),
+  );
 
 const keysOf = (classes: readonly EatingClass[]): string[] =>
   classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.key));

@@ -107,16 +107,32 @@ const withChange = (snapshot: Snapshot, change: PlannedChange): Snapshot => ({
   changes: [...snapshot.changes, change],
 });
 
-/** So many heads of a kind leave on a day, single animals first. */
+/** So many heads of a kind leave on a day, single animals first, then out of groups; who is to leave already does not twice. */
 function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what: 'sell' }>): Snapshot {
+  const leaving = new Set(
+    snapshot.changes.flatMap((change) => (change.kind === 'sale' ? [change.animal] : [])),
+  );
+  const own = snapshot.animals
+    .filter((animal) => animal.kind === kind && !leaving.has(animal.code))
+    .sort((a, b) => a.count - b.count);
   const going: Animal[] = [];
+  const staying = new Map<string, Animal>();
   let left = heads;
-  const own = snapshot.animals.filter((animal) => animal.kind === kind).sort((a, b) => a.count - b.count);
   for (const animal of own) {
-    if (left < animal.count) break;
-    going.push(animal);
-    left -= animal.count;
+    if (left <= 0) break;
+    const count = Math.min(left, animal.count);
+    left -= count;
+    if (count === animal.count) {
+      going.push(animal);
+      continue;
+    }
+    going.push({ ...animal, code: `${animal.code}~sold`, count });
+    staying.set(animal.code, { ...animal, count: animal.count - count });
   }
+  const animals = [
+    ...snapshot.animals.map((animal) => staying.get(animal.code) ?? animal),
+    ...going.filter(({ code }) => code.endsWith('~sold')),
+  ];
   const changes = going.map(
     (animal, i): PlannedChange => ({
       ...changeOf(snapshot, { what: 'sale', kind, count: animal.count, day, at: i }),
@@ -126,5 +142,9 @@ function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what
       animal: animal.code,
     }),
   );
-  return { ...snapshot, changes: [...snapshot.changes, ...changes] };
+  return {
+    ...snapshot,
+    animals: staying.size > 0 ? animals : snapshot.animals,
+    changes: [...snapshot.changes, ...changes],
+  };
 }

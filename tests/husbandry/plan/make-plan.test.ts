@@ -1,5 +1,6 @@
 /** Plans of a small shelf: they feed whom nothing fed, keep to the keeper's wishes and are the same every time. */
 import { beforeAll, describe, expect, it } from 'vitest';
+import { civilDate } from '../../../src/husbandry/calendar.ts';
 import {
   makePlan,
   type PlanAnswer,
@@ -120,6 +121,34 @@ describe('wishes', () => {
     const key = orders(free)[0]?.key as string;
     const plan = await withWish({ key, wish: 'forbid', amount: null });
     expect(plan.lines.map((line) => line.key)).not.toContain(key);
+  });
+
+  it('what is forbidden is named where it would feed somebody, and not where nobody eats it', async () => {
+    const large = offerWith({
+      code: 'F3',
+      supplier: 'S1',
+      species: 'acheta-domesticus',
+      fromMm: 18,
+      toMm: 20,
+      packHeads: 50,
+      prices: [{ fromPacks: 1, packCents: 500 }],
+    });
+    const withLarge = { ...room, market: { ...market, offers: [...market.offers, large] } };
+    const days = Array.from({ length: 7 * asked.weeks }, (_, day) => civilDate(TODAY + day));
+    const barred = async (...offers: string[]) => {
+      const wishes = offers.flatMap((offer) =>
+        days.map((day): Wish => ({ key: `order:${offer}@${day}`, wish: 'forbid', amount: null })),
+      );
+      const { obstacles } = await makePlan(withLarge, {
+        ...asked,
+        wishes,
+        explained: false,
+        effort: 'quick',
+      });
+      return obstacles.filter(({ kind }) => kind === 'forbidden');
+    };
+    expect(await barred('F1', 'F2')).toHaveLength(1);
+    expect(await barred('F3')).toEqual([]);
   });
 
   it('a line that is pinned is in the plan with the packs asked for', async () => {

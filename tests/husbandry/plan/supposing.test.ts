@@ -46,14 +46,26 @@ describe('supposing', () => {
     expect(supposing(room, [sac]).changes[0]).toMatchObject({ kind: 'sac', count: 400, chance: 1 });
   });
 
-  it('selling takes single animals first, and groups only whole', () => {
+  it('selling takes single animals first, then part of a group', () => {
     const sell = (heads: number) =>
       supposing(room, [{ what: 'sell', kind: 'brachypelma-hamorii', heads, day: TODAY + 1 }]).changes.map(
         ({ animal }) => animal,
       );
     expect(sell(1)).toEqual(['A1']);
-    expect(sell(20)).toEqual(['A1']);
+    expect(sell(20)).toEqual(['A1', 'A2~sold']);
     expect(sell(31)).toEqual(['A1', 'A2']);
+  });
+
+  it('selling leaves as many heads as there were, and twice sells twice as many', () => {
+    const sale = { what: 'sell', kind: 'brachypelma-hamorii', heads: 8, day: TODAY + 1 } as const;
+    const heads = ({ animals }: Snapshot) => animals.reduce((sum, { count }) => sum + count, 0);
+    const going = ({ animals, changes }: Snapshot) =>
+      animals
+        .filter(({ code }) => changes.some(({ animal }) => animal === code))
+        .reduce((sum, { count }) => sum + count, 0);
+    const [once, twice] = [supposing(room, [sale]), supposing(room, [sale, sale])];
+    expect([heads(once), heads(twice)]).toEqual([heads(room), heads(room)]);
+    expect([going(once), going(twice)]).toEqual([8, 16]);
   });
 
   it('a supplier that stops takes its offers along', () => {
