@@ -9,7 +9,7 @@ export const planPolicy: PlanPolicy = {
   planTargets: memory({ fragile: 0.995, ordinary: 0.98, robust: 0.95 }, 'share of due meals', CHOICE),
   planMissedTimes: memory(
     { fragile: 20, ordinary: 6, robust: 3 },
-    'times the middle price of an item, a meal',
+    'times the middle price of an item, or of the meal where that is dearer',
     'our choice: at the first chance of ready stock; dearer ones follow where a target is missed',
   ),
   planDangerTimes: memory(200, 'times the middle price of an item', CHOICE),

@@ -7,7 +7,7 @@ type ByUrgency = Sourced<Readonly<Record<Urgency, number>>>;
 export interface PlanPolicy {
   /** Share of due meals that is not to be missed, by urgency. */
   readonly planTargets: ByUrgency;
-  /** Price of a meal missed, in times the middle price of an item; of an item late for a week, in times its own. */
+  /** Price of a meal missed, in times the middle price of an item or its own, whichever is dearer; of an item late for a week, in times its own. */
   readonly planMissedTimes: ByUrgency;
   readonly planLateTimes: Sourced;
   /** Price of an animal past its safe gap, in times the middle price of an item. */

@@ -1,24 +1,42 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
 import { feed } from './fate-feeding.ts';
-import type { Room } from './fate-room.ts';
+import { type Room, roomFor } from './fate-room.ts';
+import type { Fates } from './fates.ts';
 import { leftWorth } from './left-worth.ts';
+import { livingOf } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
+import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
 /** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
 export function settleInFates(room: Room, decided: Decisions): Cents {
-  const { fates, living, settled, order } = room;
+  const { fates, living, settled, order, missed } = room;
   const lots = lotsOf(room, decided);
   const money = decisionsCost(living.problem, decided);
   let sum = 0;
+  missed.fill(0);
   for (let fate = 0; fate < fates.count; fate++) {
     settled[fate] = money + liveFate(room, fate, { lots, from: 0, notes: true });
     sum += settled[fate] as number;
   }
+  missed.forEach((items, e) => {
+    missed[e] = items / fates.count;
+  });
   order.sort((a, b) => (settled[b] as number) - (settled[a] as number) || a - b);
   order.set(fromBothEnds(order));
   return sum / fates.count;
+}
+
+/** Items each group misses over all periods, in the mean of the fates. */
+export function missedInFates(
+  { fates }: { readonly fates: Fates },
+  fine: PlanProblem,
+  decided: Decisions,
+): Float64Array {
+  const room = roomFor(fates, livingOf(fine), fates.count);
+  settleInFates(room, decided);
+  return room.missed;
 }
 
 const fromBothEnds = (list: Int32Array): Int32Array =>

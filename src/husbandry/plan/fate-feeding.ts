@@ -11,15 +11,17 @@ interface Feeding {
 
 /** Feeds one eater; what waits and what is missed is priced. */
 export function feed(room: Room, e: number, { fate, t }: Feeding): Cents {
-  const { fates, living, late, waits } = room;
+  const { fates, living, late, missed, waits } = room;
   const { lateCents, missedCents } = living.problem.eaters[e] as PlanEater;
-  const asks = fates.wanted[(fate * fates.periods + t) * fates.eaters + e] as number;
+  const at = (fate * fates.periods + t) * fates.eaters + e;
+  const asks = fates.wanted[at] as number;
   const owed = asks + (late[e] as number);
   if (owed <= 0) return 0;
   const given = isCapped(room, e) ? capped(room, e, asks) : plain(room, e, owed);
   const wants = room.wants[0] as number;
-  const waiting = asks > 0 ? Math.min(wants, (waits[t * fates.eaters + e] as number) * owed) : wants;
+  const waiting = Math.min(wants, waits[at] as number);
   late[e] = waiting;
+  missed[e] = (missed[e] as number) + wants - waiting;
   return given + waiting * lateCents + (wants - waiting) * missedCents;
 }
 

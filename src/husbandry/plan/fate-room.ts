@@ -19,9 +19,11 @@ export interface Room {
   readonly there: Float64Array;
   readonly before: Float64Array;
   readonly late: Float64Array;
+  /** Items missed by eater in the mean of the fates, of the plan last settled on. */
+  readonly missed: Float64Array;
   /** Items the eater just fed goes without. */
   readonly wants: Float64Array;
-  /** Share of what is owed that may wait, at [period * eaters + eater]. */
+  /** Items that may wait without being missed, at [(fate * periods + period) * eaters + eater]. */
   readonly waits: Float64Array;
   /** Lots of the plan under way, and how many times each is there. */
   readonly active: Int32Array;
@@ -46,13 +48,9 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     there: floats(nodes),
     before: floats(nodes),
     late: floats(problem.eaters.length),
+    missed: floats(problem.eaters.length),
     wants: floats(1),
-    waits: Float64Array.from({ length: problem.periods * problem.eaters.length }, (_, at) =>
-      lateShare(
-        problem.eaters[at % problem.eaters.length] as PlanEater,
-        Math.floor(at / problem.eaters.length),
-      ),
-    ),
+    waits: waitsIn(fates, problem.eaters),
     active: new Int32Array(fates.lots.length),
     times: floats(fates.lots.length),
     restAt: floats(moments * fates.slices),
@@ -61,8 +59,21 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
   };
 }
 
-/** Of what is wanted in a period the share that may wait, as in the mean. */
-function lateShare({ lateMost, wanted }: PlanEater, t: number): number {
-  const mean = wanted[t] as number;
-  return mean > 0 ? Math.min(1, (lateMost[t] as number) / mean) : 1;
+/** As many as in the mean, times what is wanted in this fate, this period and the one before, over what is in the mean. */
+function waitsIn(
+  { wanted, count, periods, eaters: size }: Fates,
+  eaters: readonly PlanEater[],
+): Float64Array {
+  const waits = new Float64Array(count * periods * size);
+  for (let fate = 0; fate < count; fate++)
+    for (let t = 0; t < periods; t++) {
+      const at = (fate * periods + t) * size;
+      eaters.forEach(({ lateMost, wanted: mean }, e) => {
+        const before = t > 0 ? t - 1 : t;
+        const usual = (mean[t] as number) + (mean[before] as number);
+        const here = (wanted[at + e] as number) + (wanted[at - (t - before) * size + e] as number);
+        waits[at + e] = (lateMost[t] as number) * (usual > 0 ? here / usual : 1);
+      });
+    }
+  return waits;
 }

@@ -26,6 +26,21 @@ export function cheapestItems({ market = noMarket, facts }: Snapshot, eating: re
   return found.map((cents) => (cents !== null && cents > 0 ? cents : usual));
 }
 
+/** By group, the middle price of an item or that of a whole meal of its own, whichever is dearer: it is never cheaper to miss one. */
+export function mealPrices(
+  snapshot: Snapshot,
+  everybody: readonly Eating[],
+  usualCents: number,
+): ReadonlyMap<string, number> {
+  const cents = cheapestItems(snapshot, everybody);
+  return new Map(
+    everybody.map(({ group }, g) => {
+      const [few, many] = group.rule.mealItems.value;
+      return [group.key, Math.max(usualCents, (cents[g] as number) * ((few + many) / 2))];
+    }),
+  );
+}
+
 export const middleOfPrices = (prices: readonly number[]): number =>
   [...prices].sort((a, b) => a - b)[Math.floor(prices.length / 2)] ?? 1;
 

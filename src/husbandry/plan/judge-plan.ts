@@ -140,7 +140,8 @@ function missedCents({ laid, replicates }: Bench, { tally, menu }: Judged): Cent
   return menu.groups.reduce((sum, group, g) => {
     const missed = (tally.missed[g] as number) / replicates;
     if (missed <= 0) return sum;
-    return sum + missed * laid.usualCents * policy.planMissedTimes.value[group.rule.urgency];
+    const meal = laid.mealCents.get(group.key) ?? laid.usualCents;
+    return sum + missed * meal * policy.planMissedTimes.value[group.rule.urgency];
   }, 0);
 }
 

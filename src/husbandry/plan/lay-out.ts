@@ -6,7 +6,7 @@ import type { Period } from './answer.ts';
 import type { EatingClass } from './classes.ts';
 import { eatingOf } from './eaters.ts';
 import { capsOf } from './fares.ts';
-import { cheapestItems, cupItemCents, middleOfPrices } from './item-prices.ts';
+import { cheapestItems, cupItemCents, mealPrices, middleOfPrices } from './item-prices.ts';
 import type { Nodes } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
 import { periodsOf } from './periods.ts';
@@ -28,6 +28,8 @@ export interface LaidOut {
   readonly itemCents: readonly number[];
   /** The middle of them: what prices of misses are told in. */
   readonly usualCents: number;
+  /** What a meal of each group is at least worth: the middle price of an item, or its own where that is dearer. */
+  readonly mealCents: ReadonlyMap<string, number>;
   readonly parcels: readonly ParcelOf[];
   readonly starts: readonly StartOf[];
   /** Without stock that stands ready. */
@@ -108,6 +110,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     eating,
     itemCents,
     usualCents,
+    mealCents: mealPrices(snapshot, everybody, usualCents),
     parcels: bought.of,
     starts: started.of,
     problem: {
@@ -148,7 +151,9 @@ function eaterOf(
     lateCents: cents * policy.planLateTimes.value,
     // What nothing can be had for is told as an obstacle; in the sum it would only hide the rest.
     missedCents:
-      fares.length > 0 ? (usualCents * policy.planMissedTimes.value[urgency]) / ((few + many) / 2) : 0,
+      fares.length > 0
+        ? policy.planMissedTimes.value[urgency] * Math.max(cents, usualCents / ((few + many) / 2))
+        : 0,
     fare: fares.map(({ how: _, ...fare }) => ({ ...fare, cents: fare.cents * fare.items * cents })),
     caps: capsOf(group).map(({ share }) => ({ share, cents: cents * policy.planCapTimes.value })),
     endWanted: last * policy.planEndWeeks.value,

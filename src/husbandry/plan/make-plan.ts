@@ -109,7 +109,7 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
     proposal,
     gap,
     made: programmed ? 'programme' : 'rule',
-    ...judged(bench, problem, proposal),
+    ...judged(bench, { level, problem, proposal }),
   };
 }
 
@@ -137,7 +137,14 @@ function quickPlan(bench: Bench): Tried {
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);
-  return { level, problem, proposal, gap: null, made: 'rule', ...judged(bench, problem, proposal) };
+  return {
+    level,
+    problem,
+    proposal,
+    gap: null,
+    made: 'rule',
+    ...judged(bench, { level, problem, proposal }),
+  };
 }
 
 interface Trying {

@@ -52,13 +52,12 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
 
 function missing(
   { laid, before, replicates }: Bench,
-  { problem, proposal }: Tried,
+  { problem, proposal, missed }: Tried,
   { wishes }: PlanQuestion,
 ): Obstacle[] {
-  const short = laid.eating.filter(({ group, fares, wanted }, e) => {
-    const missed = (proposal.flows.missed[e] as Float64Array).reduce((a, b) => a + b, 0);
+  const short = laid.fine.eating.filter(({ group, fares, wanted }, e) => {
     const most = 1 - laid.snapshot.facts.policy.planTargets.value[group.rule.urgency];
-    return fares.length > 0 && missed > most * wanted.reduce((a, b) => a + b, 0);
+    return fares.length > 0 && (missed[e] as number) > most * sumOf(wanted);
   });
   const found: Obstacle[] = [];
   if (before && sumOf(before.missed) / replicates >= 1 / 2)

@@ -1,8 +1,11 @@
 /** Plans that were tried, what the engine says of each, and the best of several. */
 import type { PlanAnswer } from './answer.ts';
+import { missedInFates } from './fate-cost.ts';
 import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
+import type { LaidOut } from './lay-out.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
+import { finely } from './with-ready.ts';
 
 /** A plan that was tried, with what the engine says of it. */
 export interface Tried {
@@ -12,31 +15,28 @@ export interface Tried {
   readonly made: PlanAnswer['made'];
   readonly gap: number | null;
   readonly verdict: Verdict;
+  /** Items missed over all periods by each of the fine groups. */
+  readonly missed: Float64Array;
   /** Every target is met: in the weeks lived through day by day, and in the mean over all. */
   readonly met: boolean;
 }
 
-/** What the engine says of a proposal. */
+/** What the engine says of a proposal, and the fates of its later weeks. */
 export function judged(
   bench: Bench,
-  problem: PlanProblem,
-  proposal: Proposal,
-): Pick<Tried, 'verdict' | 'met'> {
+  { level, problem, proposal }: Pick<Tried, 'level' | 'problem' | 'proposal'>,
+): Pick<Tried, 'verdict' | 'met' | 'missed'> {
   const verdict = judgePlan(bench, proposal);
-  return { verdict, met: verdict.met && isServed(bench, problem, proposal) };
+  const missed = missedInFates(bench, finely(bench.laid, problem, level), proposal);
+  return { verdict, missed, met: verdict.met && isServed(bench.laid, missed) };
 }
 
 /** Whether in the mean each urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
-function isServed({ laid }: Bench, { eaters }: PlanProblem, { flows }: Proposal): boolean {
-  const targets = laid.snapshot.facts.policy.planTargets.value;
-  const sum = (values: ArrayLike<number> | undefined) => Array.from(values ?? []).reduce((a, b) => a + b, 0);
-  return Object.entries(targets).every(([urgency, target]) => {
-    const fed = eaters
-      .map((_, e) => e)
-      .filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
-    const wanted = fed.reduce((all, e) => all + sum(eaters[e]?.wanted), 0);
-    const missed = fed.reduce((all, e) => all + sum(flows.missed[e]), 0);
-    return missed <= (1 - target) * wanted;
+function isServed({ fine: { eaters }, snapshot }: LaidOut, missed: Float64Array): boolean {
+  return Object.entries(snapshot.facts.policy.planTargets.value).every(([urgency, target]) => {
+    const fed = [...eaters.keys()].filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
+    const wanted = fed.reduce((all, e) => all + (eaters[e]?.wanted.reduce((a, b) => a + b, 0) ?? 0), 0);
+    return fed.reduce((all, e) => all + (missed[e] as number), 0) <= (1 - target) * wanted;
   });
 }
 

@@ -19,8 +19,9 @@ export function weeded(bench: Bench, plan: Tried): Tried {
     const rest = withoutLine(best.problem, best.proposal, key);
     if (!isAllowed(best.problem, rest)) continue;
     const proposal = proposed(living, rest);
-    const { verdict, met } = judged(bench, best.problem, proposal);
-    if (verdict.score < best.verdict.score && (met || !best.met)) best = { ...best, proposal, verdict, met };
+    const said = judged(bench, { ...best, proposal });
+    if (said.verdict.score < best.verdict.score && (said.met || !best.met))
+      best = { ...best, proposal, ...said };
   }
   return best;
 }

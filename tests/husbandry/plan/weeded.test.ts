@@ -31,7 +31,7 @@ function plan(times: number) {
     proposal,
     made: 'rule',
     gap: null,
-    ...judged(bench, problem, proposal),
+    ...judged(bench, { level: 0.85, problem, proposal }),
   };
   return { bench, tried };
 }
@@ -58,10 +58,14 @@ describe('weeding', () => {
 });
 
 /** Meals missed where nothing is bought. */
-function missedWithNothing(bench: ReturnType<typeof plan>['bench'], { problem, proposal }: Tried): number {
+function missedWithNothing(
+  bench: ReturnType<typeof plan>['bench'],
+  { level, problem, proposal }: Tried,
+): number {
   const nothing = {
     packs: proposal.packs.map((row) => row.map(() => 0)),
     cups: proposal.cups.map(() => 0),
   };
-  return judged(bench, problem, proposed(livingOf(problem), nothing)).verdict.missedMeals.mean;
+  return judged(bench, { level, problem, proposal: proposed(livingOf(problem), nothing) }).verdict.missedMeals
+    .mean;
 }
