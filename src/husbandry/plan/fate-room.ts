@@ -19,7 +19,7 @@ export interface Room {
   readonly there: Float64Array;
   readonly before: Float64Array;
   readonly late: Float64Array;
-  /** Items missed by eater in the mean of the fates, of the plan last settled on. */
+  /** Items missed by eater in the mean of the fates, of the plan just settled on; any other that is tried adds to it. */
   readonly missed: Float64Array;
   /** Items the eater just fed goes without. */
   readonly wants: Float64Array;

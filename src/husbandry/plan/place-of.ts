@@ -71,8 +71,9 @@ function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[
   };
 }
 
-/** For each species that is offered a place at the speed of the Book: where its other bins stand, else in the first room. */
+/** For each species that is offered a place at the speed of the Book: where its other bins stand, else in the first room, if there is any. */
 function buyingPlaces(snapshot: Snapshot, standing: readonly Place[]): Place[] {
+  if (snapshot.rooms.length === 0) return [];
   const offered = [...new Set((snapshot.market?.offers ?? []).map(({ species }) => species))].sort();
   return offered
     .filter((code) => snapshot.facts.species.has(code))

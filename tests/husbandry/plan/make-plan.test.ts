@@ -116,6 +116,11 @@ describe('the plan of twelve spiderlings without a cricket in the house', () => 
 });
 
 describe('wishes', () => {
+  it('an empty house without a room has nothing to buy for', async () => {
+    const empty = snapshotWith({ rooms: [], bins: [], animals: [], market });
+    expect((await makePlan(empty, asked)).lines).toEqual([]);
+  });
+
   it('a line that is forbidden is not in the plan', async () => {
     const free = await makePlan(room, { ...asked, explained: false, effort: 'quick' });
     const key = orders(free)[0]?.key as string;
