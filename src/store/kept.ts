@@ -25,13 +25,20 @@ export const lastKept = ({ key, engine }: Pick<Keeping, 'key' | 'engine'>): Quer
   decode: (rows) => (rows[0] === undefined ? null : String(rows[0].body)),
 });
 
-/** Keeps an answer as JSON text in place of any older one. */
+/** Answers kept at most; a question asked in other words, as of a plan with a wish, has an answer of its own. */
+const MOST_KEPT = 200;
+
+/** Keeps an answer as JSON text in place of any older one; the answers of the oldest revisions make room. */
 export const keepAnswer = (store: Store, { key, revision, engine }: Keeping, body: string) =>
   store.write(async (tx) => {
     await tx.run(
       `insert into kept (key, revision, engine, body) values (?, ?, ?, ?)
        on conflict (key) do update set revision = excluded.revision, engine = excluded.engine, body = excluded.body`,
       [key, revision, engine, body],
+    );
+    await tx.run(
+      'delete from kept where key in (select key from kept order by revision desc, rowid desc limit -1 offset ?)',
+      [MOST_KEPT],
     );
     return ok(null);
   });

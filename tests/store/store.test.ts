@@ -75,6 +75,14 @@ test('an answer is kept for one revision and one engine', async () => {
   expect(await store.ask(keptAnswer({ ...keeping, engine: 'e2' }))).toBeNull();
 });
 
+test('two hundred answers are kept, those of the oldest revisions go first', async () => {
+  const store = await freshStore();
+  const kept = (at: number) => ({ key: `plan ${at}`, revision: at, engine: 'e1' });
+  for (let at = 1; at <= 203; at++) good(await keepAnswer(store, kept(at), `${at}`));
+  const found = await Promise.all([1, 3, 4, 203].map((at) => store.ask(keptAnswer(kept(at)))));
+  expect(found).toEqual([null, null, '4', '203']);
+});
+
 test('foreign keys hold and the log is written through', async () => {
   const store = await freshStore();
   const orphan = store.write(async (tx) =>
