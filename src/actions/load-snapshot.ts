@@ -6,6 +6,7 @@ import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
 import { grouped } from '../husbandry/grouped.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
 import type { Facts, PlannedChange, Room, Snapshot } from '../husbandry/snapshot.ts';
+import { DAYS_PER_WEEK } from '../husbandry/units.ts';
 import { inWalkOrder } from '../husbandry/walk.ts';
 import {
   type AnimalRecord,
@@ -21,6 +22,7 @@ import {
   revision,
   rowsOf,
   settings,
+  spentBetween,
 } from '../store/index.ts';
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
@@ -41,6 +43,7 @@ const questions = (day: DayNumber, learnDays: number) => ({
   settings,
   ...marketRows,
   arrivals: arrivalsUpTo(day),
+  spent: spentBetween(day - DAYS_PER_WEEK, day),
   placed: rowsOf('purchase', { where: "state = 'placed'" }),
   ...bookChanges,
 });

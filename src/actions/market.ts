@@ -1,5 +1,5 @@
 /** The market of a snapshot: suppliers that are still bought from, what they still offer, and what the keeper says of money and weather. */
-import type { Arrival, Market, Offer, Supplier } from '../husbandry/orders/index.ts';
+import type { Arrival, Market, Offer, Spent, Supplier } from '../husbandry/orders/index.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { type OfferRow, rowsOf, type Settings, type SupplierRow } from '../store/index.ts';
 
@@ -14,11 +14,15 @@ interface Found {
   readonly suppliers: readonly SupplierRow[];
   readonly offers: readonly OfferRow[];
   readonly arrivals: readonly Arrival[];
+  readonly spent: readonly Spent[];
   readonly settings: Pick<Settings, 'purse' | 'weather'>;
 }
 
 /** Offers of suppliers no longer bought from, and of prey that is not in the Book, are left out. */
-export function marketOf({ suppliers, offers, arrivals, settings }: Found, { species }: Facts): Market {
+export function marketOf(
+  { suppliers, offers, arrivals, spent, settings }: Found,
+  { species }: Facts,
+): Market {
   const open = new Set(suppliers.map(({ code }) => code));
   return {
     suppliers: suppliers.map(supplierOf),
@@ -26,6 +30,7 @@ export function marketOf({ suppliers, offers, arrivals, settings }: Found, { spe
     arrivals,
     weather: settings.weather,
     purse: settings.purse,
+    spent,
   };
 }
 

@@ -1,6 +1,6 @@
 /** Orders as they came: each box with what was ordered and what arrived, and each line of it as it was written down. */
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { Arrival } from '../husbandry/orders/index.ts';
+import type { Arrival, Spent } from '../husbandry/orders/index.ts';
 import type { Mm } from '../husbandry/units.ts';
 import type { EntryDetails } from './entries.ts';
 import { jsonQuery, type Query } from './query.ts';
@@ -27,6 +27,17 @@ export const arrivalsUpTo = (day: DayNumber): Query<readonly Arrival[]> =>
          min(came) as came, max(coalesce(label, 0)) as label
        from line join purchase p on p.code = line.purchase group by p.code order by min(came), p.code)`,
     [day],
+  );
+
+/** Orders placed after a day and up to another, with their postage; those called off are left out. */
+export const spentBetween = (after: DayNumber, to: DayNumber): Query<readonly Spent[]> =>
+  jsonQuery(
+    `select json_group_array(json_object('day', placed_day, 'cents', cents)) as body
+     from (select p.placed_day, p.postage_cents + coalesce(sum(d.cents), 0) as cents
+       from purchase p left join delivery d on d.purchase = p.code and d.state <> 'cancelled'
+       where p.state <> 'cancelled' and p.placed_day > ? and p.placed_day <= ?
+       group by p.code order by p.placed_day, p.code)`,
+    [after, to],
   );
 
 /** A delivery of an order as the journal has it now. */

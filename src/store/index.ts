@@ -11,7 +11,7 @@ export {
   latestActs,
   revision,
 } from './acts.ts';
-export { type ArrivedLine, arrivalsUpTo, arrivedLines } from './arrivals.ts';
+export { type ArrivedLine, arrivalsUpTo, arrivedLines, spentBetween } from './arrivals.ts';
 export { backupsOf, newestGoodBackup } from './backup.ts';
 export { anyChangedSince, changedSince } from './changed-since.ts';
 export { isFile } from './connection.ts';

@@ -221,6 +221,17 @@ describe('an order on its way', () => {
     expect((await loadSnapshot(room)).deliveries).toHaveLength(1);
   });
 
+  test('is spent on the day it was placed, with its postage, unless it is called off', async () => {
+    const room = await shopping();
+    good(await placeOrder(room, ordering(room)));
+    const spent = async () => (await loadSnapshot(room)).market?.spent;
+    expect(await spent()).toEqual([{ day: TODAY, cents: 1790 }]);
+    expect((await loadSnapshot(room, TODAY + 6)).market?.spent).toHaveLength(1);
+    expect((await loadSnapshot(room, TODAY + 7)).market?.spent).toEqual([]);
+    good(await cancelOrder(room, { purchase: 'O1' }));
+    expect(await spent()).toEqual([]);
+  });
+
   test('is not taken in or cancelled line by line', async () => {
     const room = await shopping();
     good(await placeOrder(room, ordering(room)));

@@ -17,6 +17,7 @@ export {
   type Postage,
   type PriceBreak,
   type Purse,
+  type Spent,
   type Supplier,
   type WeatherSpell,
 } from './market.ts';

@@ -92,12 +92,20 @@ export interface Purse {
   readonly weekMostCents: Cents | null;
 }
 
+/** An order by the day it was placed: goods and postage. */
+export interface Spent {
+  readonly day: DayNumber;
+  readonly cents: Cents;
+}
+
 export interface Market {
   readonly suppliers: readonly Supplier[];
   readonly offers: readonly Offer[];
   readonly arrivals: readonly Arrival[];
   readonly weather: readonly WeatherSpell[];
   readonly purse: Purse;
+  /** Orders of the last seven days; absent: none. */
+  readonly spent?: readonly Spent[];
 }
 
 /** Nobody sells anything yet. */

@@ -9,7 +9,7 @@ import { capsOf } from './fares.ts';
 import { cheapestItems, cupItemCents, mealPrices, middleOfPrices } from './item-prices.ts';
 import type { Nodes } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
-import { periodsOf } from './periods.ts';
+import { budgetOver, periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
@@ -91,7 +91,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     wishes,
   };
   const bought = parcelsOf(buying);
-  const { hourCents, weekMostCents } = market.purse;
+  const { hourCents } = market.purse;
   const started = startsOf({
     policy,
     periods,
@@ -120,7 +120,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
       parcels: bought.parcels,
       starts: started.starts,
       pools: [],
-      budget: new Float64Array(periods.length).fill(weekMostCents ?? Number.POSITIVE_INFINITY),
+      budget: budgetOver(periods, market),
       wholeUntil: periods.length,
     },
     fine: { ...fine, places: alike, placeOf, eaters: eatersOf(fine.eating, eatenFrom) },
