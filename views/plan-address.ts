@@ -46,6 +46,8 @@ function supposedText(supposed: Supposed): string {
       return `dies:${supposed.bin}`;
     case 'price':
       return `price:${supposed.offer}:${supposed.percent}`;
+    case 'without':
+      return `without:${supposed.key}`;
     case 'weather':
       return `weather:${civilDate(supposed.from)}:${civilDate(supposed.to)}:${supposed.tempC}`;
   }

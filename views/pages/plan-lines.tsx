@@ -4,7 +4,7 @@ import type { PlanLine, Wish } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
 import { paths } from '../paths.ts';
-import { planAt, planQuery, wishing, withoutWish } from '../plan-address.ts';
+import { planAt, planQuery, whatIfAt, wishing, withoutWish } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
@@ -162,6 +162,14 @@ const Wishes = ({ line, told }: LineProps) => {
       </a>
       <a class="button small quiet" href={to({ key: line.key, wish: 'forbid', amount: null })} rel="nofollow">
         Forbid it
+        <Unseen line={line} told={told} />
+      </a>
+      <a
+        class="button small quiet"
+        href={whatIfAt({ weeks: asked.weeks, ifs: [[{ what: 'without', key: line.key }]] })}
+        rel="nofollow"
+      >
+        What instead?
         <Unseen line={line} told={told} />
       </a>
       <OtherAmount line={line} told={told} />

@@ -2,7 +2,7 @@
 import type { Estimate, PlanAnswer, PlanLine, Supposed } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, listed, money, roundly, sentenceCase, shortDay } from '../format.ts';
 import { kindNameOf, nameOf, preyName } from '../names.ts';
-import { amountOf, canBeWished, type PlanNames, supplierName } from './plan-words.ts';
+import { amountOf, canBeWished, keyWords, type PlanNames, supplierName } from './plan-words.ts';
 
 /** What the codes of what is supposed are called. */
 export interface SupposedNames extends PlanNames {
@@ -28,6 +28,8 @@ function supposedWords(supposed: Supposed, said: SupposedNames): string {
       return `${nameOf(said.names.bins, supposed.bin)} dies out`;
     case 'price':
       return priceWords(supposed, said);
+    case 'without':
+      return `without ${keyWords(supposed.key, said)}`;
     case 'weather':
       return `${supposed.tempC} °C outside ${dayRange(supposed.from, supposed.to)}`;
   }

@@ -19,7 +19,7 @@ import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
 import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
-import { supposing } from './supposing.ts';
+import { barredBy, supposing } from './supposing.ts';
 import { bestOf, judged, type Tried } from './tried.ts';
 import { weeded } from './weeded.ts';
 import { wholeOf } from './whole.ts';
@@ -31,9 +31,10 @@ export type Telling = (progress: PlanProgress) => void;
 /** The plan of a room; the same room, question and seed give the same plan. */
 export async function makePlan(
   snapshot: Snapshot,
-  question: PlanQuestion,
+  given: PlanQuestion,
   onProgress: Telling = () => undefined,
 ): Promise<PlanAnswer> {
+  const question = { ...given, wishes: [...given.wishes, ...barredBy(given.supposed)] };
   onProgress({ step: 'laying out', share: 0, cents: null });
   const { effort = 'whole' } = question;
   const solve = await solver();

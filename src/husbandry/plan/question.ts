@@ -11,6 +11,8 @@ export type Supposed =
   | { readonly what: 'supplier stops'; readonly supplier: string }
   | { readonly what: 'bin dies'; readonly bin: string }
   | { readonly what: 'price'; readonly offer: string; readonly percent: number }
+  /** The line of this key is forbidden: what would be done in its place? */
+  | { readonly what: 'without'; readonly key: string }
   | { readonly what: 'weather'; readonly from: DayNumber; readonly to: DayNumber; readonly tempC: number };
 
 /** whole: several chances of ready stock, judged, and the programme's proof; quick: the rule searched on, for plans of which many are made. */

@@ -4,11 +4,18 @@ import type { Bin } from '../larder/index.ts';
 import { noMarket } from '../orders/index.ts';
 import type { PlannedChange, Snapshot } from '../snapshot.ts';
 import { PERCENT } from '../units.ts';
+import type { Wish } from './answer.ts';
 import type { Supposed } from './question.ts';
 
 /** All that is supposed at once, in order. */
 export const supposing = (snapshot: Snapshot, all: readonly Supposed[]): Snapshot =>
   all.reduce(suppose, snapshot);
+
+/** Lines that are not to be, as wishes. */
+export const barredBy = (all: readonly Supposed[]): Wish[] =>
+  all.flatMap((each): Wish[] =>
+    each.what === 'without' ? [{ key: each.key, wish: 'forbid', amount: null }] : [],
+  );
 
 function suppose(snapshot: Snapshot, supposed: Supposed, at: number): Snapshot {
   const market = snapshot.market ?? noMarket;
@@ -40,6 +47,8 @@ function suppose(snapshot: Snapshot, supposed: Supposed, at: number): Snapshot {
       };
     case 'price':
       return dearer(snapshot, supposed);
+    case 'without':
+      return snapshot;
     case 'weather': {
       const { from, to, tempC } = supposed;
       return { ...snapshot, market: { ...market, weather: [...market.weather, { from, to, tempC }] } };

@@ -22,6 +22,9 @@ const percent = number(-90, 500, 'a percentage from -90 to 500, such as 20').ref
 const outside = number(-40, 50, 'a temperature outside from -40 to 50 degrees Celsius, such as -5');
 const many = typed(heads);
 
+/** What a form can add, and what only a line of the plan asks. */
+type Addressed = Supposable | 'without';
+
 /** Fields of each, in the order in which an address gives them. */
 const SHAPES = {
   warmer: { degrees },
@@ -32,7 +35,8 @@ const SHAPES = {
   dies: { bin: needed },
   price: { offer: needed, percent },
   weather: { from: day, to: day, temp: outside },
-} as const satisfies Record<Supposable, z.ZodRawShape>;
+  without: { step: needed, line: needed },
+} as const satisfies Record<Addressed, z.ZodRawShape>;
 
 type Problems = Readonly<Record<string, string>>;
 export type ReadSupposed =
@@ -42,7 +46,7 @@ export type ReadSupposed =
 type Given = Readonly<Record<string, string & number>>;
 
 /** One thing supposed, from its fields. */
-export function supposedFrom(what: Supposable, fields: Typed, snapshot: Snapshot): ReadSupposed {
+export function supposedFrom(what: Addressed, fields: Typed, snapshot: Snapshot): ReadSupposed {
   const read = readFields(fields, { shape: SHAPES[what] as z.ZodRawShape, today: snapshot.today });
   if (!read.ok) return read;
   const supposed = asSupposed(what, read.given as Given);
@@ -52,7 +56,7 @@ export function supposedFrom(what: Supposable, fields: Typed, snapshot: Snapshot
 
 const dayIn = (text: string | undefined): number => civilDay.parse(text);
 
-function asSupposed(what: Supposable, given: Given): Supposed {
+function asSupposed(what: Addressed, given: Given): Supposed {
   const { kind = '', from, to } = given;
   switch (what) {
     case 'warmer':
@@ -69,6 +73,8 @@ function asSupposed(what: Supposable, given: Given): Supposed {
       return { what: 'bin dies', bin: given.bin ?? '' };
     case 'price':
       return { what: 'price', offer: given.offer ?? '', percent: given.percent ?? 0 };
+    case 'without':
+      return { what: 'without', key: `${given.step}:${given.line}` };
     case 'weather':
       return { what: 'weather', from: dayIn(from), to: dayIn(to), tempC: given.temp ?? 0 };
   }
@@ -101,10 +107,17 @@ function amissIn(supposed: Supposed, given: Given, snapshot: Snapshot): Problems
         'offer',
         (market?.offers ?? []).some(({ code }) => code === supposed.offer),
       );
+    case 'without':
+      return isLine(supposed.key, snapshot) ? {} : { line: `"${supposed.key}" is no line of a plan.` };
     case 'warmer':
       return {};
   }
 }
+
+/** An order of an offer, or cups of a species. */
+const isLine = (key: string, { facts, market }: Snapshot): boolean =>
+  (market?.offers ?? []).some(({ code }) => key.startsWith(`order:${code}@`)) ||
+  [...facts.species.keys()].some((code) => key.startsWith(`start:${code}@`));
 
 function rangeAmiss({ from, to }: DayRange, given: Given, today: number): Problems {
   if (to < from) return { to: `"${given.from} to ${given.to}" runs backwards; the earlier day comes first.` };
@@ -153,7 +166,7 @@ function togetherIn(text: string, snapshot: Snapshot) {
 /** 'away:2026-12-10:2026-12-20' */
 function oneIn(text: string, snapshot: Snapshot): ReadSupposed | null {
   const [what = '', ...values] = text.split(':');
-  if (!isSupposable(what)) return null;
+  if (!isSupposable(what) && what !== 'without') return null;
   const fields = Object.keys(SHAPES[what]).map((name, i) => [name, [values[i] ?? '']] as const);
   return supposedFrom(what, Object.fromEntries(fields), snapshot);
 }

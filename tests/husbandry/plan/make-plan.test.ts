@@ -126,6 +126,13 @@ describe('wishes', () => {
     const key = orders(free)[0]?.key as string;
     const plan = await withWish({ key, wish: 'forbid', amount: null });
     expect(plan.lines.map((line) => line.key)).not.toContain(key);
+    const instead = await makePlan(room, {
+      ...asked,
+      supposed: [{ what: 'without', key }],
+      explained: false,
+      effort: 'quick',
+    });
+    expect(instead.lines).toEqual(plan.lines);
   });
 
   it('what is forbidden is named where it would feed somebody, and not where nobody eats it', async () => {

@@ -69,6 +69,19 @@ test('what an address cannot mean is said, and the rest is shown', async () => {
   expect(html).toContain('<h2>2 degrees warmer</h2>');
 });
 
+test('what would be done instead of a line is a what if of that line', async () => {
+  const home = await filledHome();
+  const [species] = home.room.facts.species.keys();
+  const key = `start:${species}@2024-10-20`;
+  await keepPlan(home, []);
+  await keepPlan(home, [{ what: 'without', key }], { whole: dearer });
+  const html = plain(await home.see(`/plan/what-if?weeks=12&if=without:${key}`));
+  expect(html).toMatch(/<h1>Without cups of [^<]+ on Sun 20 Oct: €12.40 dearer/);
+  const wrong = await home.app.request('/plan/what-if?weeks=12&if=without:order:F99@2024-10-20&rest=1');
+  expect(wrong.status).toBe(422);
+  expect(plain(await wrong.text())).toContain('"order:F99@2024-10-20" is no line of a plan.');
+});
+
 test('a kept plan and a kept what if are compared at once: cost, meals and steps', async () => {
   const home = await filledHome();
   await keepPlan(home, []);
