@@ -82,7 +82,13 @@ function effortOf(given: string): Effort {
 function byRoom(name: string, given: string, rooms: readonly string[]): Counts {
   if (!given.includes(':')) return Object.fromEntries(rooms.map((room) => [room, whole(name, given)]));
   const counts = new Map(given.split(',').map((each) => each.split(':') as [string, string]));
-  return Object.fromEntries(rooms.map((room) => [room, whole(name, counts.get(room) ?? '')]));
+  return Object.fromEntries(
+    rooms.map((room) => {
+      const count = counts.get(room);
+      if (count === undefined) throw new Error(`--${name} ${given}: a number for room ${room} is wanted`);
+      return [room, whole(name, count)];
+    }),
+  );
 }
 
 function whole(name: string, given: string): number {

@@ -102,7 +102,17 @@ describe('what was played', () => {
 describe('the command', () => {
   it('reads its options and says what a wrong one should be', () => {
     const options = optionsFrom(['--rooms', '40,colonies', '--worlds', '3', '--jobs', '9']);
-    expect(options).toMatchObject({ rooms: ['40', 'colonies'], worlds: 3, weeks: 52, jobs: 2, keep: false });
+    expect(options).toMatchObject({
+      rooms: ['40', 'colonies'],
+      worlds: { 40: 3, colonies: 3 },
+      weeks: 52,
+      jobs: 2,
+      keep: false,
+    });
+    expect(optionsFrom(['--rooms', '40,150', '--worlds', '40:9,150:4']).worlds).toEqual({ 40: 9, 150: 4 });
+    expect(() => optionsFrom(['--rooms', '40,150', '--worlds', '40:9'])).toThrow(
+      '--worlds 40:9: a number for room 150 is wanted',
+    );
     expect(() => optionsFrom(['--rooms', '41'])).toThrow(
       'no room "41"; there are 40, 150, 400, 1500, colonies',
     );
