@@ -52,7 +52,7 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
 
 function missing(
   { laid, before, replicates }: Bench,
-  { problem, proposal, missed }: Tried,
+  { problem, proposal, missed, verdict }: Tried,
   { wishes }: PlanQuestion,
 ): Obstacle[] {
   const short = laid.fine.eating.filter(({ group, fares, wanted }, e) => {
@@ -66,28 +66,33 @@ function missing(
       sentence: 'Some meals will be missed before any parcel ordered today can be here.',
       groups: [],
     });
+  // The weeks lived through day by day are served: what is told is of those after them.
+  const later = verdict.met ? 'Later on: ' : '';
   const barred = short.filter((each) =>
     wishes.some((wish) => wish.wish === 'forbid' && feeds(laid, wish, each)),
   );
   if (barred.length > 0)
     found.push({
       kind: 'forbidden',
-      sentence: `What is forbidden would feed ${namesOf(barred)}.`,
+      sentence: `${later}What is forbidden would feed ${namesOf(barred)}.`,
       groups: keysOf(barred),
     });
   if (short.length > 0 && isSpent(problem, proposal))
     found.push({
       kind: 'budget',
-      sentence: `What may be spent in a week does not feed ${namesOf(short)}.`,
+      sentence: `${later}What may be spent in a week does not feed ${namesOf(short)}.`,
       groups: keysOf(short),
     });
   const slack = laid.snapshot.facts.policy.planSlack.value;
-  const anyFull = problem.places.some(({ room }, p) => isFull(room, proposal.flows.left[p] ?? [], slack));
-  if (anyFull && short.length > 0)
+  const full = problem.places.flatMap(({ room }, p) =>
+    isFull(room, proposal.flows.left[p] ?? [], slack) ? [laid.fine.placeOf[p]] : [],
+  );
+  const cramped = short.filter(({ fares }) => fares.some(({ place }) => full.includes(place)));
+  if (cramped.length > 0)
     found.push({
       kind: 'capacity',
-      sentence: 'A bin is full: more room would hold what is short.',
-      groups: [],
+      sentence: `${later}A bin is full, and ${namesOf(cramped)} will be short: more room would hold prey for them.`,
+      groups: keysOf(cramped),
     });
   return found;
 }
