@@ -45,6 +45,7 @@ test('how far a plan is proven is said, and why it was made by rule', () => {
   expect(plain(provenWords(plan))).toBe(
     'It is proven to cost no more than 0.8 % above the cheapest there is.',
   );
+  expect(plain(provenWords({ ...plan, gap: 0.00001 }))).toContain('no more than 0.1 % above');
   expect(provenWords({ ...plan, made: 'rule', gap: null, trouble: 'The solver found no plan.' })).toBe(
     'This plan was made by rule: the solver found no plan. It can be carried out. How near it comes to the cheapest there is was not proven: the bound is unknown.',
   );

@@ -49,12 +49,15 @@ export function serviceWords({ whole }: PlanAnswer): string {
 const shortWords = ({ urgency, notMissed, target }: Service): string =>
   `${sentenceCase(CLASS_NAMES[urgency])} go short: ${shareText(notMissed.mean)} of their meals are served, ${shareText(target)} is asked`;
 
+/** A smaller gap is told as this one. */
+const LEAST_GAP = 0.001;
+
 /** How far it is proven that no plan is cheaper. */
 export function provenWords({ made, gap, trouble }: PlanAnswer): string {
   const bound =
     gap === null
       ? 'How near it comes to the cheapest there is was not proven: the bound is unknown.'
-      : `It is proven to cost no more than ${shareText(gap)} above the cheapest there is.`;
+      : `It is proven to cost no more than ${shareText(Math.max(gap, LEAST_GAP))} above the cheapest there is.`;
   if (made === 'programme') return bound;
   const why =
     trouble === null ? '' : `: ${trouble.charAt(0).toLowerCase()}${trouble.slice(1).replace(/\.$/, '')}`;
