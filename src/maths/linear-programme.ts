@@ -89,9 +89,21 @@ function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): S
         indices: Int32Array.from(solving.start.columns),
         values: Float64Array.from(solving.start.values),
       });
-    model.run(isMixed ? listening(highs, solving) : {});
-    return told(highs, model, isMixed);
+    return ran(model, isMixed ? listening(highs, solving) : {})
+      ? told(highs, model, isMixed)
+      : { status: 'failed' };
   });
+}
+
+/** Whether the solver came to an end of its own; where it gives up on a programme it throws. */
+function ran(model: Model, callbacks: HighsCallbackMap): boolean {
+  try {
+    model.run(callbacks);
+    return true;
+  } catch (error) {
+    if ((error as { operation?: unknown }).operation === 'run') return false;
+    throw error;
+  }
 }
 
 function listening({ constants }: Highs, { onProgress }: Solving): HighsCallbackMap {
