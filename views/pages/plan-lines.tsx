@@ -143,35 +143,20 @@ const Wishes = ({ line, told }: LineProps) => {
   const { asked } = told;
   const wish = asked.wishes.find(({ key }) => key === line.key);
   const to = (next: Wish) => planAt(wishing(asked, next));
+  const Choice = ({ href, words, follow = false }: { href: string; words: string; follow?: boolean }) => (
+    <a class="button small quiet" href={href} {...(follow ? {} : { rel: 'nofollow' })}>
+      {words}
+      <Unseen line={line} told={told} />
+    </a>
+  );
   if (wish !== undefined)
-    return (
-      <a class="button small quiet" href={planAt(withoutWish(asked, line.key))}>
-        Leave it to the plan
-        <Unseen line={line} told={told} />
-      </a>
-    );
+    return <Choice href={planAt(withoutWish(asked, line.key))} words="Leave it to the plan" follow />;
+  const instead = { weeks: asked.weeks, ifs: [[{ what: 'without' as const, key: line.key }]] };
   return (
     <>
-      <a
-        class="button small quiet"
-        href={to({ key: line.key, wish: 'pin', amount: amountOf(line) })}
-        rel="nofollow"
-      >
-        Pin it
-        <Unseen line={line} told={told} />
-      </a>
-      <a class="button small quiet" href={to({ key: line.key, wish: 'forbid', amount: null })} rel="nofollow">
-        Forbid it
-        <Unseen line={line} told={told} />
-      </a>
-      <a
-        class="button small quiet"
-        href={whatIfAt({ weeks: asked.weeks, ifs: [[{ what: 'without', key: line.key }]] })}
-        rel="nofollow"
-      >
-        What instead?
-        <Unseen line={line} told={told} />
-      </a>
+      <Choice href={to({ key: line.key, wish: 'pin', amount: amountOf(line) })} words="Pin it" />
+      <Choice href={to({ key: line.key, wish: 'forbid', amount: null })} words="Forbid it" />
+      <Choice href={whatIfAt(instead)} words="What instead?" />
       <OtherAmount line={line} told={told} />
     </>
   );
