@@ -32,7 +32,7 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
   if (hungry.length > 0)
     found.push({
       kind: 'size gap',
-      sentence: `Nothing here or on offer is the right size for ${namesOf(hungry)}.`,
+      sentence: `Nothing here or on offer is the right size for ${namesOf(hungry, Number.POSITIVE_INFINITY)}.`,
       groups: keysOf(hungry),
     });
   return best.met ? found : [...found, ...missing(bench, best, question)];
@@ -55,10 +55,14 @@ function missing(
   { problem, proposal, missed, verdict }: Tried,
   { wishes }: PlanQuestion,
 ): Obstacle[] {
-  const short = laid.fine.eating.filter(({ group, fares, wanted }, e) => {
-    const most = 1 - laid.snapshot.facts.policy.planTargets.value[group.rule.urgency];
-    return fares.length > 0 && (missed[e] as number) > most * sumOf(wanted);
-  });
+  const { fine, snapshot } = laid;
+  const missedBy = (each: EatingClass): number => missed[fine.eating.indexOf(each)] as number;
+  const short = fine.eating
+    .filter((each) => {
+      const most = 1 - snapshot.facts.policy.planTargets.value[each.group.rule.urgency];
+      return each.fares.length > 0 && missedBy(each) > most * sumOf(each.wanted);
+    })
+    .sort((a, b) => missedBy(b) - missedBy(a));
   const found: Obstacle[] = [];
   if (before && sumOf(before.missed) / replicates >= 1 / 2)
     found.push({
@@ -118,11 +122,14 @@ const feeds = ({ snapshot }: LaidOut, { key }: Wish, { members }: EatingClass): 
 const keysOf = (classes: readonly EatingClass[]): string[] =>
   classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.key));
 
-/** 'froglets and tarantula spiderlings'; each name once. */
-function namesOf(classes: readonly EatingClass[]): string {
+/** 'froglets and tarantula spiderlings', 'froglets, tarantula spiderlings and 3 more groups'; each name once, in this order. */
+function namesOf(classes: readonly EatingClass[], most = 2): string {
   const names = [
     ...new Set(classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.name))),
-  ].sort();
-  const last = names[names.length - 1] ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+  ];
+  const more = names.length - Math.min(most, names.length);
+  const told =
+    more > 0 ? [...names.slice(0, most), `${more} more ${more === 1 ? 'group' : 'groups'}`] : names;
+  const last = told[told.length - 1] ?? '';
+  return told.length < 2 ? last : `${told.slice(0, -1).join(', ')} and ${last}`;
 }
