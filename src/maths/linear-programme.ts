@@ -70,8 +70,17 @@ let loading: Promise<Highs> | null = null;
 export async function solver(): Promise<Solve> {
   loading ??= import('highs').then((entry) => (entry as unknown as Entry).default());
   const highs = await loading;
-  return (programme, solving = {}) => solvedBy(highs, programme, solving);
+  return withoutBadStart((programme, solving = {}) => solvedBy(highs, programme, solving));
 }
+
+/** From some starts the solver gives up on a programme that it solves without one: then it is asked once more. */
+export const withoutBadStart =
+  (solve: Solve): Solve =>
+  (programme, solving = {}) => {
+    const first = solve(programme, solving);
+    const { start, ...rest } = solving;
+    return first.status === 'failed' && start ? solve(programme, rest) : first;
+  };
 
 function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): Solved {
   return highs.withModel((model): Solved => {

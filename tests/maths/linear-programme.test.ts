@@ -1,7 +1,12 @@
 /** Linear programmes: the answer, and what is said where there is none. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LinearProgramme, solver } from '../../src/maths/linear-programme.ts';
+import {
+  type LinearProgramme,
+  type Solving,
+  solver,
+  withoutBadStart,
+} from '../../src/maths/linear-programme.ts';
 
 const NO_BOUND = Number.POSITIVE_INFINITY;
 const solve = await solver();
@@ -52,5 +57,30 @@ describe('a linear programme', () => {
       }),
       { seed: 1 },
     );
+  });
+});
+
+describe('a start from which the solver gives up', () => {
+  const rows = programme([[0, 4, 1, 1]]);
+  const asked: Solving[] = [];
+  const givingUp = withoutBadStart((what, solving = {}) => {
+    asked.push(solving);
+    return solving.start ? { status: 'failed' } : solve(what, solving);
+  });
+
+  it('is left out the second time, and nothing else', () => {
+    const start = { columns: [0], values: [4] };
+    expect(givingUp(rows, { gap: 1, start })).toMatchObject({ status: 'optimal', value: 12 });
+    expect(asked).toEqual([{ gap: 1, start }, { gap: 1 }]);
+  });
+
+  it('is not looked for where there was none', () => {
+    asked.length = 0;
+    const failing = withoutBadStart((_, solving = {}) => {
+      asked.push(solving);
+      return { status: 'failed' };
+    });
+    expect(failing(rows)).toEqual({ status: 'failed' });
+    expect(asked).toHaveLength(1);
   });
 });
