@@ -1,12 +1,9 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
 import { feed } from './fate-feeding.ts';
-import { type Room, roomFor } from './fate-room.ts';
-import type { Fates } from './fates.ts';
+import type { Room } from './fate-room.ts';
 import { leftWorth } from './left-worth.ts';
-import { livingOf } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
-import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
 /** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
@@ -26,17 +23,6 @@ export function settleInFates(room: Room, decided: Decisions): Cents {
   order.sort((a, b) => (settled[b] as number) - (settled[a] as number) || a - b);
   order.set(fromBothEnds(order));
   return sum / fates.count;
-}
-
-/** Items each group misses over all periods, in the mean of the fates. */
-export function missedInFates(
-  { fates }: { readonly fates: Fates },
-  fine: PlanProblem,
-  decided: Decisions,
-): Float64Array {
-  const room = roomFor(fates, livingOf(fine), fates.count);
-  settleInFates(room, decided);
-  return room.missed;
 }
 
 const fromBothEnds = (list: Int32Array): Int32Array =>
@@ -102,11 +88,23 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     }
     gather(room, moment, lots);
     before.set(there);
-    for (const e of living.order) cents += feed(room, e, { fate, t });
+    for (const e of living.order)
+      cents += room.eaten ? fedNoted(room, e, { fate, t }) : feed(room, e, { fate, t });
     take(room, moment, lots);
     cents += keepCents(room);
   }
   return cents - leftWorth(living, there);
+}
+
+function fedNoted(room: Room, e: number, moment: { readonly fate: number; readonly t: number }): Cents {
+  const eaten = room.eaten as Float64Array;
+  const { there, fates } = room;
+  const was = there.slice();
+  const cents = feed(room, e, moment);
+  const at = (moment.t * fates.eaters + e) * there.length;
+  for (let n = 0; n < there.length; n++)
+    eaten[at + n] = (eaten[at + n] as number) + (was[n] as number) - (there[n] as number);
+  return cents;
 }
 
 /** Heads of every node before anybody eats. */

@@ -21,6 +21,8 @@ export interface Room {
   readonly late: Float64Array;
   /** Items missed by eater in the mean of the fates, of the plan just settled on; any other that is tried adds to it. */
   readonly missed: Float64Array;
+  /** Heads eaten over all fates, at [(period * eaters + eater) * nodes + node]; null: not noted. */
+  readonly eaten: Float64Array | null;
   /** Items the eater just fed goes without. */
   readonly wants: Float64Array;
   /** Items that may wait without being missed, at [(fate * periods + period) * eaters + eater]. */
@@ -49,6 +51,7 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     before: floats(nodes),
     late: floats(problem.eaters.length),
     missed: floats(problem.eaters.length),
+    eaten: null,
     wants: floats(1),
     waits: waitsIn(fates, problem.eaters),
     active: new Int32Array(fates.lots.length),

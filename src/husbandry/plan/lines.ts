@@ -5,21 +5,26 @@ import type { Offer } from '../orders/index.ts';
 import { MINUTES_PER_HOUR } from '../units.ts';
 import type { PlanLine, Wish } from './answer.ts';
 import { isFull } from './fullness.ts';
+import { harvestLines } from './harvests.ts';
 import type { LaidOut } from './lay-out.ts';
-import type { Node, Nodes } from './nodes.ts';
 import { breakCents } from './parcel-cost.ts';
 import type { ParcelOf } from './parcels.ts';
 import type { Place } from './place-of.ts';
 import type { PlanPack, PlanParcel } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 import type { StartOf } from './starts.ts';
+import type { Tried } from './tried.ts';
 
 /** All lines, in the order in which they are to be done; reasons come later. */
-export function linesOf(laid: LaidOut, proposal: Proposal, wishes: readonly Wish[]): PlanLine[] {
+export function linesOf(
+  laid: LaidOut,
+  { proposal, lived }: Pick<Tried, 'proposal' | 'lived'>,
+  wishes: readonly Wish[],
+): PlanLine[] {
   const isPinned = (key: string) => wishes.some((wish) => wish.key === key && wish.wish === 'pin');
   const lines = [
     ...orderLines(laid, proposal),
-    ...harvestLines(laid, proposal),
+    ...harvestLines(laid, lived),
     ...cullLines(laid, proposal),
     ...startLines(laid, proposal),
   ];
@@ -72,65 +77,6 @@ function orderLine({ places, snapshot }: LaidOut, { parcel, pack, of, count }: O
     comes: of.comes,
     bin: (places[pack.place] as Place).into,
   };
-}
-
-/** What is used of a colony in a period, by trade size; less than half a head is none. */
-function harvestLines(laid: LaidOut, { flows }: Proposal): PlanLine[] {
-  const { policy } = laid.snapshot.facts;
-  return laid.places.flatMap((place, p) => {
-    if (place.role !== 'colony') return [];
-    return laid.periods.flatMap(({ from, days }, t) => {
-      const used = usedOf(laid, { flows, p, t });
-      return place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
-        const heads = Math.round(headsIn(laid.nodes[p] as Nodes, used, size));
-        const bin = place.bins[0]?.bin.code;
-        if (heads < 1 || bin === undefined) return [];
-        return [
-          {
-            ...plain,
-            key: `harvest:${bin}:${size.name}@${civilDate(from)}`,
-            actBy: from + days - 1,
-            species: place.species,
-            heads,
-            cents: 0,
-            minutes: policy.planHarvestMinutes.value,
-            what: 'harvest',
-            bin,
-            fromMm: size.fromMm,
-            toMm: size.toMm,
-            day: from,
-          },
-        ];
-      });
-    });
-  });
-}
-
-interface UsedAt {
-  readonly flows: Proposal['flows'];
-  readonly p: number;
-  readonly t: number;
-}
-
-/** Heads used by node of a place in a period. */
-export function usedOf({ problem }: LaidOut, { flows, p, t }: UsedAt): Float64Array {
-  const used = new Float64Array(problem.places[p]?.nodes ?? 0);
-  problem.eaters.forEach(({ fare }, e) => {
-    fare.forEach(({ place, node }, k) => {
-      if (place === p) used[node] = (used[node] as number) + (flows.use[e]?.[t]?.[k] ?? 0);
-    });
-  });
-  return used;
-}
-
-/** Of the heads of each node those that lie, by the middle of the node, within a size. */
-function headsIn({ all }: Nodes, used: Float64Array, size: { fromMm: number; toMm: number }): number {
-  return all.reduce((sum, node, n) => sum + (isWithin(node, size) ? (used[n] as number) : 0), 0);
-}
-
-function isWithin({ fromMm, toMm }: Node, size: { fromMm: number; toMm: number }): boolean {
-  const middle = (fromMm + toMm) / 2;
-  return size.fromMm <= middle && middle < size.toMm;
 }
 
 /** Bins that will be too full although all are fed from them, or hold more males than are of use. */

@@ -48,7 +48,7 @@ export async function makePlan(
     effort === 'quick'
       ? quickPlan(bench)
       : weeded(bench, proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress))));
-  const lines = linesOf(laid, best.proposal, kept);
+  const lines = linesOf(laid, best, kept);
   return {
     revision: snapshot.revision,
     day: snapshot.today,

@@ -52,7 +52,7 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
 
 function missing(
   { laid, before, replicates }: Bench,
-  { problem, proposal, missed, verdict }: Tried,
+  { problem, proposal, lived: { missed }, verdict }: Tried,
   { wishes }: PlanQuestion,
 ): Obstacle[] {
   const { fine, snapshot } = laid;

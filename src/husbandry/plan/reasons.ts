@@ -3,16 +3,17 @@ import { type Estimate, estimate } from '../../maths/estimate.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanLine, Reason } from './answer.ts';
+import type { EatingClass } from './classes.ts';
+import { takenOf } from './harvests.ts';
 import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
-import { usedOf } from './lines.ts';
 import { flowsOf } from './lived.ts';
 import { livingOf } from './living.ts';
 import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanProblem } from './problem.ts';
 import { type Decisions, withoutLine } from './proposal.ts';
-import { type Source, type Traced, traced } from './traced.ts';
+import { type Source, traced } from './traced.ts';
 import type { Tried } from './tried.ts';
 
 interface Explaining {
@@ -45,10 +46,14 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
     ? comparison(best.verdict, judgePlan(bench, rest))
     : expected(bench.laid, problem, { plan: proposal, rest });
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
-  return told(bench.laid, trace, {
-    without: { ...without, cents: exactly(-saved) },
-    cents: trace.eatenHeads > 0 ? saved / trace.eatenHeads : null,
-  });
+  return told(
+    bench.laid.periods,
+    { eating: bench.laid.eating, items: trace.items },
+    {
+      without: { ...without, cents: exactly(-saved) },
+      cents: trace.eatenHeads > 0 ? saved / trace.eatenHeads : null,
+    },
+  );
 }
 
 /** First day on which what a line brings can be eaten. */
@@ -103,14 +108,20 @@ interface Telled {
   readonly cents: Cents | null;
 }
 
-function told(laid: LaidOut, { items }: Traced, { without, cents }: Telled): Reason {
-  const feeds = laid.eating.flatMap(({ members }, e) => {
-    const eaten = items[e] as Float64Array;
+/** Items by class and period. */
+interface Eaten {
+  readonly eating: readonly EatingClass[];
+  readonly items: readonly ArrayLike<number>[];
+}
+
+function told(periods: LaidOut['periods'], { eating, items }: Eaten, { without, cents }: Telled): Reason {
+  const feeds = eating.flatMap(({ members }, e) => {
+    const eaten = Array.from(items[e] as ArrayLike<number>);
     const all = eaten.reduce((a, b) => a + b, 0);
     const first = eaten.findIndex((n) => n > 0);
     const last = eaten.findLastIndex((n) => n > 0);
     if (all < 1 / 2) return [];
-    const [from, to] = [laid.periods[first], laid.periods[last]];
+    const [from, to] = [periods[first], periods[last]];
     return members.flatMap(({ eating: { group }, share }) =>
       share * all < 1 / 2 || !from || !to
         ? []
@@ -142,21 +153,17 @@ function harvestReason(
   reserved: Map<string, Reason['without']>,
 ): Reason {
   const { laid } = bench;
-  const { problem, proposal } = best;
   const p = laid.places.findIndex(({ bins }) => bins.some(({ bin }) => bin.code === line.bin));
   const t = laid.periods.findIndex(({ from }) => from === line.day);
-  const comes = laid.periods.map((_, at) =>
-    at === t
-      ? usedOf(laid, { flows: proposal.flows, p, t })
-      : new Float64Array(problem.places[p]?.nodes ?? 0),
-  );
   const known = reserved.get(line.bin) ?? {
-    ...comparison(best.verdict, judgePlan(leavingAlone(bench, line.bin), proposal)),
+    ...comparison(best.verdict, judgePlan(leavingAlone(bench, line.bin), best.proposal)),
     cents: exactly(0),
   };
   reserved.set(line.bin, known);
-  const trace = traced(problem, proposal.flows, { place: p, comes });
-  return told(laid, trace, { without: known, cents: null });
+  const items = takenOf(laid, best.lived, { p, t, size: line }).map((taken) =>
+    laid.periods.map((_, at) => (at === t ? taken.items : 0)),
+  );
+  return told(laid.periods, { eating: laid.fine.eating, items }, { without: known, cents: null });
 }
 
 function leavingAlone(bench: Bench, code: string): Bench {

@@ -1,8 +1,8 @@
 /** Plans that were tried, what the engine says of each, and the best of several. */
 import type { PlanAnswer } from './answer.ts';
-import { missedInFates } from './fate-cost.ts';
 import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
+import { type LivedInFates, livedInFates } from './lived-in-fates.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 import { finely } from './with-ready.ts';
@@ -15,8 +15,7 @@ export interface Tried {
   readonly made: PlanAnswer['made'];
   readonly gap: number | null;
   readonly verdict: Verdict;
-  /** Items missed over all periods by each of the fine groups. */
-  readonly missed: Float64Array;
+  readonly lived: LivedInFates;
   /** Every target is met: in the weeks lived through day by day, and in the mean over all. */
   readonly met: boolean;
 }
@@ -25,10 +24,10 @@ export interface Tried {
 export function judged(
   bench: Bench,
   { level, problem, proposal }: Pick<Tried, 'level' | 'problem' | 'proposal'>,
-): Pick<Tried, 'verdict' | 'met' | 'missed'> {
+): Pick<Tried, 'verdict' | 'met' | 'lived'> {
   const verdict = judgePlan(bench, proposal);
-  const missed = missedInFates(bench, finely(bench.laid, problem, level), proposal);
-  return { verdict, missed, met: verdict.met && isServed(bench.laid, missed) };
+  const lived = livedInFates(bench, finely(bench.laid, problem, level), proposal);
+  return { verdict, lived, met: verdict.met && isServed(bench.laid, lived.missed) };
 }
 
 /** Whether in the mean each urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
