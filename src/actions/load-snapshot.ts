@@ -2,6 +2,7 @@
 
 import { factsWith } from '../facts/own/facts-with.ts';
 import { type Animal, ruleOf } from '../husbandry/animals/index.ts';
+import { servedOnRecord } from '../husbandry/appetite/index.ts';
 import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
 import { grouped } from '../husbandry/grouped.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
@@ -28,7 +29,7 @@ import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { marketOf, marketRows } from './market.ts';
-import { fedFrom } from './record.ts';
+import { fedFrom, givenSince } from './record.ts';
 import { type Senders, sendersOf } from './senders.ts';
 
 const questions = (day: DayNumber, learnDays: number) => ({
@@ -116,6 +117,7 @@ function animalsOf(
     return {
       ...livingIn(row),
       ...fedFrom(record, { today, waitAfterMoultDays }),
+      givenOnRecord: servedOnRecord(kind, row, { given: givenSince(record), facts }),
       ...(fasting === undefined ? {} : { fasts: fasting }),
     };
   });

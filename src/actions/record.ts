@@ -1,5 +1,6 @@
 /** Folds an animal's recent record into what the core needs to know of its meals and moults. */
 import type { Animal, Outcome } from '../husbandry/animals/index.ts';
+import type { PreyGiven } from '../husbandry/appetite/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import type { AnimalRecord } from '../store/index.ts';
 
@@ -48,6 +49,14 @@ export function fedFrom(record: AnimalRecord, { today, waitAfterMoultDays }: Rea
     takenOnRecord: telling.filter(accepted).length,
     refusalsInRow: refusalsInRow(offers, moult?.[1] ?? null),
   };
+}
+
+/** What was given since the last moult found, while the animal had the size it has now. */
+export function givenSince({ offers, moults }: AnimalRecord): PreyGiven[] {
+  const found = moults[0]?.[1] ?? -Infinity;
+  return offers.flatMap(([day, , heads, species, mm]) =>
+    day > found && heads !== null && species !== null && mm !== null ? [{ day, species, heads, mm }] : [],
+  );
 }
 
 /**

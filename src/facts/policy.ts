@@ -13,6 +13,7 @@ export const policy: Policy = {
   tightFrom: memory(0.8, '1', CHOICE),
   eveningSkippedChance: memory(0.12, '1', 'our own starting value'),
   generosityCv: memory(0.12, '1', 'our own starting value'),
+  mealItemsCv: memory(0.5, '1', CHOICE),
   roomTempSdC: memory(1, 'C'),
   moultQ10: published(
     2,

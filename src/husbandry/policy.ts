@@ -14,6 +14,8 @@ export interface Policy extends PlanPolicy {
   readonly eveningSkippedChance: Sourced;
   /** Spread (CV) of the keeper's generosity, one draw per replicate. */
   readonly generosityCv: Sourced;
+  /** Spread (CV) of the items of one meal about what its rule means, for learning the keeper's generosity. */
+  readonly mealItemsCv: Sourced;
   /** Standard deviation of a room's temperature about its setting, one draw per replicate, degrees C. */
   readonly roomTempSdC: Sourced;
   /** Q10 of the moult cycle and its reference temperature. */

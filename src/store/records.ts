@@ -10,10 +10,19 @@ import { jsonQuery, type Query } from './query.ts';
 const OFFERS_READ = 24;
 const MOULTS_READ = 6;
 
+/** The day, what was written about it, and the prey: heads, null where it was cut up or not counted, and middle length. */
+export type OfferRow = readonly [
+  day: DayNumber,
+  outcome: MealOutcome | null,
+  heads: number | null,
+  species: string | null,
+  mm: Mm | null,
+];
+
 export interface AnimalRecord {
   readonly code: string;
-  /** Newest first: the day, and what was written about it. */
-  readonly offers: readonly (readonly [day: DayNumber, outcome: MealOutcome | null])[];
+  /** Newest first. */
+  readonly offers: readonly OfferRow[];
   /** Newest first: last day seen unmoulted, day found. */
   readonly moults: readonly (readonly [earliest: DayNumber, found: DayNumber])[];
   /** Newest first. */
@@ -28,11 +37,14 @@ const latest = (columns: string, kind: string, limit: number): string =>
 const OUTCOME = `coalesce((select x.kind from entry x where x.about = e.id and x.voided = 0 and x.civil_day <= :day
   and x.kind in ('taken', 'part-taken', 'refused') order by x.id desc limit 1), e.details ->> '$.outcome')`;
 
+const PREY = `iif(coalesce(e.details ->> '$.portions', 1) > 1, null, e.heads),
+  (select b.species from bin b where b.code = e.bin), (e.from_mm + e.to_mm) / 2.0`;
+
 /** The recent record of every animal that lives here on the day. */
 export const animalRecords = (day: DayNumber): Query<readonly AnimalRecord[]> => ({
   ...jsonQuery<readonly AnimalRecord[]>(
     `select json_group_array(json_object('code', a.code,
-       'offers', json(${latest(`json_array(e.civil_day, ${OUTCOME})`, 'offered', OFFERS_READ)}),
+       'offers', json(${latest(`json_array(e.civil_day, ${OUTCOME}, ${PREY})`, 'offered', OFFERS_READ)}),
        'moults', json(${latest("json_array(json_extract(e.details, '$.earliest'), e.civil_day)", 'moulted', MOULTS_READ)}),
        'premoults', json(${latest('e.civil_day', 'premoult', MOULTS_READ)}))) as body
      from animal a where a.left_day is null or a.left_day > :day`,

@@ -120,6 +120,24 @@ test('an interval with a refusal between two meals teaches nothing of how often 
   expect((await animal(room, 'A1')).intervalsOnRecord).toEqual([7, 6]);
 });
 
+test('what was given since the last moult is on record, whole prey alone', async () => {
+  const room = await furnished();
+  const givenTo = async (code: string) => (await animal(room, code)).givenOnRecord;
+  good(await recordEvening(room, { rows: [offering('A1')] }));
+  const one = await givenTo('A1');
+  expect(one.meals).toBe(1);
+  expect(one.items).toBeGreaterThan(0);
+  room.pass(7);
+  good(await recordEvening(room, { rows: [{ ...offering('A1'), heads: 10 }] }));
+  expect(await givenTo('A1')).toEqual({ meals: 2, items: 3 * one.items });
+  room.pass(7);
+  good(await recordEvening(room, { rows: [{ ...offering('A1'), portions: 2 }] }));
+  expect(await givenTo('A1')).toEqual({ meals: 2, items: 3 * one.items });
+  room.pass(2);
+  good(await recordMoult(room, { animal: 'A1' }));
+  expect(await givenTo('A1')).toEqual({ meals: 0, items: 0 });
+});
+
 test('an evening written down late sorts by its own day', async () => {
   const room = await furnished();
   room.pass(10);

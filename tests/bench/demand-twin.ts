@@ -3,9 +3,9 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { logSd } from '../../src/husbandry/appetite/log-normal.ts';
 import type { Roster } from '../../src/husbandry/appetite/roster.ts';
 import { NEVER } from '../../src/husbandry/calendar.ts';
+import { logSdOf } from '../../src/maths/log-normal.ts';
 import { mix32 } from '../../src/maths/random.ts';
 import type { DemandLoop, Sums } from './demand-loop.ts';
 
@@ -42,7 +42,7 @@ function inputOf({ snapshot, roster, feeding, days, replicates }: DemandLoop): F
   const { animals, steps, rules, groups } = roster;
   return Float64Array.from([
     ...[animals, steps, rules.rules.length, groups.length, days, feeding.days, rules.phases, replicates],
-    ...[NEVER, mix32(snapshot.seed), logSd(policy.generosityCv.value), policy.eveningSkippedChance.value],
+    ...[NEVER, mix32(snapshot.seed), logSdOf(policy.generosityCv.value), policy.eveningSkippedChance.value],
     ...animalColumns(roster),
     ...[rules.itemsMin, rules.itemsMax, rules.wait, rules.retry, rules.grace, rules.safeGap].flatMap(listed),
     ...[rules.cycleLogSd, rules.acceptance, rules.acceptanceBest, rules.premoultFrom].flatMap(listed),

@@ -2,16 +2,19 @@
 import { kindsByCode } from '../../src/facts/kinds/index.ts';
 import { policy } from '../../src/facts/policy.ts';
 import { speciesByCode } from '../../src/facts/prey/index.ts';
-import { type Animal, NOTHING_ON_RECORD } from '../../src/husbandry/animals/index.ts';
+import { type Animal, type Kind, NOTHING_ON_RECORD } from '../../src/husbandry/animals/index.ts';
+import { servedOnRecord } from '../../src/husbandry/appetite/index.ts';
 import type { Bin, BinEvent, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
 import type { Market, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine, PlanQuestion } from '../../src/husbandry/plan/index.ts';
-import type { Snapshot } from '../../src/husbandry/snapshot.ts';
+import type { Facts, Snapshot } from '../../src/husbandry/snapshot.ts';
 import type { AnimalNote, Buyer, Log, Order, ParcelNote, TubEvent, TubNote } from './plan-worlds/log.ts';
 import { BREEDS } from './plan-worlds/prey.ts';
 import * as sellers from './plan-worlds/sellers.ts';
 
 export type Planner = (snapshot: Snapshot, question: PlanQuestion) => Promise<PlanAnswer>;
+
+const facts: Facts = { kinds: kindsByCode, species: speciesByCode, policy };
 
 /** The Sunday that is day 0 of every world. */
 const FIRST_DAY = 20_786;
@@ -65,24 +68,15 @@ export function snapshotOf(log: Log): Snapshot {
     deliveryWeekdays: Array.from({ length: WEEK }, () => true),
     leadTimeDays: 3,
     market: marketOf(log),
-    facts: { kinds: kindsByCode, species: speciesByCode, policy },
+    facts,
   };
 }
 
 const civil = (day: number | null): number | null => (day === null ? null : FIRST_DAY + day);
 
 const animalOf = (note: AnimalNote): Animal => ({
+  ...bodyOf(note),
   ...NOTHING_ON_RECORD,
-  code: note.code,
-  name: note.code,
-  kind: note.kind,
-  count: 1,
-  sex: 'unsexed',
-  matured: false,
-  gaugeMm: note.gaugeMm,
-  gaugeAssumed: false,
-  room: 'room',
-  shelf: 'A',
   lastOffered: civil(note.lastOffered),
   lastOutcome: note.lastOutcome,
   lastTaken: civil(note.lastTaken),
@@ -94,8 +88,27 @@ const animalOf = (note: AnimalNote): Animal => ({
   offersOnRecord: note.offers,
   takenOnRecord: note.taken,
   refusalsInRow: note.refusalsInRow,
+  givenOnRecord: givenOnRecord(note),
+});
+
+const bodyOf = ({ code, kind, gaugeMm }: AnimalNote) => ({
+  code,
+  name: code,
+  kind,
+  count: 1,
+  sex: 'unsexed' as const,
+  matured: false,
+  gaugeMm,
+  gaugeAssumed: false,
+  room: 'room',
+  shelf: 'A',
   stageOverride: null,
 });
+
+function givenOnRecord(note: AnimalNote): Animal['givenOnRecord'] {
+  const kind = facts.kinds.get(note.kind) as Kind;
+  return servedOnRecord(kind, bodyOf(note), { given: note.given, facts });
+}
 
 const binOf = ({ code, species, colonyRoom, events }: TubNote): Bin => ({
   code: slug(code),

@@ -56,6 +56,7 @@ export function animalWith(over: Partial<Animal> & Pick<Animal, 'code' | 'kind' 
     offersOnRecord: 0,
     takenOnRecord: 0,
     refusalsInRow: 0,
+    givenOnRecord: { meals: 0, items: 0 },
     stageOverride: null,
     ...over,
   };

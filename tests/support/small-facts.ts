@@ -83,5 +83,9 @@ const fly: PreySpecies = {
 export const smallFacts: Facts = {
   kinds: new Map([[spider.code, spider]]),
   species: new Map([cricket, fly].map((species) => [species.code, species])),
-  policy: { roundBackDays: given(60, 'days'), learnDays: given(120, 'days') } as Policy,
+  policy: {
+    roundBackDays: given(60, 'days'),
+    learnDays: given(120, 'days'),
+    smallerItemsMost: given(3, 'items'),
+  } as Policy,
 };

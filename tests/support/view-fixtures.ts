@@ -163,6 +163,7 @@ export const answer: CoverAnswer = {
   headline: 'Small juveniles run short on Thursday; flies are plenty',
   nothingMissed: { chance: 0.41, standardError: 0.015 },
   mealsDue: 142,
+  given: { low: 1.04, mid: 1.12, high: 1.21, meals: 96 },
   unfed: { missedMeals: 0.6, dangers: 0 },
   lateMeals: 2.2,
   missedMeals: 6.3,
@@ -290,6 +291,7 @@ export const animal: Animal = {
   offersOnRecord: 11,
   takenOnRecord: 9,
   refusalsInRow: 0,
+  givenOnRecord: { meals: 0, items: 0 },
   stageOverride: null,
 };
 

@@ -95,6 +95,10 @@ const Demand = () => (
         enough on record, its own days take over.
       </li>
       <li>
+        How much you give is learned: items given over items meant, of all whole prey written down since each
+        animal’s last moult.
+      </li>
+      <li>
         Late in its moult cycle it takes less often; after the moult it waits; then it is longer and its
         window has moved.
       </li>
@@ -106,7 +110,7 @@ const Demand = () => (
     <Symbols
       of={[
         [<V>m</V>, 'items drawn for the meal'],
-        [<V>G</V>, 'your generosity that time: log-normal, mean 1'],
+        [<V>G</V>, 'your generosity that time: log-normal, of mean 1 until meals on record say what it is'],
         [<V>u</V>, 'an even draw from 0 to 1: rounds without bias'],
       ]}
     />

@@ -23,6 +23,7 @@ export const NOTHING_ON_RECORD = {
   offersOnRecord: 0,
   takenOnRecord: 0,
   refusalsInRow: 0,
+  givenOnRecord: { meals: 0, items: 0 },
 } as const;
 
 export interface Animal {
@@ -54,6 +55,8 @@ export interface Animal {
   readonly takenOnRecord: number;
   /** Evenings refused since it last took prey or moulted; 0 when the last was taken. */
   readonly refusalsInRow: number;
+  /** Meals since the last moult whose prey was written down, and the items of the ideal size they came to. */
+  readonly givenOnRecord: { readonly meals: number; readonly items: number };
   readonly stageOverride: LifeStage | null;
   /** Takes no food on these days, as the keeper said: it guards a sac. */
   readonly fasts?: DayRange | null;

@@ -18,7 +18,6 @@ export interface Ahead {
 export interface Causes {
   /** Chance that an evening is skipped; its meals go to the next feeding day. */
   readonly skipped: number;
-  readonly generosityCv: number;
 }
 
 /**
@@ -28,7 +27,7 @@ export interface Causes {
 export function exactMeans(
   roster: Roster,
   i: number,
-  { feeding, days, skipped, generosityCv }: Ahead & Causes,
+  { feeding, days, skipped }: Ahead & Causes,
 ): Float64Array | null {
   if (!isSteady(roster, i)) return null;
   const listed = new Float64Array(feeding.days + 1);
@@ -42,7 +41,7 @@ export function exactMeans(
     for (const [next, share] of nextOffers(roster, i, { feeding, day }))
       add(listed, next, chance * (1 - skipped) * share);
   }
-  const items = mealMean(roster, i, generosityCv);
+  const items = mealMean(roster, i);
   return due.map((meals) => meals * items);
 }
 

@@ -1,4 +1,6 @@
 /** How large an animal of a kind is expected to be, from a size on record on. */
+
+import { logSdOf } from '../../maths/log-normal.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { BAND } from '../../maths/quantile.ts';
 import { type Animal, type Kind, ruleOf } from '../animals/index.ts';
@@ -6,7 +8,6 @@ import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK, type Mm } from '../units.ts';
 import type { SizeSeen } from './ladder.ts';
-import { logSd } from './log-normal.ts';
 import { cycleLogMean } from './on-record.ts';
 import { rowOf } from './rows.ts';
 
@@ -57,6 +58,6 @@ function paceAt(snapshot: Snapshot, animal: Animal, gaugeMm: Mm): Pace {
   const { moult } = ruleOf(snapshot.facts.kinds.get(animal.kind) as Kind, then);
   if (moult === null) return STILL;
   const row = rowOf(snapshot, { animal: then, steps: 1, change: null, leaving: null });
-  const days = Math.exp(cycleLogMean(row, 0, snapshot) + logSd(moult.cv.value) ** 2 / 2);
+  const days = Math.exp(cycleLogMean(row, 0, snapshot) + logSdOf(moult.cv.value) ** 2 / 2);
   return { factor: moult.lengthFactor.value, days, cv: moult.cv.value };
 }

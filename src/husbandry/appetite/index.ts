@@ -1,12 +1,12 @@
 /** Front door: who comes due when and wants how much. */
 export { type ExactDistribution, exactItems, exactMeans, exactSum } from './exact.ts';
 export { type FeedingDays, feedingDaysFrom, offeredOn } from './feeding-days.ts';
+export { type Generosity, type PreyGiven, servedOnRecord } from './generosity.ts';
 export type { DemandGroup } from './groups.ts';
 export { expectedGrowth, type GrowthPoint } from './growth.ts';
 export { type Intake, intakeOf, type MealOnRecord, type MealShare, mealShares } from './intake.ts';
 export { type GrowthRecord, instarLadder, type Rung, type SizeSeen } from './ladder.ts';
 export { learnedInterval } from './learned.ts';
-export { logSd } from './log-normal.ts';
 export { startAnimal, startMeals } from './meal-start.ts';
 export { COUNTED, dangerAfter, FOR, type Meals, mealsFor, missedAfter, putOnDay } from './meal-state.ts';
 export { comesDue, itemsOfOne, offered, usualAcceptance } from './meals.ts';

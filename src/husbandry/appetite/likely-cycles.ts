@@ -2,11 +2,12 @@
  * Where one animal may be in its moult cycle, as equally likely cycles: the law the meal calendar draws from
  * (meal-start.ts), laid out instead of drawn.
  */
+
+import { logSdOf } from '../../maths/log-normal.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { everyPair, midShares } from '../../maths/points.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
-import { logSd } from './log-normal.ts';
 import { LAST_SHARE } from './meal-start.ts';
 import { cycleLogMean, cyclePassed, premoultDay } from './on-record.ts';
 import type { Row } from './rows.ts';
@@ -48,7 +49,7 @@ const next = (day: number): number => Math.max(day, SOONEST);
  */
 function cycleLengths(row: Row, snapshot: Snapshot): Float64Array {
   const mean = cycleLogMean(row, 0, snapshot);
-  const sd = logSd(row.steps[0]?.rule.moult?.cv.value ?? 0);
+  const sd = logSdOf(row.steps[0]?.rule.moult?.cv.value ?? 0);
   const passed = cyclePassed(row, snapshot);
   return midShares(snapshot.facts.policy.moultPoints.value).map((u) =>
     Math.exp(mean + sd * normalQuantile(Math.min(LAST_SHARE, passed + u * (1 - passed)))),

@@ -1,7 +1,7 @@
 /** The law of one meal: how many items of the ideal size a row wants, as the meal calendar draws them (meals.ts). */
 import { evenVariance } from '../../maths/even.ts';
+import { logMoments } from '../../maths/log-normal.ts';
 import { normalCdf } from '../../maths/normal.ts';
-import { logSd } from './log-normal.ts';
 import type { Roster } from './roster.ts';
 
 /** Probabilities of 0, 1, 2, ... items while the keeper is as generous as usual. */
@@ -33,20 +33,22 @@ function sumOfHeads({ heads, min, max }: { heads: number; min: number; max: numb
 }
 
 /**
- * Mean items of a meal when the keeper's generosity G varies (log-normal, mean 1): the sum m of a meal becomes
- * floor(m G + u), u even on (0, 1), so its mean stays m, but never below one item where something is due:
- * m + E max(0, 1 - m G), E max(0, 1 - m G) = N(-b) - m N(-b - s), b = ln(m)/s - s/2 (Black and Scholes 1973, the put).
+ * Mean items of a meal when the keeper's generosity G varies (log-normal, mean g): the sum m of a meal becomes
+ * floor(m G + u), u even on (0, 1), so its mean is m g, but never below one item where something is due:
+ * m g + E max(0, 1 - m G), E max(0, 1 - m G) = N(-b) - m g N(-b - s), b = ln(m g)/s - s/2 (Black and Scholes 1973, the put).
  */
-export function mealMean(roster: Roster, i: number, generosityCv: number): number {
-  const sd = logSd(generosityCv);
+export function mealMean(roster: Roster, i: number): number {
+  const { mean } = roster.generosity;
+  const sd = Math.sqrt(logMoments(roster.generosity).variance);
   const leastOne = (roster.rules.itemsMin[roster.rule[i * roster.steps] as number] as number) > 0;
   return mealLaw(roster, i).reduce((sum, chance, items) => {
-    const raised = leastOne && sd > 0 && items > 0 ? raisedToOne(items, sd) : 0;
-    return sum + chance * (items + raised);
+    const raised = leastOne && items > 0 ? raisedToOne(items * mean, sd) : 0;
+    return sum + chance * (items * mean + raised);
   }, 0);
 }
 
 function raisedToOne(items: number, sd: number): number {
+  if (sd === 0) return Math.max(0, 1 - items);
   const b = Math.log(items) / sd - sd / 2;
   return normalCdf(-b) - items * normalCdf(-b - sd);
 }

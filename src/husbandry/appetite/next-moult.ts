@@ -1,4 +1,6 @@
 /** When an animal moults next, and the moults after that, each day with its doubt. */
+
+import { logSdOf } from '../../maths/log-normal.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { everyPair, midShares, thinned } from '../../maths/points.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
@@ -6,7 +8,6 @@ import { type Animal, moults } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { likelyCycles, type MoultBasis } from './likely-cycles.ts';
-import { logSd } from './log-normal.ts';
 import { cycleLogMean } from './on-record.ts';
 import { type Row, rowOf } from './rows.ts';
 
@@ -45,7 +46,7 @@ export function moultsAhead(row: Row, snapshot: Snapshot): readonly DayBand[] {
   for (let step = 1; step < row.steps.length - 1; step++) {
     const moult = row.steps[step]?.rule.moult;
     if (!moult) break;
-    const [mean, sd] = [cycleLogMean(row, step, snapshot), logSd(moult.cv.value)];
+    const [mean, sd] = [cycleLogMean(row, step, snapshot), logSdOf(moult.cv.value)];
     const further = midShares(n).map((share) => Math.exp(mean + sd * normalQuantile(share)));
     days = thinned(
       everyPair(days, further, (day, cycle) => day + cycle),

@@ -1,10 +1,10 @@
 /** What an animal's record says at the start of a forecast: its last meal, its wait, its moult cycle, its appetite. */
 
+import { logSdOf } from '../../maths/log-normal.ts';
 import { normalCdf } from '../../maths/normal.ts';
 import type { Animal } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
-import { logSd } from './log-normal.ts';
 import { cycleStretch } from './moult-pace.ts';
 import type { Row } from './rows.ts';
 
@@ -47,7 +47,9 @@ function againAfter({ animal, steps }: Row, today: number): number {
 export function cycleLogMean({ steps, tempC }: Row, step: number, { facts }: Snapshot): number {
   const moult = steps[step]?.rule.moult;
   if (!moult) return Number.NaN;
-  return Math.log(moult.meanDays.value * cycleStretch(tempC, facts.policy)) - logSd(moult.cv.value) ** 2 / 2;
+  return (
+    Math.log(moult.meanDays.value * cycleStretch(tempC, facts.policy)) - logSdOf(moult.cv.value) ** 2 / 2
+  );
 }
 
 export function cyclePassed(row: Row, snapshot: Snapshot): number {
@@ -55,7 +57,7 @@ export function cyclePassed(row: Row, snapshot: Snapshot): number {
   const moult = row.steps[0]?.rule.moult;
   if (found === undefined || !moult) return 0;
   const age = Math.max(1, snapshot.today - found);
-  return normalCdf((Math.log(age) - cycleLogMean(row, 0, snapshot)) / logSd(moult.cv.value));
+  return normalCdf((Math.log(age) - cycleLogMean(row, 0, snapshot)) / logSdOf(moult.cv.value));
 }
 
 /** Acceptance on record over the kind's, each weighed by its offers; 1 without a record. */

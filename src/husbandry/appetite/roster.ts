@@ -4,6 +4,7 @@ import { keyOfCode } from '../../maths/random.ts';
 import { eaterOf, type StageRule } from '../animals/index.ts';
 import { NEVER } from '../calendar.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { type Generosity, generosityOf } from './generosity.ts';
 import { type DemandGroup, type GroupMember, groupsOf } from './groups.ts';
 import { learnedInterval } from './learned.ts';
 import {
@@ -53,6 +54,8 @@ export interface Roster {
   readonly leavesChance: Float64Array;
   /** Multiplier of acceptance learned from the animal's own record. */
   readonly appetite: Float64Array;
+  /** Of the keeper, as far as the meals on record tell. */
+  readonly generosity: Generosity;
   readonly rules: RuleTable;
   readonly groups: readonly DemandGroup[];
 }
@@ -79,6 +82,7 @@ export function rosterOf(snapshot: Snapshot, steps: number): Roster {
     steps,
     ...filled(snapshot, { rows, steps, rules }),
     group: groupOfMember,
+    generosity: generosityOf(rows, snapshot.facts.policy),
     rules,
     groups,
   };

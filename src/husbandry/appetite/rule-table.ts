@@ -1,6 +1,7 @@
 /** Stage rules laid out in arrays, one row a rule. */
+
+import { logSdOf } from '../../maths/log-normal.ts';
 import type { StageRule } from '../animals/index.ts';
-import { logSd } from './log-normal.ts';
 
 export interface RuleTable {
   readonly rules: readonly StageRule[];
@@ -42,7 +43,7 @@ export function ruleTable(all: readonly StageRule[], phases: number): RuleTable 
     retry: ints(({ retryDays }) => Math.max(1, Math.round(retryDays.value))),
     grace: ints(({ graceDays }) => Math.floor(graceDays.value)),
     safeGap: ints(({ safeGapDays }) => Math.floor(safeGapDays.value)),
-    cycleLogSd: Float64Array.from(rules, ({ moult }) => (moult ? logSd(moult.cv.value) : 0)),
+    cycleLogSd: Float64Array.from(rules, ({ moult }) => (moult ? logSdOf(moult.cv.value) : 0)),
     acceptance,
     acceptanceBest: Float64Array.from(rules, (_, r) => best(r)),
     premoultFrom: Float64Array.from(rules, (_, r) => premoult(r)),

@@ -126,6 +126,8 @@ export interface CoverAnswer extends Shortfall {
   readonly headline: string;
   readonly nothingMissed: Chance;
   readonly mealsDue: number;
+  /** Items the keeper gives over those the rules mean, and the meals on record that say so. */
+  readonly given: Spread & { readonly meals: number };
   /** What goes wrong though prey is there, because nobody feeds: evenings skipped, absences, feeding days too far apart. */
   readonly unfed: { readonly missedMeals: number; readonly dangers: number };
   readonly groups: readonly GroupAnswer[];

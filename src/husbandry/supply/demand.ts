@@ -98,7 +98,7 @@ function exactDemand(forecast: DemandRun, g: number): ExactDemand {
   const weekMeans = Array.from({ length: tally.days / DAYS_PER_WEEK }, (_, week) =>
     means.reduce((sum, byDay) => sum + weekOf(byDay, week), 0),
   );
-  const shared = policy.eveningSkippedChance.value > 0 || policy.generosityCv.value > 0;
+  const shared = policy.eveningSkippedChance.value > 0 || roster.generosity.variance > 0;
   const laws = shared ? [] : rows.map((i) => exactItems(roster, i, { feeding, days: tally.days }));
   return { share, weekMeans, whole: shared ? null : exactSum(laws.filter((law) => law !== null)) };
 }
@@ -114,7 +114,6 @@ const exactRows = ({ roster, feeding, tally, policy }: DemandRun, rows: readonly
         feeding,
         days: tally.days,
         skipped: policy.eveningSkippedChance.value,
-        generosityCv: policy.generosityCv.value,
       }) ?? [],
   );
 

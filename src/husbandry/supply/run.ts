@@ -3,9 +3,10 @@
  * larder lasts; without a larder it forecasts demand alone.
  */
 
+import { logMoments } from '../../maths/log-normal.ts';
 import { normalQuantile } from '../../maths/normal.ts';
 import { dayKey, joinKeys, mix32, purposes, uniform } from '../../maths/random.ts';
-import { comesDue, dangerAfter, logSd, mealsFor, putOnDay, startMeals } from '../appetite/index.ts';
+import { comesDue, dangerAfter, mealsFor, putOnDay, type Roster, startMeals } from '../appetite/index.ts';
 import type { Policy } from '../policy.ts';
 import { playAlone } from './alone.ts';
 import { startLarder } from './draws.ts';
@@ -44,7 +45,7 @@ export function runReplicates(run: Run, tally: Tally, { from, to }: { from: numb
 function runOne(run: Working, replicate: number): void {
   const key = joinKeys(mix32(run.seed), replicate);
   openReplicate(run.tally, replicate);
-  run.meals.generosity = generosityOf(run.policy, key);
+  run.meals.generosity = generosityOf(run.roster, key);
   openEvenings(run, key);
   if (run.larder) playTogether(run, run.larder, { key, replicate });
   else playAlone(run, key);
@@ -52,9 +53,9 @@ function runOne(run: Working, replicate: number): void {
   closeReplicate(run.tally);
 }
 
-function generosityOf({ generosityCv }: Policy, key: number): number {
-  const sd = logSd(generosityCv.value);
-  return sd > 0 ? Math.exp(sd * normalQuantile(uniform(key, FOR.generosity)) - (sd * sd) / 2) : 1;
+function generosityOf({ generosity }: Roster, key: number): number {
+  const { mean, variance } = logMoments(generosity);
+  return Math.exp(mean + Math.sqrt(variance) * normalQuantile(uniform(key, FOR.generosity)));
 }
 
 /** Feeding days on which the evening is not skipped. */

@@ -1,6 +1,10 @@
 /** The Sunday check: the full answer to "will the feeders last?". */
 import { correlation } from '../../maths/correlation.ts';
+import { logMoments } from '../../maths/log-normal.ts';
+import { normalQuantile } from '../../maths/normal.ts';
+import { BAND } from '../../maths/quantile.ts';
 import { joinKeys, mix32 } from '../../maths/random.ts';
+import type { Generosity } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { bestAct } from './acts.ts';
 import type { CoverAnswer, Verdict } from './answer.ts';
@@ -48,6 +52,7 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     headline: headlineOf(spoken),
     nothingMissed: chance,
     mealsDue: judged.tally.due.reduce((a, b) => a + b, 0) / judged.tally.replicates,
+    given: givenOf(judged.roster.generosity),
     ...shortfallOf(judged),
     unfed: unfedOf(judged),
     groups,
@@ -56,6 +61,12 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
     look: binToLookAt(judged, snapshot),
     spectrum: spectrumOf(judged.tally, judged.menu, judged.stock),
   };
+}
+
+function givenOf(generosity: Generosity): CoverAnswer['given'] {
+  const { mean, variance } = logMoments(generosity);
+  const at = (share: number) => Math.exp(mean + Math.sqrt(variance) * normalQuantile(share));
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high), meals: generosity.meals };
 }
 
 /** Nothing needs to be done. */

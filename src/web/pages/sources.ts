@@ -1,9 +1,10 @@
 /** Numbers with their sources, as pages list them: an animal's rule, and the defaults that weigh most on a week. */
 
-import { span } from '../../../views/format.ts';
+import { counted, span } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
 import { hatchToFirstFeed, layingToFirstFeed } from '../../facts/sacs.ts';
 import { ruleOf, type StageRule } from '../../husbandry/animals/index.ts';
+import type { Policy } from '../../husbandry/policy.ts';
 import type { PreySpecies } from '../../husbandry/prey/index.ts';
 import type { PlannedChange, Snapshot } from '../../husbandry/snapshot.ts';
 import type { CoverAnswer, GroupAnswer } from '../../husbandry/supply/index.ts';
@@ -92,8 +93,21 @@ export function weightiest(answer: CoverAnswer, snapshot: Snapshot): readonly So
     ...groups.flatMap((group) => groupLines(group, snapshot)),
     ...prey.flatMap((code) => preyLines(species.get(code))),
     line('Evenings skipped', skipped, percent(skipped.value)),
+    givenLine(answer.given, policy),
     line('Bins grow slower or faster', speed, `by about ${percent(speed.value)}`),
   ];
+}
+
+/** What meals on record say of how much is given, else the usual doubt. */
+function givenLine({ low, mid, high, meals }: CoverAnswer['given'], { generosityCv }: Policy): SourceLine {
+  const what = 'You give, against what is meant';
+  if (meals === 0) return line(what, generosityCv, `as much, give or take ${percent(generosityCv.value)}`);
+  return {
+    what,
+    value: `${percent(mid)} (${percent(low)} to ${percent(high)})`,
+    status: 'yours',
+    source: `${counted(meals, 'meal')} written down since each animal’s last moult`,
+  };
 }
 
 function groupLines(

@@ -4,7 +4,7 @@ import type { Party, Room } from './rooms.ts';
 
 /** No day. */
 export const NEVER = -32768;
-/** Intervals remembered of each animal. */
+/** Intervals, and helpings, remembered of each animal. */
 export const REMEMBERED = 8;
 
 export interface Animals {
@@ -39,6 +39,12 @@ export interface Animals {
   readonly earliestOn: Int32Array;
   readonly intervals: Int16Array;
   readonly known: Int32Array;
+  /** Helpings given since the last moult was found: day, form, heads and length of each; and how many. */
+  readonly gaveOn: Int32Array;
+  readonly gaveForm: Uint8Array;
+  readonly gaveHeads: Uint8Array;
+  readonly gaveMm: Float32Array;
+  readonly gave: Int32Array;
 }
 
 /** Purposes of an animal's draws; meals and moults are counted on from theirs. */
@@ -108,6 +114,11 @@ export function emptyPlaces(room: Room): Animals {
     earliestOn: days(),
     intervals: new Int16Array(count * REMEMBERED),
     known: ints(),
+    gaveOn: new Int32Array(count * REMEMBERED),
+    gaveForm: new Uint8Array(count * REMEMBERED),
+    gaveHeads: new Uint8Array(count * REMEMBERED),
+    gaveMm: new Float32Array(count * REMEMBERED),
+    gave: ints(),
   };
 }
 

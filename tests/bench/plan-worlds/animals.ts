@@ -34,7 +34,8 @@ function settle(room: Room, truth: Truth, { animals, i, day }: Place): void {
   animals.goesOn[i] = 1_000_000;
   for (const field of [animals.takenOn, animals.offeredOn, animals.foundOn, animals.earliestOn])
     field[i] = NEVER;
-  for (const field of [animals.refusals, animals.offers, animals.takes, animals.known]) field[i] = 0;
+  for (const field of [animals.refusals, animals.offers, animals.takes, animals.known, animals.gave])
+    field[i] = 0;
   grow(room, animals, i);
   measure(animals, i);
   const cycle = cycleOf(room, truth, { animals, i });
@@ -95,6 +96,7 @@ function moultOn(room: Room, truth: Truth, { animals, i, day }: Place): void {
   animals.moultedOn[i] = animals.moultsOn[i] as number;
   animals.moults[i] = (animals.moults[i] as number) + 1;
   animals.foundOn[i] = day;
+  animals.gave[i] = 0;
   animals.earliestOn[i] = day - 1 - Math.floor(3 * uniform(key, n + 3));
   animals.refusals[i] = 0;
   grow(room, animals, i);

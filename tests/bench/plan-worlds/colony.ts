@@ -28,23 +28,16 @@ export function startColonies(larder: Larder, truth: Truth, { colonies }: Room):
       book: colony.adults + young,
       looksMm: grownMm / 2,
     });
-    const lot = { day: 0, key: keyOf(key, FOR.start) };
-    putIn(larder, truth, {
-      tub,
-      lot: { ...lot, heads: colony.adults, fromMm: grownMm + 1, toMm: grownMm + 1 },
+    const lots = [
+      { heads: colony.adults, fromMm: grownMm, toMm: grownMm },
+      { heads: young, fromMm: lengths[0][1], toMm: grownMm / 2 },
+    ];
+    lots.forEach((lot, n) => {
+      putIn(larder, truth, { tub, lot: { ...lot, day: 0, key: keyOf(key, FOR.start) + n } });
+      larder.heads.born += lot.heads;
+      (larder.tubs[tub] as Tub).events.push({ day: -1, what: 'moved in', ...lot });
     });
-    putIn(larder, truth, {
-      tub,
-      lot: { ...lot, key: lot.key + 1, heads: young, fromMm: lengths[0][1], toMm: grownMm / 2 },
-    });
-    larder.heads.born += colony.adults + young;
-    noteHeads(larder, { tub, day: 0 });
   });
-}
-
-function noteHeads(larder: Larder, { tub, day }: { tub: number; day: number }): void {
-  const it = larder.tubs[tub] as Tub;
-  it.events.push({ day, what: 'counted', heads: it.alive });
 }
 
 /** A week's births: the grown bear, the less the fuller the colony is. */

@@ -16,6 +16,16 @@ export interface AnimalNote {
   readonly offers: number;
   readonly taken: number;
   readonly refusalsInRow: number;
+  /** Helpings given since the last moult was found, the last few. */
+  readonly given: readonly Helping[];
+}
+
+/** Prey of one species and about one length, given at one meal. */
+export interface Helping {
+  readonly day: number;
+  readonly species: string;
+  readonly heads: number;
+  readonly mm: number;
 }
 
 export type TubEvent = { readonly day: number } & (

@@ -148,9 +148,13 @@ describe.each(rooms)('a room %s', (_, snapshot) => {
   });
 });
 
-describe('with evenings skipped and a keeper of changing generosity', () => {
+describe.each([
+  ['of changing generosity', { meals: 0, items: 0 }],
+  ['who on record gives half of what is meant', { meals: 100, items: 100 }],
+  ['who on record gives half as much again', { meals: 100, items: 300 }],
+])('with evenings skipped and a keeper %s', (_, givenOnRecord) => {
   const policy = policyWith({ eveningSkippedChance: 0.2, generosityCv: 0.3 });
-  const animals = [1, 4, 7].map((ago) => grown(`A${ago}`, { lastTaken: TODAY - ago }));
+  const animals = [1, 4, 7].map((ago) => grown(`A${ago}`, { lastTaken: TODAY - ago, givenOnRecord }));
   const [group] = forecastDemand(roomOf({ policy, animals, calendar: TUESDAYS_AND_SATURDAYS }), {
     weeks: 3,
     replicates: REPLICATES,

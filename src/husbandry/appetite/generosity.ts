@@ -1,0 +1,62 @@
+/** The keeper's generosity: items given over those the rules mean, as far as the meals on record tell. */
+import { logSdOf, type Moments, measured } from '../../maths/log-normal.ts';
+import { type Animal, eaterOf, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
+import type { DayNumber } from '../calendar.ts';
+import type { Policy } from '../policy.ts';
+import { itemsWorth, windowFor } from '../prey/index.ts';
+import type { Facts } from '../snapshot.ts';
+import type { Mm } from '../units.ts';
+import type { Row } from './rows.ts';
+
+/** Prey of one species and about one length, given whole at the meal of a day. */
+export interface PreyGiven {
+  readonly day: DayNumber;
+  readonly species: string;
+  readonly heads: number;
+  readonly mm: Mm;
+}
+
+/** A log-normal factor, and the meals on record it was learned from. */
+export interface Generosity extends Moments {
+  readonly meals: number;
+}
+
+const meanItems = ({ mealItems }: StageRule): number => (mealItems.value[0] + mealItems.value[1]) / 2;
+
+/** Meals given to an animal of this size, and the items of the ideal size they came to, as demand counts them. */
+export function servedOnRecord(
+  kind: Kind,
+  animal: Pick<Animal, 'gaugeMm' | 'matured' | 'stageOverride'>,
+  { given, facts: { species: known, policy } }: { given: readonly PreyGiven[]; facts: Facts },
+): Animal['givenOnRecord'] {
+  const rule = ruleOf(kind, animal);
+  const eater = eaterOf(kind, animal);
+  const days = new Set<DayNumber>();
+  let items = 0;
+  for (const { day, species: code, heads, mm } of given) {
+    const species = known.get(code);
+    const window = species ? windowFor(rule, eater, species) : null;
+    if (!window) continue;
+    const worth = itemsWorth(mm, window.idealMm, policy.smallerItemsMost.value);
+    items += heads * Math.min(worth, Math.max(1, meanItems(rule)));
+    days.add(day);
+  }
+  return { meals: days.size, items };
+}
+
+/**
+ * Log-normal: of mean 1 and the Book's spread until meals are on record. All their items over all that were meant are a
+ * reading of it, whose error shrinks with the root of the number of meals.
+ */
+export function generosityOf(rows: readonly Row[], { generosityCv, mealItemsCv }: Policy): Generosity {
+  const before = { mean: 1, variance: generosityCv.value ** 2 };
+  let [meals, given, meant] = [0, 0, 0];
+  for (const { animal, steps } of rows) {
+    meals += animal.givenOnRecord.meals;
+    given += animal.givenOnRecord.items;
+    meant += animal.givenOnRecord.meals * animal.count * meanItems(steps[0]?.rule as StageRule);
+  }
+  if (given <= 0 || meant <= 0) return { ...before, meals: 0 };
+  const { now } = measured(before, given / meant, logSdOf(mealItemsCv.value) / Math.sqrt(meals));
+  return { ...now, meals };
+}
