@@ -8,6 +8,7 @@ export { addSupplier } from './add-supplier.ts';
 export { arrangeShelf } from './arrange-shelf.ts';
 export { arrangeShelves } from './arrange-shelves.ts';
 export { askBin } from './ask-bin.ts';
+export { askBinsGo } from './ask-bins.ts';
 export { askBox } from './ask-box.ts';
 export { askBulk, keptBulk } from './ask-bulk.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';

@@ -49,12 +49,24 @@ const questions = (day: DayNumber, learnDays: number) => ({
   ...bookChanges,
 });
 
-/** The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. */
-export async function loadSnapshot(
-  { store, facts: book, clock }: Context,
-  day?: DayNumber,
-): Promise<Snapshot> {
-  const today = day ?? clock().today;
+/**
+ * The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. As long
+ * as nothing changes it is the very same, with all that was worked out of it.
+ */
+export async function loadSnapshot(context: Context, day?: DayNumber): Promise<Snapshot> {
+  const { store, facts: book } = context;
+  const today = day ?? context.clock().today;
+  const last = lastRead.get(store);
+  const isLast = last?.book === book && last.snapshot.today === today;
+  if (isLast && last.snapshot.revision === (await store.ask(revision))) return last.snapshot;
+  const snapshot = await readSnapshot(context, today);
+  lastRead.set(store, { book, snapshot });
+  return snapshot;
+}
+
+const lastRead = new WeakMap<Context['store'], { readonly book: Facts; readonly snapshot: Snapshot }>();
+
+async function readSnapshot({ store, facts: book }: Context, today: DayNumber): Promise<Snapshot> {
   const found = await store.askAll(questions(today, book.policy.learnDays.value));
   const facts = factsWith(book, found);
   const senders = sendersOf(found, facts.policy);

@@ -24,8 +24,10 @@ import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
   afterBox,
   afterCrash,
+  type BinGoes,
   type BoxAnswer,
   type BoxLine,
+  binsGo,
   type CoverAnswer,
   type CoverOptions,
   type CrashAnswer,
@@ -41,6 +43,7 @@ export interface Options {
   readonly 'colony start': ColonyQuestion;
   readonly 'largest harvests': HarvestQuestion;
   readonly bin: OneBin;
+  readonly 'bins go': null;
   readonly crash: OneBin;
   readonly box: OneBox;
   readonly plan: PlanQuestion;
@@ -71,6 +74,7 @@ export interface Answers {
   readonly 'colony start': ColonyAnswer;
   readonly 'largest harvests': HarvestAnswer;
   readonly bin: Found<BinOutlook>;
+  readonly 'bins go': Found<readonly BinGoes[]>;
   readonly crash: Found<CrashAnswer>;
   readonly box: BoxAnswer;
   readonly plan: PlanAnswer;
@@ -143,6 +147,10 @@ const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   'colony start': { name: (question) => [question], answer: colonyStart },
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
   bin: { name: binName, answer: answerOf(binOutlook) },
+  'bins go': {
+    name: () => [],
+    answer: (snapshot) => ({ revision: snapshot.revision, found: binsGo(snapshot) }),
+  },
   crash: { name: binName, answer: answerOf(afterCrash) },
   box: {
     name: ({ purchase }) => [purchase],

@@ -4,6 +4,7 @@ import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { demandRows } from './demand.bench.ts';
 import { larderRows } from './larder.bench.ts';
+import { loopRows } from './loop.bench.ts';
 import { planSolveRows } from './plan-solve.bench.ts';
 import { sundayRows } from './sunday.bench.ts';
 import { tableOf } from './table.ts';
@@ -15,6 +16,7 @@ const table = tableOf([
   ...(await larderRows()),
   ...(await sundayRows()),
   ...(await planSolveRows()),
+  ...(await loopRows()),
 ]);
 const [day] = new Date().toISOString().split('T');
 const machine = `${day} · ${cpus().length} cores (${cpus()[0]?.model.trim()}) · Node ${process.version}`;

@@ -14,6 +14,7 @@ const NO_ACTS = [
   'answerHere',
   'answerTo',
   'askBin',
+  'askBinsGo',
   'askBox',
   'askBulk',
   'askColony',

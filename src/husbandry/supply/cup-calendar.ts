@@ -1,6 +1,7 @@
 /** When the next cups are started, so that flies keep coming: week by week what is eaten less what the cups here give. */
 import { grouped } from '../grouped.ts';
 import { type Bin, cupGives } from '../larder/index.ts';
+import { madeOnce } from '../made-once.ts';
 import type { PreySpecies } from '../prey/index.ts';
 import { climateAt } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -19,33 +20,38 @@ export interface CupCalendar {
 type Coming = Pick<CoverAnswer, 'bins' | 'groups' | 'horizonDays'>;
 
 /** For each fly kept in cups here. */
-export function cupCalendars(snapshot: Snapshot, coming: Coming): CupCalendar[] {
-  const all = snapshot.bins.filter(({ role }) => role === 'cup');
-  const kept = grouped(all, ({ species }) => species);
-  return [...kept].flatMap(([code, cups]) => {
-    const species = snapshot.facts.species.get(code);
-    return species ? calendarOf(snapshot, { species, cups, coming }) : [];
+export const cupCalendars = (snapshot: Snapshot, coming: Coming): CupCalendar[] =>
+  cupsHere(snapshot).map(({ species, gives, standing }) => {
+    const { today } = snapshot;
+    const weekly = weeklyOf(species.code, coming);
+    const flies = standing.map((given) => Math.max(0, weekly - given));
+    return { species: species.code, weekly, starts: cupStarts({ today, from: today, flies }, gives) };
   });
-}
 
-interface Kept {
+interface CupsHere {
   readonly species: PreySpecies;
-  readonly cups: readonly Bin[];
-  readonly coming: Coming;
+  readonly gives: NonNullable<ReturnType<typeof cupGives>>;
+  /** Flies the cups that stand here give in each of the coming weeks. */
+  readonly standing: readonly number[];
 }
 
-function calendarOf(snapshot: Snapshot, { species, cups, coming }: Kept): CupCalendar[] {
+const cupsHere = madeOnce((snapshot: Snapshot): readonly CupsHere[] => {
+  const all = snapshot.bins.filter(({ role }) => role === 'cup');
+  return [...grouped(all, ({ species }) => species)].flatMap(([code, cups]) => {
+    const species = snapshot.facts.species.get(code);
+    return species ? ofSpecies(snapshot, species, cups) : [];
+  });
+});
+
+function ofSpecies(snapshot: Snapshot, species: PreySpecies, cups: readonly Bin[]): CupsHere[] {
   const { today, facts, rooms } = snapshot;
   const climate = climateAt(rooms, { room: (cups[0] as Bin).room, ownC: null });
   const gives = cupGives(species, { climate, policy: facts.policy });
   if (gives === null) return [];
-  const weekly = weeklyOf(species.code, coming);
-  const weeks = Array.from(
-    { length: facts.policy.cupWeeks.value },
-    (_, week) => today + week * DAYS_PER_WEEK,
+  const standing = Array.from({ length: facts.policy.cupWeeks.value }, (_, week) =>
+    fliesStanding(snapshot, { cups, species, day: today + week * DAYS_PER_WEEK }),
   );
-  const flies = weeks.map((day) => Math.max(0, weekly - fliesStanding(snapshot, { cups, species, day })));
-  return [{ species: species.code, weekly, starts: cupStarts({ today, from: today, flies }, gives) }];
+  return [{ species, gives, standing }];
 }
 
 /** What the cups give to animals, and what those miss who take nothing else. */

@@ -1,5 +1,6 @@
 /** What stands on the larder's shelves tonight, as best known: each bin's prey by length. */
 import type { Bin } from '../larder/index.ts';
+import { madeOnce } from '../made-once.ts';
 import type { PreySpecies } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { stockOf } from './stock.ts';
@@ -13,7 +14,7 @@ export interface Shelf {
 
 /** The bins open for feeding, at the growth speed and count that are likeliest. */
 export function shelvesOf(snapshot: Snapshot): Shelf[] {
-  const stock = stockOf(likeliest(snapshot), 1);
+  const stock = tonightsStock(snapshot);
   return stock.cohorts.map((cohort) => {
     const [path] = cohort.nodes;
     const lengths = Array.from(path?.lengthMm.subarray(0, cohort.slices) ?? []);
@@ -24,6 +25,8 @@ export function shelvesOf(snapshot: Snapshot): Shelf[] {
     };
   });
 }
+
+const tonightsStock = madeOnce((snapshot: Snapshot) => stockOf(likeliest(snapshot), 1));
 
 /** At one growth speed, the likeliest, and with what is here alone. */
 function likeliest(snapshot: Snapshot): Snapshot {

@@ -5,10 +5,10 @@ import { LarderPage, type LarderProps } from '../../../views/pages/larder.tsx';
 import type { Kept } from '../../../views/partials/bin-words.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { askCover } from '../../actions/index.ts';
+import { askBinsGo, askCover } from '../../actions/index.ts';
 import { type Bin, isApart } from '../../husbandry/larder/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { binsGo, cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
+import { cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { sizeOptions } from './choices.ts';
 import type { House } from './house.ts';
@@ -26,11 +26,13 @@ export async function showLarder(
   const here = await visit(house, c, { refused });
   const { snapshot } = here;
   const { bins, deliveries, facts } = snapshot;
+  const { context, answering } = house;
+  const [week, goes] = await Promise.all([weekOf(house, here), askBinsGo(context, { snapshot, answering })]);
   const props = {
     ...here,
-    ...(await weekOf(house, here)),
+    ...week,
     bins,
-    goes: new Map(binsGo(snapshot).map((each) => [each.bin, each])),
+    goes: new Map(goes.map((each) => [each.bin, each])),
     kept: new Map(bins.map((bin) => [bin.code, keptOf(snapshot, bin)])),
     lines: linesOf(snapshot),
     deliveries: deliveries.toSorted((a, b) => a.day - b.day),
