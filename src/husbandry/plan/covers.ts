@@ -1,38 +1,39 @@
-/** What each group wants, eats and misses over the periods, as the programme expects it. */
+/** What each group wants, eats and misses over the periods, in the mean of the plan's fates. */
 import type { GroupCover } from './answer.ts';
 import type { LaidOut } from './lay-out.ts';
-import type { PlanProblem } from './problem.ts';
-import type { Proposal } from './proposal.ts';
+import { eatenBy } from './lived-in-fates.ts';
+import type { Tried } from './tried.ts';
 
-/** By group; groups planned as one share what their class eats in proportion to what they want. */
-export function coversOf(laid: LaidOut, problem: PlanProblem, { flows }: Proposal): GroupCover[] {
-  return laid.eating.flatMap(({ members, fares, wanted }, e) => {
-    const pool = problem.pools.find(({ key }) => key === laid.eating[e]?.group.key);
-    const periods = Array.from(wanted, (_, t) => t);
-    const eaten = periods.map((t) =>
-      fares.reduce((sum, { items }, k) => sum + items * (flows.use[e]?.[t]?.[k] ?? 0), 0),
-    );
-    const ready = periods.map((t) =>
-      fares.reduce((sum, { items, place, node }) => sum + items * (flows.left[place]?.[t]?.[node] ?? 0), 0),
-    );
-    return members.map(({ eating: { group, wanted: own } }): GroupCover => {
-      const part = (values: ArrayLike<number>) =>
-        periods.map((t) =>
-          (wanted[t] as number) > 0
-            ? ((values[t] as number) * (own[t] as number)) / (wanted[t] as number)
-            : 0,
-        );
-      const missed = fares.length > 0 ? part(flows.missed[e] as Float64Array) : Array.from(own);
+/** By group; groups told as one share alike what their class wants and gets. */
+export function coversOf(
+  { fine, eating, periods }: LaidOut,
+  { problem, lived }: Pick<Tried, 'problem' | 'lived'>,
+): GroupCover[] {
+  const groups = fine.eaters.length;
+  const safetyOf = (group: string): number[] => {
+    const own = eating.find(({ members }) => members.some((each) => each.eating.group.key === group));
+    const pool = problem.pools.find(({ key }) => key === own?.group.key);
+    return Array.from(pool?.least ?? new Float64Array(periods.length));
+  };
+  return fine.eating.flatMap(({ members, fares }, e) => {
+    const each = (byMoment: Float64Array) => periods.map((_, t) => byMoment[t * groups + e] as number);
+    const eaten = periods.map((_, t) => eatenBy(fine, lived, { e, t, from: () => true }).items);
+    const wanted = each(lived.wanted);
+    const missed = fares.length > 0 ? each(lived.missed) : wanted;
+    const late = each(lived.late);
+    const ready = each(lived.ready);
+    return members.map(({ eating: { group }, share }): GroupCover => {
+      const part = (items: readonly number[]) => items.map((n) => n * share);
       return {
         group: group.key,
         name: group.name,
         urgency: group.rule.urgency,
-        wanted: Array.from(own),
+        wanted: part(wanted),
         eaten: part(eaten),
-        late: part(flows.late[e] as Float64Array),
-        missed,
+        late: part(late),
+        missed: part(missed),
         ready,
-        safety: Array.from(pool?.least ?? new Float64Array(periods.length)),
+        safety: safetyOf(group.key),
       };
     });
   });

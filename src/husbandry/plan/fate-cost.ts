@@ -1,25 +1,21 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
 import { feed } from './fate-feeding.ts';
-import type { Room } from './fate-room.ts';
+import type { Noted, Room } from './fate-room.ts';
 import { leftWorth } from './left-worth.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { Decisions } from './proposal.ts';
 
 /** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
 export function settleInFates(room: Room, decided: Decisions): Cents {
-  const { fates, living, settled, order, missed } = room;
+  const { fates, living, settled, order } = room;
   const lots = lotsOf(room, decided);
   const money = decisionsCost(living.problem, decided);
   let sum = 0;
-  missed.fill(0);
   for (let fate = 0; fate < fates.count; fate++) {
     settled[fate] = money + liveFate(room, fate, { lots, from: 0, notes: true });
     sum += settled[fate] as number;
   }
-  missed.forEach((items, e) => {
-    missed[e] = items / fates.count;
-  });
   order.sort((a, b) => (settled[b] as number) - (settled[a] as number) || a - b);
   order.set(fromBothEnds(order));
   return sum / fates.count;
@@ -67,7 +63,7 @@ function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): num
 }
 
 function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { readonly lots: number }): Cents {
-  const { living, rest, late, there, before, restAt, lateAt, centsAt } = room;
+  const { living, rest, late, there, before, restAt, lateAt, centsAt, noted } = room;
   const { periods } = living.problem;
   const first = fate * periods + from;
   let cents = 0;
@@ -89,15 +85,21 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     gather(room, moment, lots);
     before.set(there);
     for (const e of living.order)
-      cents += room.eaten ? fedNoted(room, e, { fate, t }) : feed(room, e, { fate, t });
+      cents += noted ? fedNoted(room, noted, { fate, t, e }) : feed(room, e, { fate, t });
+    if (noted) noteReady(room, noted, t);
     take(room, moment, lots);
     cents += keepCents(room);
   }
   return cents - leftWorth(living, there);
 }
 
-function fedNoted(room: Room, e: number, moment: { readonly fate: number; readonly t: number }): Cents {
-  const eaten = room.eaten as Float64Array;
+interface Meal {
+  readonly fate: number;
+  readonly t: number;
+  readonly e: number;
+}
+
+function fedNoted(room: Room, { eaten }: Noted, { e, ...moment }: Meal): Cents {
   const { there, fates } = room;
   const was = there.slice();
   const cents = feed(room, e, moment);
@@ -105,6 +107,15 @@ function fedNoted(room: Room, e: number, moment: { readonly fate: number; readon
   for (let n = 0; n < there.length; n++)
     eaten[at + n] = (eaten[at + n] as number) + (was[n] as number) - (there[n] as number);
   return cents;
+}
+
+/** What is left of its fare to each group, shared with all others who take of it. */
+function noteReady({ living, there, fates }: Room, { ready }: Noted, t: number): void {
+  living.eaters.forEach(({ node, items }, e) => {
+    const at = t * fates.eaters + e;
+    for (let k = 0; k < node.length; k++)
+      ready[at] = (ready[at] as number) + (items[k] as number) * (there[node[k] as number] as number);
+  });
 }
 
 /** Heads of every node before anybody eats. */

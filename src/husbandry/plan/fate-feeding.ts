@@ -11,7 +11,7 @@ interface Feeding {
 
 /** Feeds one eater; what waits and what is missed is priced. */
 export function feed(room: Room, e: number, { fate, t }: Feeding): Cents {
-  const { fates, living, late, missed, waits } = room;
+  const { fates, living, late, waits, noted } = room;
   const { lateCents, missedCents } = living.problem.eaters[e] as PlanEater;
   const at = (fate * fates.periods + t) * fates.eaters + e;
   const asks = fates.wanted[at] as number;
@@ -21,7 +21,11 @@ export function feed(room: Room, e: number, { fate, t }: Feeding): Cents {
   const wants = room.wants[0] as number;
   const waiting = Math.min(wants, waits[at] as number);
   late[e] = waiting;
-  missed[e] = (missed[e] as number) + wants - waiting;
+  if (noted) {
+    const to = t * fates.eaters + e;
+    noted.late[to] = (noted.late[to] as number) + waiting;
+    noted.missed[to] = (noted.missed[to] as number) + wants - waiting;
+  }
   return given + waiting * lateCents + (wants - waiting) * missedCents;
 }
 

@@ -3,6 +3,16 @@ import type { Fates } from './fates.ts';
 import type { Living } from './living.ts';
 import type { PlanEater } from './problem.ts';
 
+/** Sums over all fates. */
+export interface Noted {
+  /** Heads eaten, at [(period * eaters + eater) * nodes + node]. */
+  readonly eaten: Float64Array;
+  /** Items late and missed, and items that stand ready after the meals, at [period * eaters + eater]. */
+  readonly late: Float64Array;
+  readonly missed: Float64Array;
+  readonly ready: Float64Array;
+}
+
 /** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
 export interface Room {
   readonly fates: Fates;
@@ -19,10 +29,8 @@ export interface Room {
   readonly there: Float64Array;
   readonly before: Float64Array;
   readonly late: Float64Array;
-  /** Items missed by eater in the mean of the fates, of the plan just settled on; any other that is tried adds to it. */
-  readonly missed: Float64Array;
-  /** Heads eaten over all fates, at [(period * eaters + eater) * nodes + node]; null: not noted. */
-  readonly eaten: Float64Array | null;
+  /** What is noted of every meal; null where only the cost is asked for. */
+  readonly noted: Noted | null;
   /** Items the eater just fed goes without. */
   readonly wants: Float64Array;
   /** Items that may wait without being missed, at [(fate * periods + period) * eaters + eater]. */
@@ -50,8 +58,7 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     there: floats(nodes),
     before: floats(nodes),
     late: floats(problem.eaters.length),
-    missed: floats(problem.eaters.length),
-    eaten: null,
+    noted: null,
     wants: floats(1),
     waits: waitsIn(fates, problem.eaters),
     active: new Int32Array(fates.lots.length),

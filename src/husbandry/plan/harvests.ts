@@ -3,7 +3,7 @@ import { civilDate } from '../calendar.ts';
 import type { SizeClass } from '../prey/index.ts';
 import type { PlanLine } from './answer.ts';
 import type { LaidOut } from './lay-out.ts';
-import type { LivedInFates } from './lived-in-fates.ts';
+import { eatenBy, type LivedInFates, type Taken } from './lived-in-fates.ts';
 import type { Node, Nodes } from './nodes.ts';
 
 /** One place in one period, as `laid.places` and `laid.periods` count them. */
@@ -47,27 +47,14 @@ export function harvestLines(laid: LaidOut, lived: LivedInFates): PlanLine[] {
 /** Heads of a size taken out of a place in a period by each of the fine groups, and the items they stand for. */
 export function takenOf(
   { fine }: LaidOut,
-  { eaten }: LivedInFates,
+  lived: LivedInFates,
   { p, t, size }: TakenAt & { readonly size: Pick<SizeClass, 'fromMm' | 'toMm'> },
-): { heads: number; items: number }[] {
+): Taken[] {
   const place = fine.placeOf[p] as number;
-  const before = (at: number) => fine.nodes.slice(0, at).reduce((sum, { all }) => sum + all.length, 0);
-  const [first, nodes] = [before(place), before(fine.nodes.length)];
   const { all } = fine.nodes[place] as Nodes;
-  return fine.eaters.map(({ fare }, e) => {
-    const row = (t * fine.eaters.length + e) * nodes + first;
-    const worth = new Map(
-      fare.filter((each) => each.place === place).map(({ node, items }) => [node, items]),
-    );
-    let [heads, items] = [0, 0];
-    all.forEach((node, n) => {
-      if (!isWithin(node, size)) return;
-      const taken = eaten[row + n] as number;
-      heads += taken;
-      items += taken * (worth.get(n) ?? 0);
-    });
-    return { heads, items };
-  });
+  return fine.eaters.map((_, e) =>
+    eatenBy(fine, lived, { e, t, from: (at, n) => at === place && isWithin(all[n] as Node, size) }),
+  );
 }
 
 /** A node is of the size its middle is of. */

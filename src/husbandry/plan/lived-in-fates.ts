@@ -1,16 +1,15 @@
-/** What becomes of a plan in the mean of its fates: who goes without, and who eats what. */
+/** What becomes of a plan in the mean of its fates: who eats what, who waits, who goes without. */
 import { settleInFates } from './fate-cost.ts';
-import { roomFor } from './fate-room.ts';
+import { type Noted, roomFor } from './fate-room.ts';
 import type { Fates } from './fates.ts';
 import { livingOf } from './living.ts';
-import type { PlanProblem } from './problem.ts';
+import type { PlanEater, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
+import type { Fine } from './told.ts';
 
-export interface LivedInFates {
-  /** Items missed over all periods by each of the fine groups. */
-  readonly missed: Float64Array;
-  /** Heads eaten by period, fine group and fine node, at [(period * groups + group) * nodes + node]. */
-  readonly eaten: Float64Array;
+/** Means over the fates of what is noted in them; and items wanted, at [period * groups + group], of the fine groups. */
+export interface LivedInFates extends Noted {
+  readonly wanted: Float64Array;
 }
 
 /** Lives decisions through in all fates; `fine`: their problem with those who eat told finely. */
@@ -20,8 +19,59 @@ export function livedInFates(
   decided: Decisions,
 ): LivedInFates {
   const living = livingOf(fine);
-  const eaten = new Float64Array(fates.periods * fates.eaters * living.nodes);
-  const room = { ...roomFor(fates, living, fates.count), eaten };
-  settleInFates(room, decided);
-  return { missed: room.missed, eaten: eaten.map((heads) => heads / fates.count) };
+  const moments = fates.periods * fates.eaters;
+  const noted: Noted = {
+    eaten: new Float64Array(moments * living.nodes),
+    late: new Float64Array(moments),
+    missed: new Float64Array(moments),
+    ready: new Float64Array(moments),
+  };
+  settleInFates({ ...roomFor(fates, living, fates.count), noted }, decided);
+  const wanted = new Float64Array(moments);
+  fates.wanted.forEach((items, at) => {
+    wanted[at % moments] = (wanted[at % moments] as number) + items;
+  });
+  const mean = (sums: Float64Array) => sums.map((sum) => sum / fates.count);
+  return {
+    eaten: mean(noted.eaten),
+    late: mean(noted.late),
+    missed: mean(noted.missed),
+    ready: mean(noted.ready),
+    wanted: mean(wanted),
+  };
+}
+
+/** Items of one fine group over all periods. */
+export function overPeriods(byMoment: Float64Array, { e, groups }: { e: number; groups: number }): number {
+  let sum = 0;
+  for (let at = e; at < byMoment.length; at += groups) sum += byMoment[at] as number;
+  return sum;
+}
+
+/** Heads eaten, and the items they stand for. */
+export interface Taken {
+  readonly heads: number;
+  readonly items: number;
+}
+
+interface Eater {
+  readonly e: number;
+  readonly t: number;
+  /** Which nodes of which fine places count. */
+  readonly from: (place: number, node: number) => boolean;
+}
+
+/** What one fine group eats in a period out of some nodes. */
+export function eatenBy({ nodes, eaters }: Fine, { eaten }: LivedInFates, { e, t, from }: Eater): Taken {
+  const first = nodes.map((_, p) => nodes.slice(0, p).reduce((sum, { all }) => sum + all.length, 0));
+  const all = nodes.reduce((sum, each) => sum + each.all.length, 0);
+  const row = (t * eaters.length + e) * all;
+  let [heads, items] = [0, 0];
+  for (const { place, node, items: worth } of (eaters[e] as PlanEater).fare) {
+    if (!from(place, node)) continue;
+    const taken = eaten[row + (first[place] as number) + node] as number;
+    heads += taken;
+    items += taken * worth;
+  }
+  return { heads, items };
 }

@@ -59,7 +59,7 @@ export async function makePlan(
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(bench, best, lines),
-    cover: coversOf(bench.laid, best.problem, best.proposal),
+    cover: coversOf(bench.laid, best),
     obstacles: [...obstacles, ...obstaclesOf(bench, best, question)],
   };
 }

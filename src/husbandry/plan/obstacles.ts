@@ -5,6 +5,7 @@ import type { EatingClass } from './classes.ts';
 import { isFull } from './fullness.ts';
 import type { Bench } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
+import { overPeriods } from './lived-in-fates.ts';
 import { isSpent } from './meetable.ts';
 import { periodFrom } from './periods.ts';
 import type { PlanQuestion } from './question.ts';
@@ -56,7 +57,9 @@ function missing(
   { wishes }: PlanQuestion,
 ): Obstacle[] {
   const { fine, snapshot } = laid;
-  const missedBy = (each: EatingClass): number => missed[fine.eating.indexOf(each)] as number;
+  const groups = fine.eating.length;
+  const missedBy = (each: EatingClass): number =>
+    overPeriods(missed, { e: fine.eating.indexOf(each), groups });
   const short = fine.eating
     .filter((each) => {
       const most = 1 - snapshot.facts.policy.planTargets.value[each.group.rule.urgency];

@@ -20,8 +20,7 @@ export function weeded(bench: Bench, plan: Tried): Tried {
     if (!isAllowed(best.problem, rest)) continue;
     const proposal = proposed(living, rest);
     const said = judged(bench, { ...best, proposal });
-    if (said.verdict.score < best.verdict.score && (said.met || !best.met))
-      best = { ...best, proposal, ...said };
+    if (said.score < best.score && (said.met || !best.met)) best = { ...best, proposal, ...said };
   }
   return best;
 }
