@@ -51,11 +51,12 @@ const questions = (day: DayNumber, learnDays: number) => ({
 
 /**
  * The snapshot of a day; by default of today. The seed is the day, so that answers of one day share their dice. As long
- * as nothing changes it is the very same, with all that was worked out of it.
+ * as nothing changes today's is the very same, with all that was worked out of it.
  */
 export async function loadSnapshot(context: Context, day?: DayNumber): Promise<Snapshot> {
   const { store, facts: book } = context;
   const today = day ?? context.clock().today;
+  if (today !== context.clock().today) return readSnapshot(context, today);
   const last = lastRead.get(store);
   const isLast = last?.book === book && last.snapshot.today === today;
   if (isLast && last.snapshot.revision === (await store.ask(revision))) return last.snapshot;
@@ -129,7 +130,7 @@ function animalsOf(
     return {
       ...livingIn(row),
       ...fedFrom(record, { today, waitAfterMoultDays }),
-      givenOnRecord: servedOnRecord(kind, row, { given: givenSince(record), facts }),
+      givenOnRecord: servedOnRecord(kind, row, { given: givenSince(record, row.gaugeDay), facts }),
       ...(fasting === undefined ? {} : { fasts: fasting }),
     };
   });

@@ -2,7 +2,8 @@
 import type { Animal, Outcome } from '../husbandry/animals/index.ts';
 import type { PreyGiven } from '../husbandry/appetite/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import type { AnimalRecord } from '../store/index.ts';
+import { grouped } from '../husbandry/grouped.ts';
+import { type AnimalRecord, OFFERS_READ } from '../store/index.ts';
 
 export type Fed = Pick<
   Animal,
@@ -51,12 +52,20 @@ export function fedFrom(record: AnimalRecord, { today, waitAfterMoultDays }: Rea
   };
 }
 
-/** What was given since the last moult found, while the animal had the size it has now. */
-export function givenSince({ offers, moults }: AnimalRecord): PreyGiven[] {
+/** Whole meals given since the animal has the size it has now; a meal of which a part cannot be counted is left out. */
+export function givenSince({ offers, moults }: AnimalRecord, gaugeDay: DayNumber): PreyGiven[] {
   const found = moults[0]?.[1] ?? -Infinity;
-  return offers.flatMap(([day, , heads, species, mm]) =>
-    day > found && heads !== null && species !== null && mm !== null ? [{ day, species, heads, mm }] : [],
-  );
+  const isCut = offers.length === OFFERS_READ;
+  const oldest = offers.at(-1)?.[0];
+  const now = offers.filter(([day]) => day > found && day >= gaugeDay && !(isCut && day === oldest));
+  return [...grouped(now, ([day]) => day)].flatMap(([day, rows]) => {
+    const given = rows.flatMap(([, , heads, species, fromMm, toMm]) =>
+      heads === null || species === null || fromMm === null || toMm === null
+        ? []
+        : [{ day, species, heads, fromMm, toMm }],
+    );
+    return given.length === rows.length ? given : [];
+  });
 }
 
 /**

@@ -14,6 +14,7 @@ export const policy: Policy = {
   eveningSkippedChance: memory(0.12, '1', 'our own starting value'),
   generosityCv: memory(0.12, '1', 'our own starting value'),
   mealItemsCv: memory(0.5, '1', CHOICE),
+  generosityDriftCv: memory(0.05, '1', CHOICE),
   roomTempSdC: memory(1, 'C'),
   moultQ10: published(
     2,

@@ -16,6 +16,8 @@ export interface Policy extends PlanPolicy {
   readonly generosityCv: Sourced;
   /** Spread (CV) of the items of one meal about what its rule means, for learning the keeper's generosity. */
   readonly mealItemsCv: Sourced;
+  /** Spread (CV) by which it changes over the weeks, so that it is never known exactly. */
+  readonly generosityDriftCv: Sourced;
   /** Standard deviation of a room's temperature about its setting, one draw per replicate, degrees C. */
   readonly roomTempSdC: Sourced;
   /** Q10 of the moult cycle and its reference temperature. */

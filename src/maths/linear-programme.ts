@@ -70,20 +70,21 @@ let loading: Promise<Highs> | null = null;
 export async function solver(): Promise<Solve> {
   loading ??= import('highs').then((entry) => (entry as unknown as Entry).default());
   const highs = await loading;
-  return withoutBadStart((programme, solving = {}) => solvedBy(highs, programme, solving));
+  return withoutBadStart((programme, solving) => solvedBy(highs, programme, solving));
 }
+
+/** Null where the solver gives up. */
+type Attempt = (programme: LinearProgramme, solving: Solving) => Solved | null;
 
 /** From some starts the solver gives up on a programme that it solves without one: then it is asked once more. */
 export const withoutBadStart =
-  (solve: Solve): Solve =>
-  (programme, solving = {}) => {
-    const first = solve(programme, solving);
-    const { start, ...rest } = solving;
-    return first.status === 'failed' && start ? solve(programme, rest) : first;
-  };
+  (attempt: Attempt): Solve =>
+  (programme, { start, ...rest } = {}) =>
+    attempt(programme, start ? { ...rest, start } : rest) ??
+    (start ? attempt(programme, rest) : null) ?? { status: 'failed' };
 
-function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): Solved {
-  return highs.withModel((model): Solved => {
+function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): Solved | null {
+  return highs.withModel((model): Solved | null => {
     const isMixed = programme.whole?.includes(1) ?? false;
     model.options.set({
       output_flag: false,
@@ -98,9 +99,7 @@ function solvedBy(highs: Highs, programme: LinearProgramme, solving: Solving): S
         indices: Int32Array.from(solving.start.columns),
         values: Float64Array.from(solving.start.values),
       });
-    return ran(model, isMixed ? listening(highs, solving) : {})
-      ? told(highs, model, isMixed)
-      : { status: 'failed' };
+    return ran(model, isMixed ? listening(highs, solving) : {}) ? told(highs, model, isMixed) : null;
   });
 }
 

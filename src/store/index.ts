@@ -61,6 +61,7 @@ export {
   binEvents,
   type LotBrought,
   lotsBrought,
+  OFFERS_READ,
 } from './records.ts';
 export { restingUpon, withResting } from './rests-on.ts';
 export { rowNamed, rowsNamed, rowsOf } from './rows.ts';

@@ -7,16 +7,17 @@ import type { BinEntryKind, MealOutcome } from './entries.ts';
 import { jsonQuery, type Query } from './query.ts';
 
 /** Offers looked back on: enough for the animal's own rhythm. */
-const OFFERS_READ = 24;
+export const OFFERS_READ = 24;
 const MOULTS_READ = 6;
 
-/** The day, what was written about it, and the prey: heads, null where it was cut up or not counted, and middle length. */
+/** The day, what was written about it, and the prey: heads, null where it was cut up or not counted, and lengths. */
 export type OfferRow = readonly [
   day: DayNumber,
   outcome: MealOutcome | null,
   heads: number | null,
   species: string | null,
-  mm: Mm | null,
+  fromMm: Mm | null,
+  toMm: Mm | null,
 ];
 
 export interface AnimalRecord {
@@ -38,7 +39,7 @@ const OUTCOME = `coalesce((select x.kind from entry x where x.about = e.id and x
   and x.kind in ('taken', 'part-taken', 'refused') order by x.id desc limit 1), e.details ->> '$.outcome')`;
 
 const PREY = `iif(coalesce(e.details ->> '$.portions', 1) > 1, null, e.heads),
-  (select b.species from bin b where b.code = e.bin), (e.from_mm + e.to_mm) / 2.0`;
+  (select b.species from bin b where b.code = e.bin), e.from_mm, e.to_mm`;
 
 /** The recent record of every animal that lives here on the day. */
 export const animalRecords = (day: DayNumber): Query<readonly AnimalRecord[]> => ({

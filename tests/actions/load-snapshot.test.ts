@@ -17,6 +17,7 @@ test('it is read once as long as nothing changes, and anew after every act, on e
   expect(tomorrow.today).toBe(fed.today + 1);
   expect(tomorrow.animals[0]!.lastOutcome).toBe('taken (assumed)');
   expect((await loadSnapshot(room, fed.today)).animals[0]!.lastOutcome).toBe('offered');
+  expect(await loadSnapshot(room)).toBe(tomorrow);
 });
 
 test('it is read anew where the last act was undone', async () => {

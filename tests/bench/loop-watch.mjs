@@ -2,10 +2,10 @@
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 
 const delay = monitorEventLoopDelay({ resolution: 1 });
-const NANOSECONDS = 1e6;
+const PER_MS = 1e6;
 
 process.on('message', () => {
-  process.send?.({ maxMs: delay.max / NANOSECONDS, meanMs: delay.mean / NANOSECONDS });
+  process.send?.({ maxMs: delay.max / PER_MS, meanMs: delay.mean / PER_MS });
   delay.reset();
 });
 delay.enable();

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type LinearProgramme,
+  type Solved,
   type Solving,
   solver,
   withoutBadStart,
@@ -62,25 +63,37 @@ describe('a linear programme', () => {
 
 describe('a start from which the solver gives up', () => {
   const rows = programme([[0, 4, 1, 1]]);
-  const asked: Solving[] = [];
-  const givingUp = withoutBadStart((what, solving = {}) => {
-    asked.push(solving);
-    return solving.start ? { status: 'failed' } : solve(what, solving);
-  });
+  const start = { columns: [0], values: [4] };
+
+  /** Gives up, or finds no time, whenever it is told where to begin. */
+  function startled(says: Solved | null) {
+    const asked: Solving[] = [];
+    const ask = withoutBadStart((what, solving) => {
+      asked.push(solving);
+      return solving.start ? says : solve(what, solving);
+    });
+    return { asked, ask };
+  }
 
   it('is left out the second time, and nothing else', () => {
-    const start = { columns: [0], values: [4] };
-    expect(givingUp(rows, { gap: 1, start })).toMatchObject({ status: 'optimal', value: 12 });
+    const { asked, ask } = startled(null);
+    expect(ask(rows, { gap: 1, start })).toMatchObject({ status: 'optimal', value: 12 });
     expect(asked).toEqual([{ gap: 1, start }, { gap: 1 }]);
   });
 
+  it('is not tried again where only the time was too short', () => {
+    const { asked, ask } = startled({ status: 'failed' });
+    expect(ask(rows, { seconds: 1, start })).toEqual({ status: 'failed' });
+    expect(asked).toHaveLength(1);
+  });
+
   it('is not looked for where there was none', () => {
-    asked.length = 0;
-    const failing = withoutBadStart((_, solving = {}) => {
-      asked.push(solving);
-      return { status: 'failed' };
+    let times = 0;
+    const failing = withoutBadStart(() => {
+      times++;
+      return null;
     });
     expect(failing(rows)).toEqual({ status: 'failed' });
-    expect(asked).toHaveLength(1);
+    expect(times).toBe(1);
   });
 });

@@ -55,7 +55,7 @@ export interface Animal {
   readonly takenOnRecord: number;
   /** Evenings refused since it last took prey or moulted; 0 when the last was taken. */
   readonly refusalsInRow: number;
-  /** Meals since the last moult whose prey was written down, and the items of the ideal size they came to. */
+  /** Whole meals written down since it has the size it has now, and the items of the ideal size they came to. */
   readonly givenOnRecord: { readonly meals: number; readonly items: number };
   readonly stageOverride: LifeStage | null;
   /** Takes no food on these days, as the keeper said: it guards a sac. */

@@ -3,17 +3,18 @@ import { logSdOf, type Moments, measured } from '../../maths/log-normal.ts';
 import { type Animal, eaterOf, type Kind, ruleOf, type StageRule } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
-import { itemsWorth, windowFor } from '../prey/index.ts';
+import { itemsWorth, meanCube, windowFor } from '../prey/index.ts';
 import type { Facts } from '../snapshot.ts';
 import type { Mm } from '../units.ts';
 import type { Row } from './rows.ts';
 
-/** Prey of one species and about one length, given whole at the meal of a day. */
+/** Prey of one species, of lengths that lie evenly between two, given whole at the meal of a day. */
 export interface PreyGiven {
   readonly day: DayNumber;
   readonly species: string;
   readonly heads: number;
-  readonly mm: Mm;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
 }
 
 /** A log-normal factor, and the meals on record it was learned from. */
@@ -33,10 +34,11 @@ export function servedOnRecord(
   const eater = eaterOf(kind, animal);
   const days = new Set<DayNumber>();
   let items = 0;
-  for (const { day, species: code, heads, mm } of given) {
+  for (const { day, species: code, heads, fromMm, toMm } of given) {
     const species = known.get(code);
     const window = species ? windowFor(rule, eater, species) : null;
     if (!window) continue;
+    const mm = Math.cbrt(meanCube(fromMm, toMm));
     const worth = itemsWorth(mm, window.idealMm, policy.smallerItemsMost.value);
     items += heads * Math.min(worth, Math.max(1, meanItems(rule)));
     days.add(day);
@@ -46,17 +48,22 @@ export function servedOnRecord(
 
 /**
  * Log-normal: of mean 1 and the Book's spread until meals are on record. All their items over all that were meant are a
- * reading of it, whose error shrinks with the root of the number of meals.
+ * reading of it, whose error shrinks with the root of the number of meals, down to what the keeper's hand changes from
+ * one season to the next. Groups alike are left out: how many they were at each meal is not on record.
  */
-export function generosityOf(rows: readonly Row[], { generosityCv, mealItemsCv }: Policy): Generosity {
+export function generosityOf(
+  rows: readonly Row[],
+  { generosityCv, mealItemsCv, generosityDriftCv }: Policy,
+): Generosity {
   const before = { mean: 1, variance: generosityCv.value ** 2 };
   let [meals, given, meant] = [0, 0, 0];
   for (const { animal, steps } of rows) {
+    if (animal.count !== 1) continue;
     meals += animal.givenOnRecord.meals;
     given += animal.givenOnRecord.items;
-    meant += animal.givenOnRecord.meals * animal.count * meanItems(steps[0]?.rule as StageRule);
+    meant += animal.givenOnRecord.meals * meanItems(steps[0]?.rule as StageRule);
   }
   if (given <= 0 || meant <= 0) return { ...before, meals: 0 };
-  const { now } = measured(before, given / meant, logSdOf(mealItemsCv.value) / Math.sqrt(meals));
-  return { ...now, meals };
+  const error = Math.hypot(logSdOf(mealItemsCv.value) / Math.sqrt(meals), logSdOf(generosityDriftCv.value));
+  return { ...measured(before, given / meant, error).now, meals };
 }

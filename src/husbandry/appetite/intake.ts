@@ -3,6 +3,7 @@ import { normalQuantile } from '../../maths/normal.ts';
 import { BAND } from '../../maths/quantile.ts';
 import { type Animal, eaterOf, type Kind, type Outcome, ruleOf } from '../animals/index.ts';
 import type { DayNumber } from '../calendar.ts';
+import { meanCube } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK, type Mg, type Mm } from '../units.ts';
 import type { Rung } from './ladder.ts';
@@ -58,9 +59,9 @@ export function mealShares(snapshot: Snapshot, animal: Animal, { meals, ladder }
 }
 
 /**
- * Mass eaten [mg]: heads x c x mean of L^3, c the species' mass per cubic mm, L even between the lengths offered, so
- * that the mean of L^3 is (a + b)/2 x (a^2 + b^2)/2. Part-taken counts the policy's share, refused nothing. Of prey
- * that was cut an animal eats as many pieces as it eats items, as the forecast has it.
+ * Mass eaten [mg]: heads x c x mean of L^3, c the species' mass per cubic mm, L even between the lengths offered.
+ * Part-taken counts the policy's share, refused nothing. Of prey that was cut an animal eats as many pieces as it eats
+ * items, as the forecast has it.
  */
 function eatenMg(snapshot: Snapshot, animal: Animal, meal: MealOnRecord): Mg | null {
   if (meal.outcome === 'refused') return 0;
@@ -70,10 +71,8 @@ function eatenMg(snapshot: Snapshot, animal: Animal, meal: MealOnRecord): Mg | n
   const [least, most] = ruleOf(facts.kinds.get(animal.kind) as Kind, animal).mealItems.value;
   const pieces = (animal.count * Math.max(1, Math.round((least + most) / 2))) / meal.portions;
   const heads = meal.portions > 1 ? Math.min(meal.heads, pieces) : meal.heads;
-  const { fromMm: a, toMm: b } = meal;
-  const cube = ((a + b) / 2) * ((a * a + b * b) / 2);
   const eaten = meal.outcome === 'part-taken' ? facts.policy.partTakenShare.value : 1;
-  return eaten * heads * species.massPerCubicMm.value * cube;
+  return eaten * heads * species.massPerCubicMm.value * meanCube(meal.fromMm, meal.toMm);
 }
 
 /** Own mass of one head on a day [mg], by the size it then had. */

@@ -118,6 +118,7 @@ function classFrom(members: readonly number[], nodes: ReadonlySet<string>, from:
     group: lead.group,
     wanted,
     lateMost: sumOver((each) => each.lateMost),
+    mealItems: lead.mealItems,
     byReplicate: lead.byReplicate.map((_, t) => sumOver((each) => each.byReplicate[t] as Float64Array)),
     fares,
     members: members.map((m, k) => ({

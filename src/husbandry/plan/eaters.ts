@@ -11,6 +11,8 @@ export interface Eating {
   readonly wanted: Float64Array;
   readonly byReplicate: readonly Float64Array[];
   readonly lateMost: Float64Array;
+  /** Mean items of a meal, as this keeper gives them. */
+  readonly mealItems: number;
 }
 
 /** Groups that want anything in the periods, in the order of their keys. */
@@ -29,7 +31,9 @@ export function eatingOf(snapshot: Snapshot, periods: readonly Period[]): Eating
         return sum;
       });
       const wanted = Float64Array.from(byReplicate, meanOf);
-      return { group, wanted, byReplicate, lateMost: lateMost(group, wanted) };
+      const [few, many] = group.rule.mealItems.value;
+      const mealItems = ((few + many) / 2) * run.roster.generosity.mean;
+      return { group, wanted, byReplicate, lateMost: lateMost(group, wanted), mealItems };
     })
     .filter(({ wanted }) => wanted.some((items) => items > 0))
     .sort((a, b) => (a.group.key < b.group.key ? -1 : 1));

@@ -3,6 +3,7 @@ import type { DemandGroup } from '../appetite/index.ts';
 import { itemsWorth, type LengthWindow, takesDead } from '../prey/index.ts';
 import type { PreyForm } from '../prey-form.ts';
 import type { Facts } from '../snapshot.ts';
+import type { Eating } from './eaters.ts';
 import type { Node, Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
 import type { Fare } from './problem.ts';
@@ -20,7 +21,7 @@ export interface PreparedFare extends Fare {
 
 /** The fare of a group over all places; prices in times its cheapest item. */
 export function faresOf(
-  group: DemandGroup,
+  { group, mealItems }: Pick<Eating, 'group' | 'mealItems'>,
   served: readonly Served[],
   { policy, species }: Facts,
 ): PreparedFare[] {
@@ -33,15 +34,13 @@ export function faresOf(
       if (node.kind === 'unfed' || (node.kind === 'adult' && !isEaten(place))) return [];
       const fit = fitOf({ window, node, least: policy.planBandShare.value });
       if (!fit) return [];
-      const [few, many] = group.rule.mealItems.value;
-      const most = (few + many) / 2;
       const worth = itemsWorth(fit.mm, window.idealMm, policy.smallerItemsMost.value);
       const times = fit.how === 'killed' ? policy.planKilledTimes.value : 0;
       return [
         {
           place: p,
           node: n,
-          items: Math.min(worth, Math.max(1, most)),
+          items: Math.min(worth, Math.max(1, mealItems)),
           cents: times,
           cap: caps.findIndex(({ form }) => form === prey.form),
           ripeness: fit.mm / window.maxMm,

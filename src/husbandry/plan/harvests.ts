@@ -5,6 +5,7 @@ import type { PlanLine } from './answer.ts';
 import type { LaidOut } from './lay-out.ts';
 import { eatenBy, type LivedInFates, type Taken } from './lived-in-fates.ts';
 import type { Node, Nodes } from './nodes.ts';
+import type { Place } from './place-of.ts';
 
 /** One place in one period, as `laid.places` and `laid.periods` count them. */
 export interface TakenAt {
@@ -20,7 +21,8 @@ export function harvestLines(laid: LaidOut, lived: LivedInFates): PlanLine[] {
     if (place.role !== 'colony' || bin === undefined) return [];
     return laid.periods.flatMap(({ from, days }, t) =>
       place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
-        const heads = Math.round(takenOf(laid, lived, { p, t, size }).reduce((sum, n) => sum + n.heads, 0));
+        const taken = takenOf(laid, lived, { p, t, size });
+        const heads = Math.round(taken.reduce((sum, each) => sum + each.heads, 0));
         if (heads < 1) return [];
         return [
           {
@@ -44,21 +46,27 @@ export function harvestLines(laid: LaidOut, lived: LivedInFates): PlanLine[] {
   });
 }
 
-/** Heads of a size taken out of a place in a period by each of the fine groups, and the items they stand for. */
+type Size = Pick<SizeClass, 'fromMm' | 'toMm'>;
+
+/** Heads of a size, or of all, taken out of a place in a period by each of the fine groups, and the items they stand for. */
 export function takenOf(
-  { fine }: LaidOut,
+  { fine, places }: LaidOut,
   lived: LivedInFates,
-  { p, t, size }: TakenAt & { readonly size: Pick<SizeClass, 'fromMm' | 'toMm'> },
+  { p, t, size }: TakenAt & { readonly size: Size | null },
 ): Taken[] {
   const place = fine.placeOf[p] as number;
-  const { all } = fine.nodes[place] as Nodes;
+  const sizes = (places[p] as Place).chain.species.sizeClasses.value;
+  const counts = (fine.nodes[place] as Nodes).all.map((node) => size === null || isOf(node, size, sizes));
   return fine.eaters.map((_, e) =>
-    eatenBy(fine, lived, { e, t, from: (at, n) => at === place && isWithin(all[n] as Node, size) }),
+    eatenBy(fine, lived, { e, t, from: (at, n) => at === place && (counts[n] as boolean) }),
   );
 }
 
-/** A node is of the size its middle is of. */
-function isWithin({ fromMm, toMm }: Node, size: { fromMm: number; toMm: number }): boolean {
-  const middle = (fromMm + toMm) / 2;
-  return size.fromMm <= middle && middle < size.toMm;
+/** Every node is of one size: the first that holds its middle, else the one nearest to it. */
+function isOf({ fromMm, toMm }: Node, size: Size, sizes: readonly SizeClass[]): boolean {
+  const mm = (fromMm + toMm) / 2;
+  const away = (each: Size) => Math.max(each.fromMm - mm, mm - each.toMm);
+  const nearest = sizes.reduce((best, each) => (away(each) < away(best) ? each : best));
+  const own = sizes.find((each) => each.fromMm <= mm && mm < each.toMm) ?? nearest;
+  return own.fromMm === size.fromMm && own.toMm === size.toMm;
 }

@@ -34,10 +34,10 @@ export function mealPrices(
 ): ReadonlyMap<string, number> {
   const cents = cheapestItems(snapshot, everybody);
   return new Map(
-    everybody.map(({ group }, g) => {
-      const [few, many] = group.rule.mealItems.value;
-      return [group.key, Math.max(usualCents, (cents[g] as number) * ((few + many) / 2))];
-    }),
+    everybody.map(({ group, mealItems }, g) => [
+      group.key,
+      Math.max(usualCents, (cents[g] as number) * mealItems),
+    ]),
   );
 }
 

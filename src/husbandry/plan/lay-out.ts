@@ -136,12 +136,11 @@ interface Eats {
 }
 
 function eaterOf(
-  { group, wanted, lateMost, fares }: EatingClass,
+  { group, wanted, lateMost, fares, mealItems }: EatingClass,
   { cents, usualCents, cupCents, snapshot }: Eats,
 ): PlanEater {
   const { policy } = snapshot.facts;
-  const { urgency, mealItems } = group.rule;
-  const [few, many] = mealItems.value;
+  const { urgency } = group.rule;
   const last = wanted[wanted.length - 1] ?? 0;
   return {
     key: group.key,
@@ -151,9 +150,7 @@ function eaterOf(
     lateCents: cents * policy.planLateTimes.value,
     // What nothing can be had for is told as an obstacle; in the sum it would only hide the rest.
     missedCents:
-      fares.length > 0
-        ? policy.planMissedTimes.value[urgency] * Math.max(cents, usualCents / ((few + many) / 2))
-        : 0,
+      fares.length > 0 ? policy.planMissedTimes.value[urgency] * Math.max(cents, usualCents / mealItems) : 0,
     fare: fares.map(({ how: _, ...fare }) => ({ ...fare, cents: fare.cents * fare.items * cents })),
     caps: capsOf(group).map(({ share }) => ({ share, cents: cents * policy.planCapTimes.value })),
     endWanted: last * policy.planEndWeeks.value,

@@ -68,8 +68,8 @@ function expected(
   const living = livingOf(problem);
   const meals = (decided: Decisions) =>
     flowsOf(living, decided).missed.reduce((sum, items, e) => {
-      const [few, many] = laid.eating[e]?.group.rule.mealItems.value ?? [1, 1];
-      return sum + items.reduce((a, b) => a + b, 0) / ((few + many) / 2);
+      const { mealItems } = laid.eating[e] as EatingClass;
+      return sum + items.reduce((a, b) => a + b, 0) / mealItems;
     }, 0);
   return { missedMeals: exactly(meals(rest) - meals(plan)), dangers: exactly(0) };
 }

@@ -43,7 +43,7 @@ export function toldBy(
 ): Told {
   const nodes = nodesBySpecies(snapshot, { places, everybody }, bands);
   const served = places.map((place, p) => ({ place, nodes: nodes[p] as Nodes }));
-  const fares = everybody.map(({ group }) => faresOf(group, served, snapshot.facts));
+  const fares = everybody.map((each) => faresOf(each, served, snapshot.facts));
   return { nodes, eating: classesOf(everybody, fares, classes) };
 }
 

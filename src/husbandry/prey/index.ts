@@ -1,6 +1,6 @@
 /** Front door: prey species, their rates, and which prey suits which animal. */
 export { type LeftOut, leaveOneOut } from './leave-one-out.ts';
-export { itemsWorth, type LengthWindow, suitability, takesDead, windowFor } from './matching.ts';
+export { itemsWorth, type LengthWindow, meanCube, suitability, takesDead, windowFor } from './matching.ts';
 export { type DayTemp, developmentOnDay, meanOfDay, rateCurve } from './rate.ts';
 export type {
   Brood,

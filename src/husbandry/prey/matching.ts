@@ -46,6 +46,10 @@ function gapeLimits(rule: StageRule, eater: Eater, species: PreySpecies): number
 export const itemsWorth = (lengthMm: Mm, idealMm: Mm, smallerMost: number): number =>
   Math.max(1 / smallerMost, (lengthMm / idealMm) ** LENGTH_TO_MASS);
 
+/** Mean of the cube of lengths that lie evenly between two, mm^3: (a + b)/2 x (a^2 + b^2)/2. */
+export const meanCube = (fromMm: Mm, toMm: Mm): number =>
+  ((fromMm + toMm) / 2) * ((fromMm ** 2 + toMm ** 2) / 2);
+
 /**
  * How well a length suits, 0 outside the window to 1 at the ideal: sin^2 of the way there in the logarithm of length.
  */

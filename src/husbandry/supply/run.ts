@@ -45,7 +45,7 @@ export function runReplicates(run: Run, tally: Tally, { from, to }: { from: numb
 function runOne(run: Working, replicate: number): void {
   const key = joinKeys(mix32(run.seed), replicate);
   openReplicate(run.tally, replicate);
-  run.meals.generosity = generosityOf(run.roster, key);
+  run.meals.generosity = drawnGenerosity(run.roster, key);
   openEvenings(run, key);
   if (run.larder) playTogether(run, run.larder, { key, replicate });
   else playAlone(run, key);
@@ -53,7 +53,7 @@ function runOne(run: Working, replicate: number): void {
   closeReplicate(run.tally);
 }
 
-function generosityOf({ generosity }: Roster, key: number): number {
+function drawnGenerosity({ generosity }: Roster, key: number): number {
   const { mean, variance } = logMoments(generosity);
   return Math.exp(mean + Math.sqrt(variance) * normalQuantile(uniform(key, FOR.generosity)));
 }

@@ -39,11 +39,12 @@ export interface Animals {
   readonly earliestOn: Int32Array;
   readonly intervals: Int16Array;
   readonly known: Int32Array;
-  /** Helpings given since the last moult was found: day, form, heads and length of each; and how many. */
+  /** Helpings given since the last moult was found: day, form, heads and lengths of each; and how many. */
   readonly gaveOn: Int32Array;
   readonly gaveForm: Uint8Array;
   readonly gaveHeads: Uint8Array;
-  readonly gaveMm: Float32Array;
+  readonly gaveFromMm: Float32Array;
+  readonly gaveToMm: Float32Array;
   readonly gave: Int32Array;
 }
 
@@ -117,7 +118,8 @@ export function emptyPlaces(room: Room): Animals {
     gaveOn: new Int32Array(count * REMEMBERED),
     gaveForm: new Uint8Array(count * REMEMBERED),
     gaveHeads: new Uint8Array(count * REMEMBERED),
-    gaveMm: new Float32Array(count * REMEMBERED),
+    gaveFromMm: new Float32Array(count * REMEMBERED),
+    gaveToMm: new Float32Array(count * REMEMBERED),
     gave: ints(),
   };
 }

@@ -1,7 +1,8 @@
 /** One evening's feeding, the same whoever buys: fragile first, narrowest window first, prey nearest to outgrowing first. */
-import { type Animals, bodyOf, RANK_COUNT, REMEMBERED, stageOf } from './animal-places.ts';
+import { type Animals, bodyOf, RANK_COUNT, stageOf } from './animal-places.ts';
 import { comesInDanger, isHungry, itemsOf, offer, owe } from './appetite.ts';
 import { floorOf } from './floor.ts';
+import { noteMeal } from './helpings.ts';
 import { FORMS, type Form, KINDS, type Kind, type Stage, URGENCIES } from './kinds.ts';
 import { type Larder, lay, type Tub, take } from './larder.ts';
 import { BAND_MM, BANDS, bandOf } from './prey.ts';
@@ -90,31 +91,12 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
     const chain = hand.chains[n] as number;
     write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
   }
-  if (evening.noted) noteHelpings(animals, i, day);
+  if (evening.noted) noteMeal(animals, i, { day, ...hand });
   const least = Math.min(items, hand.found) * floorOf(stage, bodyMm, room);
   meals.floorCents[0] = (meals.floorCents[0] as number) + least;
   const urgency = URGENCIES.indexOf(stage.urgency);
   meals.due[urgency] = (meals.due[urgency] as number) + 1;
   offer(room, { animals, i, day });
-}
-
-/** A meal is written down by form, with the middle of the lengths. */
-function noteHelpings(animals: Animals, i: number, day: number): void {
-  for (let n = 0; n < hand.heads; ) {
-    const form = Math.floor((hand.chains[n] as number) / BANDS);
-    let [heads, least, most] = [0, Number.POSITIVE_INFINITY, 0];
-    for (; n < hand.heads && Math.floor((hand.chains[n] as number) / BANDS) === form; n += 1, heads += 1) {
-      const mm = BAND_MM[(hand.chains[n] as number) % BANDS] as number;
-      least = Math.min(least, mm);
-      most = Math.max(most, mm);
-    }
-    const at = i * REMEMBERED + ((animals.gave[i] as number) % REMEMBERED);
-    animals.gaveOn[at] = day;
-    animals.gaveForm[at] = form;
-    animals.gaveHeads[at] = heads;
-    animals.gaveMm[at] = (least + most) / 2;
-    animals.gave[i] = (animals.gave[i] as number) + 1;
-  }
 }
 
 function write(fed: Map<number, Fed>, tub: number, mm: number): void {

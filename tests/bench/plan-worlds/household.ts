@@ -1,9 +1,9 @@
 /** What the keeper of a world has written down by a Sunday. */
 import { type Animals, bodyOf, kindOf, NEVER, REMEMBERED, stageOf } from './animal-places.ts';
+import { helpingsOf } from './helpings.ts';
 import type { House } from './house.ts';
-import { FORMS, type Form } from './kinds.ts';
 import type { Tub } from './larder.ts';
-import type { AnimalNote, Helping, Log, TubNote } from './log.ts';
+import type { AnimalNote, Log, TubNote } from './log.ts';
 import { BREEDS } from './prey.ts';
 import type { Room } from './rooms.ts';
 import { OFFERS, type Offer } from './sellers.ts';
@@ -58,22 +58,8 @@ function noteOf(room: Room, animals: Animals, i: number): AnimalNote {
     offers: animals.offers[i] as number,
     taken: animals.takes[i] as number,
     refusalsInRow: animals.refusals[i] as number,
-    given: givenTo(animals, i),
+    given: helpingsOf(animals, i),
   };
-}
-
-function givenTo(animals: Animals, i: number): Helping[] {
-  const helpings = Math.min(animals.gave[i] as number, REMEMBERED);
-  return Array.from({ length: helpings }, (_, n) => {
-    const at = i * REMEMBERED + n;
-    const form = FORMS[animals.gaveForm[at] as number] as Form;
-    return {
-      day: animals.gaveOn[at] as number,
-      species: BREEDS[form].species,
-      heads: animals.gaveHeads[at] as number,
-      mm: animals.gaveMm[at] as number,
-    };
-  });
 }
 
 export const longestEaten = ({ room, animals }: House): number =>

@@ -20,12 +20,13 @@ export interface AnimalNote {
   readonly given: readonly Helping[];
 }
 
-/** Prey of one species and about one length, given at one meal. */
+/** Prey of one species given at one meal, with its least and greatest length. */
 export interface Helping {
   readonly day: number;
   readonly species: string;
   readonly heads: number;
-  readonly mm: number;
+  readonly fromMm: number;
+  readonly toMm: number;
 }
 
 export type TubEvent = { readonly day: number } & (
