@@ -5,9 +5,9 @@ import { speciesByCode } from '../../src/facts/prey/index.ts';
 import { type Animal, type Kind, NOTHING_ON_RECORD } from '../../src/husbandry/animals/index.ts';
 import { servedOnRecord } from '../../src/husbandry/appetite/index.ts';
 import type { Bin, BinEvent, ExpectedDelivery } from '../../src/husbandry/larder/index.ts';
-import type { Market, Offer, Supplier } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine, PlanQuestion } from '../../src/husbandry/plan/index.ts';
 import type { Facts, Snapshot } from '../../src/husbandry/snapshot.ts';
+import { FIRST_DAY, marketOf, slug } from './plan-market.ts';
 import type { AnimalNote, Buyer, Log, Order, ParcelNote, TubEvent, TubNote } from './plan-worlds/log.ts';
 import { BREEDS } from './plan-worlds/prey.ts';
 import * as sellers from './plan-worlds/sellers.ts';
@@ -16,8 +16,6 @@ export type Planner = (snapshot: Snapshot, question: PlanQuestion) => Promise<Pl
 
 const facts: Facts = { kinds: kindsByCode, species: speciesByCode, policy };
 
-/** The Sunday that is day 0 of every world. */
-const FIRST_DAY = 20_786;
 const WEEK = 7;
 
 /** Plans every Sunday and does what has to be done before the next. */
@@ -50,7 +48,6 @@ function stepsOf(lines: readonly PlanLine[], log: Log): Awaited<ReturnType<Buyer
   return { orders, harvests };
 }
 
-const slug = (words: string): string => words.replaceAll('/', '-').replaceAll(' ', '-');
 const OFFER_CODES = sellers.OFFERS.map(({ code }) => slug(code));
 
 /** What the program is told: the log, the market, the room as the keeper set it; nothing else of the world. */
@@ -163,47 +160,4 @@ const deliveryOf = ({ code, offer, heads, due }: ParcelNote): ExpectedDelivery =
   bin: slug(code),
   lot: { heads, fromMm: offerOf(offer).fromMm, toMm: offerOf(offer).toMm },
   day: FIRST_DAY + due,
-});
-
-const marketOf = ({ arrivals }: Log): Market => ({
-  suppliers: sellers.SELLERS.map(supplierOf),
-  offers: sellers.OFFERS.map(offered),
-  arrivals: arrivals.map(({ seller, due, came, ...counts }) => ({
-    ...counts,
-    supplier: (sellers.SELLERS[seller] as sellers.Seller).code,
-    due: FIRST_DAY + due,
-    came: FIRST_DAY + came,
-  })),
-  weather: [],
-  purse: { currency: 'EUR', hourCents: 0, weekMostCents: null },
-});
-
-const supplierOf = (seller: sellers.Seller): Supplier => ({
-  code: seller.code,
-  name: seller.code,
-  kind: seller.kind,
-  transitDays: seller.transitDays,
-  dispatchWeekdays: seller.sendsOn,
-  cutOffDays: seller.cutOffDays,
-  cutOffTime: null,
-  holidays: [],
-  postage: { flatCents: seller.postageCents, perKgCents: 0, freeFromCents: seller.freeFromCents },
-  minimumCents: seller.minimumCents,
-  lossShare: null,
-  overCountShare: null,
-  coldBelowC: null,
-  heatAboveC: null,
-  holdDays: null,
-});
-
-const offered = (offer: sellers.Offer): Offer => ({
-  code: slug(offer.code),
-  supplier: (sellers.SELLERS[offer.seller] as sellers.Seller).code,
-  species: BREEDS[offer.form].species,
-  size: offer.size,
-  fromMm: offer.fromMm,
-  toMm: offer.toMm,
-  packHeads: offer.packHeads,
-  prices: offer.prices.map(([fromPacks, packCents]) => ({ fromPacks, packCents })),
-  mostPacks: null,
 });

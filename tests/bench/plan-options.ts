@@ -69,7 +69,7 @@ export function optionsFrom(args: readonly string[]): Options {
     withPlan: !values['without-plan'],
     keep: values.keep,
     into: join(values.into, markOf(['tests/bench/plan-worlds', 'tests/bench/plan-rules'])),
-    program: `${values.ahead}w-${values.effort}-${markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts')}`,
+    program: `${values.ahead}w-${values.effort}-${markOf(['src/husbandry', 'src/maths', 'src/facts'], 'tests/bench/plan-arm.ts', 'tests/bench/plan-market.ts')}`,
   };
 }
 
