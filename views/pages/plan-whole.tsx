@@ -90,12 +90,12 @@ const ServiceTable = ({ plan }: PlanTold) => (
   </table>
 );
 
-/** 'In the first 6 weeks 1,240 are bought. Of these and of what is here, 1,000 are eaten, 150 die and 85 outgrow everybody who would eat them.' */
+/** 'Over 12 weeks 1,240 are bought. Of these and of what is here, 1,000 are eaten, 150 die and 85 outgrow everybody who would eat them.' */
 function wasteWords({ whole }: PlanAnswer): string {
   const { heldDays, bought, eaten, died, outgrown, missedMeals, dangers } = whole;
   const many = (n: number): string => roundly(n).toLocaleString('en-GB');
   const weeks = counted(Math.round(heldDays / DAYS_PER_WEEK), 'week');
-  const prey = `In the first ${weeks}, ${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
+  const prey = `Over ${weeks} ${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
   return `${prey} Expect ${estimateWords(missedMeals, 'missed meal')} and ${estimateWords(dangers, 'danger')}.`;
 }
 

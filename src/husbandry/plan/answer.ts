@@ -138,6 +138,7 @@ export type ObstacleKind =
   | 'lead time'
   | 'size gap'
   | 'capacity'
+  | 'price'
   | 'budget'
   | 'forbidden'
   | 'no offer'

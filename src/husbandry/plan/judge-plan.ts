@@ -49,8 +49,7 @@ export interface Verdict {
 export function benchFor(laid: LaidOut, effort: Effort): Bench {
   const { snapshot } = laid;
   const { policy } = snapshot.facts;
-  const all = laid.periods.reduce((sum, { days }) => sum + days, 0);
-  const days = Math.min(all, policy.planHeldWeeks.value * DAYS_PER_WEEK);
+  const days = Math.min(daysOf(laid), policy.planHeldWeeks.value * DAYS_PER_WEEK);
   const replicates = effort === 'quick' ? policy.planJudgeLeast.value : replicatesFor(laid, days);
   const made: Made = new Map();
   const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: binsLaid(laid) };
@@ -73,6 +72,15 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
     before: { days: reach, due: early.tally.due, missed: early.tally.missed },
   };
 }
+
+const daysOf = ({ periods }: LaidOut): number => periods.reduce((sum, { days }) => sum + days, 0);
+
+/** The same bench over all weeks of the plan: too slow to choose by, and what the plan chosen is told by. */
+export const throughAll = (bench: Bench): Bench => ({
+  ...bench,
+  days: daysOf(bench.laid),
+  kept: { ...bench.kept, laid: binsLaid(bench.laid) },
+});
 
 function replicatesFor({ snapshot }: LaidOut, days: number): number {
   const { planJudgeReplicates, planJudgeLeast, planJudgeWork } = snapshot.facts.policy;

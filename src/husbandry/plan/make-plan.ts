@@ -6,7 +6,7 @@ import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
 import { costFromPeriod, settleInFates } from './fate-cost.ts';
 import { roomFor } from './fate-room.ts';
-import { type Bench, benchFor } from './judge-plan.ts';
+import { type Bench, benchFor, judgePlan, throughAll } from './judge-plan.ts';
 import { layOut } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
@@ -49,6 +49,9 @@ export async function makePlan(
       ? quickPlan(bench)
       : weeded(bench, proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress))));
   const lines = linesOf(laid, best, kept);
+  const all = effort === 'quick' ? bench : throughAll(bench);
+  const verdict = effort === 'quick' ? best.verdict : judgePlan(all, best.proposal);
+  const lived = { ...best, verdict, met: best.met && verdict.met };
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -58,9 +61,9 @@ export async function makePlan(
     trouble: effort === 'whole' && best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
-    whole: wholeOf(bench, best, lines),
+    whole: wholeOf(all, lived, lines),
     cover: coversOf(bench.laid, best),
-    obstacles: [...obstacles, ...obstaclesOf(bench, best, question)],
+    obstacles: [...obstacles, ...obstaclesOf(all, lived, question)],
   };
 }
 

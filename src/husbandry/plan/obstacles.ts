@@ -1,5 +1,7 @@
 /** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
+import type { DemandGroup } from '../appetite/index.ts';
 import { dispatchesOf, noMarket } from '../orders/index.ts';
+import { listed } from '../words.ts';
 import type { Obstacle, Period, Wish } from './answer.ts';
 import type { EatingClass } from './classes.ts';
 import { isFull } from './fullness.ts';
@@ -8,13 +10,16 @@ import type { LaidOut } from './lay-out.ts';
 import { overPeriods } from './lived-in-fates.ts';
 import { isSpent } from './meetable.ts';
 import { periodFrom } from './periods.ts';
+import type { Place } from './place-of.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Tried } from './tried.ts';
 
 /** The causes that can be told, the plainest first. */
 export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {
   const { laid } = bench;
-  const hungry = laid.eating.filter(({ fares }) => fares.length === 0);
+  const hungry = laid.eating
+    .filter(({ fares }) => fares.length === 0)
+    .flatMap(({ members }) => members.map(({ eating }) => eating.group));
   const found: Obstacle[] = [];
   if (laid.eating.length > 0 && (laid.snapshot.market?.offers.length ?? 0) === 0)
     found.push({
@@ -34,7 +39,14 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
     found.push({
       kind: 'size gap',
       sentence: `Nothing here or on offer is the right size for ${namesOf(hungry, Number.POSITIVE_INFINITY)}.`,
-      groups: keysOf(hungry),
+      groups: hungry.map(({ key }) => key),
+    });
+  const { before, replicates } = bench;
+  if (before && sumOf(before.missed) / replicates >= 1 / 2)
+    found.push({
+      kind: 'lead time',
+      sentence: 'Some meals will be missed before any parcel ordered today can be here.',
+      groups: [],
     });
   return best.met ? found : [...found, ...missing(bench, best, question)];
 }
@@ -51,88 +63,110 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
     );
 }
 
-function missing(
-  { laid, before, replicates }: Bench,
-  { problem, proposal, lived: { missed }, verdict }: Tried,
-  { wishes }: PlanQuestion,
-): Obstacle[] {
-  const { fine, snapshot } = laid;
-  const groups = fine.eating.length;
-  const missedBy = (each: EatingClass): number =>
-    overPeriods(missed, { e: fine.eating.indexOf(each), groups });
-  const short = fine.eating
-    .filter((each) => {
-      const most = 1 - snapshot.facts.policy.planTargets.value[each.group.rule.urgency];
-      return each.fares.length > 0 && missedBy(each) > most * sumOf(each.wanted);
-    })
-    .sort((a, b) => missedBy(b) - missedBy(a));
-  const found: Obstacle[] = [];
-  if (before && sumOf(before.missed) / replicates >= 1 / 2)
-    found.push({
-      kind: 'lead time',
-      sentence: 'Some meals will be missed before any parcel ordered today can be here.',
-      groups: [],
-    });
-  // The weeks lived through day by day are served: what is told is of those after them.
-  const later = verdict.met ? 'Later on: ' : '';
-  const barred = short.filter((each) =>
+/** Why more is missed than is asked for, as far as it can be told; else that it is a matter of price. */
+function missing(bench: Bench, best: Tried, { wishes }: PlanQuestion): Obstacle[] {
+  const { laid } = bench;
+  const { problem, proposal } = best;
+  const short = shortGroups(bench, best);
+  const groups = short.map(({ group }) => group);
+  const barred = groups.filter((each) =>
     wishes.some((wish) => wish.wish === 'forbid' && feeds(laid, wish, each)),
   );
-  if (barred.length > 0)
-    found.push({
-      kind: 'forbidden',
-      sentence: `${later}What is forbidden would feed ${namesOf(barred)}.`,
-      groups: keysOf(barred),
-    });
-  if (short.length > 0 && isSpent(problem, proposal))
-    found.push({
-      kind: 'budget',
-      sentence: `${later}What may be spent in a week does not feed ${namesOf(short)}.`,
-      groups: keysOf(short),
-    });
-  const slack = laid.snapshot.facts.policy.planSlack.value;
-  const full = problem.places.flatMap(({ room }, p) =>
-    isFull(room, proposal.flows.left[p] ?? [], slack) ? [laid.fine.placeOf[p]] : [],
+  const spent = isSpent(problem, proposal) ? groups : [];
+  const full = fullPlaces(laid, best);
+  const cramped = short.filter(({ fares }) =>
+    fares.some(({ place }) => full.some((p) => isIn(laid, p, place))),
   );
-  const cramped = short.filter(({ fares }) => fares.some(({ place }) => full.includes(place)));
-  if (cramped.length > 0)
-    found.push({
-      kind: 'capacity',
-      sentence: `${later}A bin is full, and ${namesOf(cramped)} will be short: more room would hold prey for them.`,
-      groups: keysOf(cramped),
-    });
-  return found;
+  const bins = full.flatMap((p) => (laid.places[p] as Place).bins.map(({ bin }) => bin.name));
+  const told = [
+    obstacle('forbidden', barred, (names) => `What is forbidden would feed ${names}.`),
+    obstacle('budget', spent, (names) => `What may be spent in a week does not feed ${names}.`),
+    obstacle(
+      'capacity',
+      cramped.map(({ group }) => group),
+      (names) => `${listed(bins)} ${bins.length > 1 ? 'are' : 'is'} full: more room may help ${names}.`,
+    ),
+  ].flat();
+  if (told.length > 0 || !canAnyCome(laid)) return told;
+  return obstacle(
+    'price',
+    groups,
+    (names) => `More prey for ${names} would cost more than the meals they miss are priced at.`,
+  );
+}
+
+const obstacle = (
+  kind: Obstacle['kind'],
+  groups: readonly DemandGroup[],
+  sentence: (names: string) => string,
+): Obstacle[] =>
+  groups.length > 0
+    ? [{ kind, sentence: sentence(namesOf(groups)), groups: groups.map(({ key }) => key) }]
+    : [];
+
+/** Places that are full in some period. */
+const fullPlaces = ({ places, snapshot }: LaidOut, { problem, proposal }: Tried): number[] =>
+  [...places.keys()].filter((p) =>
+    isFull(
+      problem.places[p]?.room ?? null,
+      proposal.flows.left[p] ?? [],
+      snapshot.facts.policy.planSlack.value,
+    ),
+  );
+
+const isIn = ({ fine }: LaidOut, p: number, finePlace: number): boolean => fine.placeOf[p] === finePlace;
+
+interface ShortGroup {
+  readonly group: DemandGroup;
+  readonly fares: EatingClass['fares'];
+}
+
+/**
+ * Groups that miss more than their urgency may, the most missed first: in the fates, by items, and day by day, by meals of
+ * those that can be helped; or of which no meal was counted any more, since an animal that waits counts once.
+ */
+function shortGroups({ laid, before, replicates }: Bench, { lived, verdict }: Tried): ShortGroup[] {
+  const { fine, snapshot } = laid;
+  const { menu, tally } = verdict.judged;
+  const targets = snapshot.facts.policy.planTargets.value;
+  const isUnserved = ({ key, rule }: DemandGroup): boolean => {
+    const g = menu.groups.findIndex((group) => group.key === key);
+    const missed = ((tally.missed[g] ?? 0) - (before?.missed[g] ?? 0)) / replicates;
+    const due = ((tally.due[g] ?? 0) - (before?.due[g] ?? 0)) / replicates;
+    return due <= 0 || missed > (1 - targets[rule.urgency]) * due;
+  };
+  return fine.eating
+    .map((each, e) => ({ ...each, missed: overPeriods(lived.missed, { e, groups: fine.eating.length }) }))
+    .filter(
+      ({ fares, group, missed, wanted }) =>
+        fares.length > 0 && missed > (1 - targets[group.rule.urgency]) * sumOf(wanted),
+    )
+    .sort((a, b) => b.missed - a.missed)
+    .flatMap(({ members, fares }) => members.map(({ eating: { group } }) => ({ group, fares })))
+    .filter(({ group }) => isUnserved(group));
 }
 
 const sumOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0);
 
-/** Whether what a wish names is prey that somebody of a group takes, in a size it takes. */
-const feeds = ({ snapshot }: LaidOut, { key }: Wish, { members }: EatingClass): boolean =>
-  members.some(({ eating: { group } }) =>
-    [...group.windows].some(
-      ([species, { minMm, maxMm }]) =>
-        key.startsWith(`start:${species}@`) ||
-        (snapshot.market ?? noMarket).offers.some(
-          (offer) =>
-            key.startsWith(`order:${offer.code}@`) &&
-            offer.species === species &&
-            offer.fromMm <= maxMm &&
-            offer.toMm >= minMm,
-        ),
-    ),
+/** Whether what a wish names is prey that a group takes, in a size it takes. */
+const feeds = ({ snapshot }: LaidOut, { key }: Wish, { windows }: DemandGroup): boolean =>
+  [...windows].some(
+    ([species, { minMm, maxMm }]) =>
+      key.startsWith(`start:${species}@`) ||
+      (snapshot.market ?? noMarket).offers.some(
+        (offer) =>
+          key.startsWith(`order:${offer.code}@`) &&
+          offer.species === species &&
+          offer.fromMm <= maxMm &&
+          offer.toMm >= minMm,
+      ),
   );
 
-const keysOf = (classes: readonly EatingClass[]): string[] =>
-  classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.key));
-
 /** 'froglets and tarantula spiderlings', 'froglets, tarantula spiderlings and 3 more groups'; each name once, in this order. */
-function namesOf(classes: readonly EatingClass[], most = 2): string {
-  const names = [
-    ...new Set(classes.flatMap(({ members }) => members.map(({ eating }) => eating.group.name))),
-  ];
+function namesOf(groups: readonly DemandGroup[], most = 2): string {
+  const names = [...new Set(groups.map(({ name }) => name))];
   const more = names.length - Math.min(most, names.length);
-  const told =
-    more > 0 ? [...names.slice(0, most), `${more} more ${more === 1 ? 'group' : 'groups'}`] : names;
-  const last = told[told.length - 1] ?? '';
-  return told.length < 2 ? last : `${told.slice(0, -1).join(', ')} and ${last}`;
+  return listed(
+    more > 0 ? [...names.slice(0, most), `${more} more ${more === 1 ? 'group' : 'groups'}`] : names,
+  );
 }

@@ -65,8 +65,9 @@ describe('the plan of twelve spiderlings without a cricket in the house', () => 
 
   it('buys crickets they can eat and meets its target', () => {
     expect(orders(plan).length).toBeGreaterThan(0);
-    expect(plan.whole.service).toHaveLength(1);
     expect(plan.whole.service[0]).toMatchObject({ urgency: 'fragile', met: true });
+    expect(plan.whole.service.every(({ met }) => met)).toBe(true);
+    expect(plan.whole.heldDays).toBe(plan.periods.reduce((days, period) => days + period.days, 0));
     expect(plan.obstacles.filter(({ kind }) => kind !== 'lead time')).toEqual([]);
   });
 
