@@ -119,7 +119,7 @@ export function judgePlan(bench: Bench, decided: Decisions): Verdict {
   };
 }
 
-const URGENCIES: readonly Urgency[] = ['fragile', 'ordinary', 'robust'];
+export const URGENCIES: readonly Urgency[] = ['fragile', 'ordinary', 'robust'];
 
 /** By urgency, the share of meals not missed from the first day that can be helped, of all where none can be; urgencies nobody has are left out. */
 function serviceOf({ laid, before: early, days, replicates }: Bench, { tally, menu }: Judged): Service[] {

@@ -6,7 +6,7 @@ import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
 import { costFromPeriod, settleInFates } from './fate-cost.ts';
 import { roomFor } from './fate-room.ts';
-import { type Bench, benchFor, judgePlan, throughAll } from './judge-plan.ts';
+import { type Bench, benchFor, throughAll } from './judge-plan.ts';
 import { layOut } from './lay-out.ts';
 import { linesOf } from './lines.ts';
 import { livingOf } from './living.ts';
@@ -20,7 +20,7 @@ import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
 import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { barredBy, supposing } from './supposing.ts';
-import { bestOf, judged, type Tried } from './tried.ts';
+import { bestOf, judged, type Weighed, weighed } from './tried.ts';
 import { weeded } from './weeded.ts';
 import { wholeOf } from './whole.ts';
 import { wishTrouble } from './wish-trouble.ts';
@@ -44,14 +44,9 @@ export async function makePlan(
   const wished = obstacles.length === 0 ? asked : layOut(room, { ...question, wishes: kept });
   const laid = { ...wished, problem: meetable(wished.problem) };
   const bench = benchFor(laid, effort);
-  const best =
-    effort === 'quick'
-      ? quickPlan(bench)
-      : weeded(bench, proven(bench, solve, bestOf(tryLevels(bench, solve, onProgress))));
+  const benches = { bench, through: effort === 'quick' ? bench : throughAll(bench) };
+  const best = effort === 'quick' ? quickPlan(benches) : wholePlan(benches, solve, onProgress);
   const lines = linesOf(laid, best, kept);
-  const all = effort === 'quick' ? bench : throughAll(bench);
-  const verdict = effort === 'quick' ? best.verdict : judgePlan(all, best.proposal);
-  const lived = { ...best, verdict, met: best.met && verdict.met };
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -61,40 +56,53 @@ export async function makePlan(
     trouble: effort === 'whole' && best.made === 'rule' ? 'The solver found no plan in its time.' : null,
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
-    whole: wholeOf(all, lived, lines),
+    whole: wholeOf(benches.through, best, lines),
     cover: coversOf(bench.laid, best),
-    obstacles: [...obstacles, ...obstaclesOf(all, lived, question)],
+    obstacles: [...obstacles, ...obstaclesOf(benches.through, best, question)],
   };
 }
 
+interface Benches {
+  readonly bench: Bench;
+  /** The same over all weeks: what plans are chosen by. */
+  readonly through: Bench;
+}
+
+/** The best of several chances of ready stock, proven, and without what the engine finds no use for. */
+function wholePlan(benches: Benches, solve: Solve, onProgress: Telling): Weighed {
+  const chosen = proven(benches, solve, bestOf(tryLevels(benches, solve, onProgress)));
+  const rest = weeded(benches.bench, chosen);
+  return rest === chosen ? chosen : bestOf([chosen, weighed(benches.through, rest)]);
+}
+
 /** Chances of ready stock in turn: more where a target was missed, less where all were met, none twice. */
-function tryLevels(bench: Bench, solve: Solve, onProgress: Telling): Tried[] {
-  const { policy } = bench.laid.snapshot.facts;
+function tryLevels(benches: Benches, solve: Solve, onProgress: Telling): Weighed[] {
+  const { policy } = benches.bench.laid.snapshot.facts;
   const levels = [...policy.planSafetyLevels.value].sort((a, b) => a - b);
   const most = policy.planTries.value;
-  const tried: Tried[] = [];
+  const tried: Weighed[] = [];
   let at = levels.indexOf(policy.planSafetyLevels.value[0]);
   while (tried.length < most && at >= 0 && at < levels.length) {
     const level = levels[at] as number;
     if (tried.some((each) => each.level === level)) break;
     onProgress({ step: 'solving', share: tried.length / (2 * (most + 1)), cents: null });
-    const one = tryLevel(bench, solve, { level, proves: false });
+    const one = tryLevel(benches, solve, { level, proves: false });
     tried.push(one);
     if (brings(tried) === 'nothing') break;
-    at += one.met ? -1 : 1;
+    at += one.metInAll ? -1 : 1;
   }
   return tried;
 }
 
 /** Whether the last chance asked for brought more meals than the one before; where it brings none, more will not. */
-function brings(tried: readonly Tried[]): 'something' | 'nothing' {
+function brings(tried: readonly Weighed[]): 'something' | 'nothing' {
   const [before, last] = tried.slice(-2);
-  if (!before || !last || before.met || last.level < before.level) return 'something';
-  const { missedMeals } = last.verdict;
-  return missedMeals.mean < before.verdict.missedMeals.mean ? 'something' : 'nothing';
+  if (!before || !last || before.metInAll || last.level < before.level) return 'something';
+  const { missedMeals } = last.all;
+  return missedMeals.mean < before.all.missedMeals.mean ? 'something' : 'nothing';
 }
 
-function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried {
+function tryLevel({ bench, through }: Benches, solve: Solve, { level, proves }: Trying): Weighed {
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
   const { proposal, programmed, gap } = solvePlan(solvable(bench, problem, level), solve, {
@@ -107,14 +115,14 @@ function tryLevel(bench: Bench, solve: Solve, { level, proves }: Trying): Tried 
   });
   const [fault] = faultsOf(problem, proposal, policy.planSlack.value);
   if (fault) throw new Error(`a plan that cannot be: ${fault.sentence}`);
-  return {
+  return weighed(through, {
     level,
     problem,
     proposal,
     gap,
     made: programmed ? 'programme' : 'rule',
     ...judged(bench, { level, problem, proposal }),
-  };
+  });
 }
 
 /** The problem with everything a plan of it is judged by while it is sought. */
@@ -132,7 +140,7 @@ export function solvable(
 }
 
 /** The rule searched on, at the first chance of ready stock. */
-function quickPlan(bench: Bench): Tried {
+function quickPlan({ bench }: Benches): Weighed {
   const { facts, seed } = bench.laid.snapshot;
   const { policy } = facts;
   const level = policy.planSafetyLevels.value[0] as number;
@@ -141,13 +149,16 @@ function quickPlan(bench: Bench): Tried {
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);
+  const said = judged(bench, { level, problem, proposal });
   return {
     level,
     problem,
     proposal,
     gap: null,
     made: 'rule',
-    ...judged(bench, { level, problem, proposal }),
+    ...said,
+    all: said.verdict,
+    metInAll: said.met,
   };
 }
 
@@ -157,10 +168,8 @@ interface Trying {
   readonly proves: boolean;
 }
 
-/** The plan solved in whole numbers too: it tells how good it is, and takes its place where it is cheaper. */
-function proven(bench: Bench, solve: Solve, chosen: Tried): Tried {
-  const { level } = chosen;
-  const again = tryLevel(bench, solve, { level, proves: true });
-  const better = bestOf([chosen, again]);
-  return { ...better, gap: again.gap };
+/** The plan solved in whole numbers too: it tells how good it is, and takes its place where it is better. */
+function proven(benches: Benches, solve: Solve, chosen: Weighed): Weighed {
+  const again = tryLevel(benches, solve, { level: chosen.level, proves: true });
+  return { ...bestOf([chosen, again]), gap: again.gap };
 }

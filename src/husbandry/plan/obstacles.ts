@@ -12,10 +12,10 @@ import { isSpent } from './meetable.ts';
 import { periodFrom } from './periods.ts';
 import type { Place } from './place-of.ts';
 import type { PlanQuestion } from './question.ts';
-import type { Tried } from './tried.ts';
+import type { Weighed } from './tried.ts';
 
 /** The causes that can be told, the plainest first. */
-export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): Obstacle[] {
+export function obstaclesOf(bench: Bench, best: Weighed, question: PlanQuestion): Obstacle[] {
   const { laid } = bench;
   const hungry = laid.eating
     .filter(({ fares }) => fares.length === 0)
@@ -48,7 +48,7 @@ export function obstaclesOf(bench: Bench, best: Tried, question: PlanQuestion): 
       sentence: 'Some meals will be missed before any parcel ordered today can be here.',
       groups: [],
     });
-  return best.met ? found : [...found, ...missing(bench, best, question)];
+  return best.metInAll ? found : [...found, ...missing(bench, best, question)];
 }
 
 /** Whether anybody who offers something can send it so that it comes within the periods. */
@@ -64,7 +64,7 @@ function canAnyCome({ snapshot, periods }: LaidOut): boolean {
 }
 
 /** Why more is missed than is asked for, as far as it can be told; else that it is a matter of price. */
-function missing(bench: Bench, best: Tried, { wishes }: PlanQuestion): Obstacle[] {
+function missing(bench: Bench, best: Weighed, { wishes }: PlanQuestion): Obstacle[] {
   const { laid } = bench;
   const { problem, proposal } = best;
   const short = shortGroups(bench, best);
@@ -105,7 +105,7 @@ const obstacle = (
     : [];
 
 /** Places that are full in some period. */
-const fullPlaces = ({ places, snapshot }: LaidOut, { problem, proposal }: Tried): number[] =>
+const fullPlaces = ({ places, snapshot }: LaidOut, { problem, proposal }: Weighed): number[] =>
   [...places.keys()].filter((p) =>
     isFull(
       problem.places[p]?.room ?? null,
@@ -125,9 +125,9 @@ interface ShortGroup {
  * Groups that miss more than their urgency may, the most missed first: in the fates, by items, and day by day, by meals of
  * those that can be helped; or of which no meal was counted any more, since an animal that waits counts once.
  */
-function shortGroups({ laid, before, replicates }: Bench, { lived, verdict }: Tried): ShortGroup[] {
+function shortGroups({ laid, before, replicates }: Bench, { lived, all }: Weighed): ShortGroup[] {
   const { fine, snapshot } = laid;
-  const { menu, tally } = verdict.judged;
+  const { menu, tally } = all.judged;
   const targets = snapshot.facts.policy.planTargets.value;
   const isUnserved = ({ key, rule }: DemandGroup): boolean => {
     const g = menu.groups.findIndex((group) => group.key === key);

@@ -1,7 +1,8 @@
-/** Plans that were tried, what the engine says of each, and the best of several. */
+/** Plans that were tried, what the engine and the fates say of each, and the best of several. */
+import type { Urgency } from '../animals/index.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanAnswer } from './answer.ts';
-import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
+import { type Bench, judgePlan, URGENCIES, type Verdict } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
 import { type LivedInFates, livedInFates, overPeriods } from './lived-in-fates.ts';
 import type { PlanProblem } from './problem.ts';
@@ -34,7 +35,7 @@ export function judged(
     verdict,
     lived,
     score: verdict.score + laterCents(bench, lived),
-    met: verdict.met && isServed(bench.laid, lived.missed),
+    met: verdict.met && URGENCIES.every((urgency) => isServed(bench.laid, urgency, lived.missed)),
   };
 }
 
@@ -49,19 +50,35 @@ function laterCents({ laid, days }: Bench, { missed }: LivedInFates): Cents {
     .reduce((sum, items, k) => sum + items * (eaters[k % eaters.length]?.missedCents ?? 0), 0);
 }
 
-/** Whether in the mean each urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
-function isServed({ fine: { eaters }, snapshot }: LaidOut, missed: Float64Array): boolean {
-  return Object.entries(snapshot.facts.policy.planTargets.value).every(([urgency, target]) => {
-    const fed = [...eaters.keys()].filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
-    const wanted = fed.reduce((all, e) => all + (eaters[e]?.wanted.reduce((a, b) => a + b, 0) ?? 0), 0);
-    const groups = eaters.length;
-    return fed.reduce((all, e) => all + overPeriods(missed, { e, groups }), 0) <= (1 - target) * wanted;
-  });
+/** Whether in the mean an urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
+function isServed({ fine: { eaters }, snapshot }: LaidOut, urgency: Urgency, missed: Float64Array): boolean {
+  const groups = eaters.length;
+  const fed = [...eaters.keys()].filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
+  const wanted = fed.reduce((all, e) => all + (eaters[e]?.wanted.reduce((a, b) => a + b, 0) ?? 0), 0);
+  const gone = fed.reduce((all, e) => all + overPeriods(missed, { e, groups }), 0);
+  return gone <= (1 - snapshot.facts.policy.planTargets.value[urgency]) * wanted;
+}
+
+/** A plan lived through day by day over all its weeks. */
+export interface Weighed extends Tried {
+  readonly all: Verdict;
+  /** Every target is met over all weeks; in the fates, where day by day no meal is counted that could be helped. */
+  readonly metInAll: boolean;
+}
+
+/** `through`: the bench over all weeks. */
+export function weighed(through: Bench, tried: Tried): Weighed {
+  const all = judgePlan(through, tried.proposal);
+  const counted = new Set(all.service.map(({ urgency }) => urgency));
+  const metInAll =
+    all.met &&
+    URGENCIES.every((urgency) => counted.has(urgency) || isServed(through.laid, urgency, tried.lived.missed));
+  return { ...tried, all, metInAll };
 }
 
 /** Of those that meet every target the cheapest; where none does, the one of least cost with what is missed priced in. */
-export function bestOf(tried: readonly Tried[]): Tried {
-  const met = tried.filter((each) => each.met);
+export function bestOf(tried: readonly Weighed[]): Weighed {
+  const met = tried.filter((each) => each.metInAll);
   const among = met.length > 0 ? met : tried;
-  return among.reduce((best, each) => (each.score < best.score ? each : best));
+  return among.reduce((best, each) => (each.all.score < best.all.score ? each : best));
 }

@@ -3,11 +3,11 @@ import { MINUTES_PER_HOUR } from '../units.ts';
 import type { PlanLine, Whole } from './answer.ts';
 import type { Bench } from './judge-plan.ts';
 import { parcelCost } from './parcel-cost.ts';
-import type { Tried } from './tried.ts';
+import type { Weighed } from './tried.ts';
 
 export function wholeOf(
   { laid, days, replicates }: Bench,
-  { proposal, problem, verdict }: Tried,
+  { proposal, problem, all: verdict }: Weighed,
   lines: readonly PlanLine[],
 ): Whole {
   const costs = problem.parcels.map((parcel, i) => parcelCost(parcel, proposal.packs[i] ?? []));
