@@ -1,0 +1,32 @@
+/** A plan is chosen by all its weeks, not only by those in which near orders are weighed. */
+import { expect, it } from 'vitest';
+import { makePlan } from '../../../src/husbandry/plan/index.ts';
+import { DAYS_PER_WEEK } from '../../../src/husbandry/units.ts';
+import { marketWith, offerWith, supplierWith } from '../../support/plan/markets.ts';
+import { animalWith, countedBin, facts, policyWith, snapshotWith, TODAY } from '../../support/room.ts';
+
+const ROACH = { species: 'blaptica-dubia', fromMm: 20, toMm: 30 };
+const policy = policyWith({ planReplicates: 40, planJudgeReplicates: 40, planNeighbours: 300 });
+
+/** Twelve grown tarantulas, and roaches for them for about six weeks. */
+const room = snapshotWith({
+  animals: Array.from({ length: 12 }, (_, i) =>
+    animalWith({ code: `A${i}`, kind: 'brachypelma-hamorii', gaugeMm: 130, lastTaken: TODAY - 1 - i }),
+  ),
+  bins: [countedBin('B1', ROACH.species, { heads: 40, ...ROACH })],
+  market: marketWith({
+    suppliers: [supplierWith({ code: 'S1' })],
+    offers: [offerWith({ code: 'F1', supplier: 'S1', ...ROACH })],
+  }),
+  facts: { ...facts, policy },
+});
+
+it('feeds its last weeks where what is here lasts for the first', async () => {
+  const plan = await makePlan(room, { weeks: 12, wishes: [], supposed: [], explained: false });
+  const held = policy.planHeldWeeks.value * DAYS_PER_WEEK;
+  const comes = plan.lines.flatMap((line) => (line.what === 'order' ? [line.comes - TODAY] : []));
+  expect(comes.some((day) => day >= held / 2)).toBe(true);
+  expect(plan.whole.heldDays).toBeGreaterThan(held);
+  expect(plan.whole.service).toMatchObject([{ urgency: 'robust', met: true }]);
+  expect(plan.obstacles).toEqual([]);
+}, 60_000);
