@@ -99,13 +99,17 @@ interface Meal {
   readonly e: number;
 }
 
-function fedNoted(room: Room, { eaten }: Noted, { e, ...moment }: Meal): Cents {
+function fedNoted(room: Room, { eaten, taken }: Noted, { e, ...moment }: Meal): Cents {
   const { there, fates } = room;
   const was = there.slice();
   const cents = feed(room, e, moment);
   const at = (moment.t * fates.eaters + e) * there.length;
-  for (let n = 0; n < there.length; n++)
-    eaten[at + n] = (eaten[at + n] as number) + (was[n] as number) - (there[n] as number);
+  const by = (moment.fate * fates.periods + moment.t) * there.length;
+  for (let n = 0; n < there.length; n++) {
+    const heads = (was[n] as number) - (there[n] as number);
+    eaten[at + n] = (eaten[at + n] as number) + heads;
+    taken[by + n] = (taken[by + n] as number) + heads;
+  }
   return cents;
 }
 

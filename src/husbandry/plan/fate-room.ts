@@ -7,6 +7,8 @@ import type { PlanEater } from './problem.ts';
 export interface Noted {
   /** Heads eaten, at [(period * eaters + eater) * nodes + node]. */
   readonly eaten: Float64Array;
+  /** Heads eaten by all in each fate by itself, at [(fate * periods + period) * nodes + node]. */
+  readonly taken: Float64Array;
   /** Items late and missed, and items that stand ready after the meals, at [period * eaters + eater]. */
   readonly late: Float64Array;
   readonly missed: Float64Array;

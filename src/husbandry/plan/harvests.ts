@@ -1,4 +1,8 @@
-/** Harvests: what is eaten out of a colony in a period, in the mean of the plan's fates, by trade size. */
+/**
+ * Harvests: what is eaten out of a colony in a period, by trade size; as much as is enough with the chance at which stock
+ * stands ready. What is out and not eaten is prey still, while what stays may grow into breeders that nobody is fed.
+ */
+import { sortedQuantile } from '../../maths/quantile.ts';
 import { civilDate } from '../calendar.ts';
 import type { SizeClass } from '../prey/index.ts';
 import type { PlanLine } from './answer.ts';
@@ -14,15 +18,17 @@ export interface TakenAt {
 }
 
 /** One line a size; less than half a head is none. */
-export function harvestLines(laid: LaidOut, lived: LivedInFates): PlanLine[] {
+export function harvestLines(
+  laid: LaidOut,
+  { lived, level }: { readonly lived: LivedInFates; readonly level: number },
+): PlanLine[] {
   const { policy } = laid.snapshot.facts;
   return laid.places.flatMap((place, p) => {
     const bin = place.bins[0]?.bin.code;
     if (place.role !== 'colony' || bin === undefined) return [];
     return laid.periods.flatMap(({ from, days }, t) =>
       place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
-        const taken = takenOf(laid, lived, { p, t, size });
-        const heads = Math.round(taken.reduce((sum, each) => sum + each.heads, 0));
+        const heads = Math.round(sortedQuantile(takenInFates(laid, lived, { p, t, size }).sort(), level));
         if (heads < 1) return [];
         return [
           {
@@ -48,18 +54,38 @@ export function harvestLines(laid: LaidOut, lived: LivedInFates): PlanLine[] {
 
 type Size = Pick<SizeClass, 'fromMm' | 'toMm'>;
 
-/** Heads of a size, or of all, taken out of a place in a period by each of the fine groups, and the items they stand for. */
-export function takenOf(
-  { fine, places }: LaidOut,
-  lived: LivedInFates,
-  { p, t, size }: TakenAt & { readonly size: Size | null },
-): Taken[] {
-  const place = fine.placeOf[p] as number;
-  const sizes = (places[p] as Place).chain.species.sizeClasses.value;
-  const counts = (fine.nodes[place] as Nodes).all.map((node) => size === null || isOf(node, size, sizes));
-  return fine.eaters.map((_, e) =>
-    eatenBy(fine, lived, { e, t, from: (at, n) => at === place && (counts[n] as boolean) }),
+interface Taking extends TakenAt {
+  /** Null: of all sizes. */
+  readonly size: Size | null;
+}
+
+/** Heads taken out of a place in a period by each of the fine groups in the mean, and the items they stand for. */
+export function takenOf(laid: LaidOut, lived: LivedInFates, taking: Taking): Taken[] {
+  const place = laid.fine.placeOf[taking.p] as number;
+  const counts = nodesOf(laid, taking);
+  return laid.fine.eaters.map((_, e) =>
+    eatenBy(laid.fine, lived, { e, t: taking.t, from: (at, n) => at === place && (counts[n] as boolean) }),
   );
+}
+
+/** Heads taken out of it by all in each fate. */
+export function takenInFates(laid: LaidOut, { fates, taken }: LivedInFates, taking: Taking): Float64Array {
+  const { nodes, placeOf } = laid.fine;
+  const place = placeOf[taking.p] as number;
+  const sizeOf = (of: readonly Nodes[]) => of.reduce((sum, { all }) => sum + all.length, 0);
+  const [first, all] = [sizeOf(nodes.slice(0, place)), sizeOf(nodes)];
+  const counts = nodesOf(laid, taking);
+  return Float64Array.from({ length: fates }, (_, fate) => {
+    const at = (fate * laid.periods.length + taking.t) * all + first;
+    return counts.reduce((sum, is, n) => sum + (is ? (taken[at + n] as number) : 0), 0);
+  });
+}
+
+/** Which nodes of a place are of the size. */
+function nodesOf({ fine, places }: LaidOut, { p, size }: Taking): boolean[] {
+  const sizes = (places[p] as Place).chain.species.sizeClasses.value;
+  const { all } = fine.nodes[fine.placeOf[p] as number] as Nodes;
+  return all.map((node) => size === null || isOf(node, size, sizes));
 }
 
 /** Every node is of one size: the first that holds its middle, else the one nearest to it. */

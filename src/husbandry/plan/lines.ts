@@ -18,13 +18,13 @@ import type { Tried } from './tried.ts';
 /** All lines, in the order in which they are to be done; reasons come later. */
 export function linesOf(
   laid: LaidOut,
-  { proposal, lived }: Pick<Tried, 'proposal' | 'lived'>,
+  { proposal, lived, level }: Pick<Tried, 'proposal' | 'lived' | 'level'>,
   wishes: readonly Wish[],
 ): PlanLine[] {
   const isPinned = (key: string) => wishes.some((wish) => wish.key === key && wish.wish === 'pin');
   const lines = [
     ...orderLines(laid, proposal),
-    ...harvestLines(laid, lived),
+    ...harvestLines(laid, { lived, level }),
     ...cullLines(laid, proposal),
     ...startLines(laid, proposal),
   ];

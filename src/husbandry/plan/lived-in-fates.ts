@@ -7,8 +7,9 @@ import type { PlanEater, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 import type { Fine } from './told.ts';
 
-/** Means over the fates of what is noted in them; and items wanted, at [period * groups + group], of the fine groups. */
+/** Means over the fates of what is noted in them, and what is taken in each; items wanted at [period * groups + group]. */
 export interface LivedInFates extends Noted {
+  readonly fates: number;
   readonly wanted: Float64Array;
 }
 
@@ -22,6 +23,7 @@ export function livedInFates(
   const moments = fates.periods * fates.eaters;
   const noted: Noted = {
     eaten: new Float64Array(moments * living.nodes),
+    taken: new Float64Array(fates.count * fates.periods * living.nodes),
     late: new Float64Array(moments),
     missed: new Float64Array(moments),
     ready: new Float64Array(moments),
@@ -33,7 +35,9 @@ export function livedInFates(
   });
   const mean = (sums: Float64Array) => sums.map((sum) => sum / fates.count);
   return {
+    fates: fates.count,
     eaten: mean(noted.eaten),
+    taken: noted.taken,
     late: mean(noted.late),
     missed: mean(noted.missed),
     ready: mean(noted.ready),

@@ -1,7 +1,7 @@
 /** Harvests are what the animals eat out of a colony in the fates their plan was found in. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { fatesOf } from '../../../src/husbandry/plan/fates.ts';
-import { harvestLines, takenOf } from '../../../src/husbandry/plan/harvests.ts';
+import { harvestLines, takenInFates, takenOf } from '../../../src/husbandry/plan/harvests.ts';
 import type { LaidOut } from '../../../src/husbandry/plan/lay-out.ts';
 import { type LivedInFates, livedInFates, overPeriods } from '../../../src/husbandry/plan/lived-in-fates.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
@@ -66,23 +66,30 @@ describe('what is taken', () => {
     expect(sum(wanted)).toBeGreaterThan(50);
   });
 
-  it('out of a colony is told by trade size, every head once, in whole heads', () => {
-    const lines = harvestLines(laid, lived);
+  it('out of a colony is told by trade size, every head once, as much as is enough with the chance asked for', () => {
+    const lines = harvestLines(laid, { lived, level: LEVEL });
     for (const p of COLONIES) {
-      const bin = laid.places[p]!.bins[0]!.bin.code;
-      const sizes = laid.places[p]!.chain.species.sizeClasses.value.length;
-      let all = 0;
+      const { bins, chain } = laid.places[p]!;
+      const sizes = chain.species.sizeClasses.value;
       laid.periods.forEach(({ from, days }, t) => {
-        const told = lines.filter(
-          ({ key }) => key.startsWith(`harvest:${bin}:`) && key.endsWith(dateOf(from)),
-        );
-        const taken = sum(takenIn(t, p).map(({ heads }) => heads));
-        expect(Math.abs(sum(told.map(({ heads }) => heads)) - taken)).toBeLessThanOrEqual(sizes / 2);
-        for (const line of told) expect(line.actBy).toBe(from + days - 1);
-        all += taken;
+        const all = [...takenInFates(laid, lived, { p, t, size: null })];
+        const bySize = sizes.map((size) => [...takenInFates(laid, lived, { p, t, size })]);
+        expect(sum(all) / all.length).toBeCloseTo(sum(takenIn(t, p).map(({ heads }) => heads)), 6);
+        all.forEach((heads, fate) => {
+          expect(sum(bySize.map((taken) => taken[fate]!))).toBeCloseTo(heads, 6);
+        });
+        sizes.forEach((size, s) => {
+          const key = `harvest:${bins[0]!.bin.code}:${size.name}@${dateOf(from)}`;
+          const line = lines.find((each) => each.key === key);
+          const told = line?.heads ?? 0;
+          const enough = (heads: number) => bySize[s]!.filter((taken) => taken <= heads).length / all.length;
+          expect(enough(told + 0.5)).toBeGreaterThanOrEqual(LEVEL);
+          if (told > 0) expect(enough(told - 0.5 - 1e-9)).toBeLessThan(LEVEL);
+          if (line) expect(line.actBy).toBe(from + days - 1);
+        });
       });
-      expect(all).toBeGreaterThan(10);
     }
+    expect(lines.length).toBeGreaterThan(10);
   });
 });
 
