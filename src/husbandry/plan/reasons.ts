@@ -7,14 +7,13 @@ import type { EatingClass } from './classes.ts';
 import { takenOf } from './harvests.ts';
 import { type Bench, judgePlan, type Verdict } from './judge-plan.ts';
 import type { LaidOut } from './lay-out.ts';
-import { flowsOf } from './lived.ts';
-import { livingOf } from './living.ts';
+import { livedInFates } from './lived-in-fates.ts';
 import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
-import type { PlanProblem } from './problem.ts';
 import { type Decisions, withoutLine } from './proposal.ts';
 import { type Source, traced } from './traced.ts';
 import type { Tried } from './tried.ts';
+import { finely } from './with-ready.ts';
 
 interface Explaining {
   readonly bench: Bench;
@@ -41,10 +40,12 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const source = sourceOf(line, best);
   const trace = traced(problem, proposal.flows, source);
   const rest = withoutLine(problem, proposal, line.key);
-  const isHeld = startsEating(line) < bench.laid.snapshot.today + bench.days;
-  const without = isHeld
-    ? comparison(best.verdict, judgePlan(bench, rest))
-    : expected(bench.laid, problem, { plan: proposal, rest });
+  const { laid, days } = bench;
+  const held = laid.snapshot.today + days;
+  const isHeld = startsEating(line) < held;
+  const soon = isHeld ? comparison(best.verdict, judgePlan(bench, rest)) : nothing;
+  const later = missedMealsFrom(isHeld ? held : laid.snapshot.today, bench, { best, rest });
+  const without = { ...soon, missedMeals: moved(soon.missedMeals, later) };
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(
     bench.laid.periods,
@@ -56,23 +57,34 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   );
 }
 
+const exactly = (mean: number): Estimate => ({ mean, low: mean, high: mean });
+const nothing = { missedMeals: exactly(0), dangers: exactly(0) };
+
 /** First day on which what a line brings can be eaten. */
 const startsEating = (line: Bought): DayNumber => (line.what === 'order' ? line.comes : line.yieldsFrom);
 
-/** Beyond the weeks that are lived through day by day: meals missed more in the mean, and no word of dangers. */
-function expected(
-  laid: LaidOut,
-  problem: PlanProblem,
-  { plan, rest }: { plan: Decisions; rest: Decisions },
-): Omit<Reason['without'], 'cents'> {
-  const living = livingOf(problem);
-  const meals = (decided: Decisions) =>
-    flowsOf(living, decided).missed.reduce((sum, items, e) => {
-      const { mealItems } = laid.eating[e] as EatingClass;
-      return sum + items.reduce((a, b) => a + b, 0) / mealItems;
-    }, 0);
-  return { missedMeals: exactly(meals(rest) - meals(plan)), dangers: exactly(0) };
+/** Meals missed more without a line in the periods from a day on, in the mean of the fates; of dangers they say nothing. */
+function missedMealsFrom(
+  day: DayNumber,
+  bench: Bench,
+  { best, rest }: { best: Tried; rest: Decisions },
+): number {
+  const { laid } = bench;
+  const groups = laid.fine.eating.length;
+  const first = laid.periods.findIndex(({ from }) => from >= day);
+  if (first < 0) return 0;
+  const { missed } = livedInFates(bench, finely(laid, best.problem, best.level), rest);
+  return missed.subarray(first * groups).reduce((sum, items, k) => {
+    const { mealItems } = laid.fine.eating[k % groups] as EatingClass;
+    return sum + (items - (best.lived.missed[first * groups + k] as number)) / mealItems;
+  }, 0);
 }
+
+const moved = ({ mean, low, high }: Estimate, by: number): Estimate => ({
+  mean: mean + by,
+  low: low + by,
+  high: high + by,
+});
 
 /** What the line brings. */
 function sourceOf(line: Bought, { problem, proposal }: Tried): Source {
@@ -100,8 +112,6 @@ function comparison(plan: Verdict, without: Verdict): Omit<Reason['without'], 'c
     dangers: difference(after.dangersOf, before.dangersOf),
   };
 }
-
-const exactly = (mean: number): Estimate => ({ mean, low: mean, high: mean });
 
 interface Telled {
   readonly without: Reason['without'];
