@@ -133,10 +133,19 @@ test('what was given since the last moult is on record, whole prey alone', async
   room.pass(7);
   const cut = { ...offering('A1'), portions: 2 };
   good(await recordEvening(room, { rows: [offering('A1'), { ...cut, bin: 'B2' }] }));
-  expect((await givenTo('A1')).meals).toBe(2);
+  expect(await givenTo('A1')).toEqual({ meals: 2, items: expect.closeTo(15 / 3, 9) });
   room.pass(2);
   good(await recordMoult(room, { animal: 'A1' }));
   expect(await givenTo('A1')).toEqual({ meals: 0, items: 0 });
+});
+
+test('of a long record the oldest evening is left out, which may have been cut short', async () => {
+  const room = await furnished();
+  for (let evening = 0; evening < 26; evening++) {
+    good(await recordEvening(room, { rows: [offering('A1')] }));
+    room.pass(1);
+  }
+  expect((await animal(room, 'A1')).givenOnRecord.meals).toBe(23);
 });
 
 test('what was given before an animal was measured tells nothing of its meals now', async () => {

@@ -52,12 +52,12 @@ const shortWords = ({ urgency, notMissed, target }: Service): string =>
 /** A smaller gap is told as this one. */
 const LEAST_GAP = 0.001;
 
-/** How far it is proven that no plan is cheaper, where everything comes as it does in the mean. */
+/** How far the plan it grew out of is proven to be the best, where everything comes as it does in the mean. */
 export function provenWords({ made, gap, trouble }: PlanAnswer): string {
   const bound =
     gap === null
-      ? 'How near it comes to the cheapest there is was not proven: the bound is unknown.'
-      : `In average weeks no plan is more than ${shareText(Math.max(gap, LEAST_GAP))} cheaper; good or bad luck may favour another.`;
+      ? 'How near it comes to the best there is was not proven.'
+      : `It grew out of the best plan for average weeks, proven to within ${shareText(Math.max(gap, LEAST_GAP))}, and was then fitted to good and bad luck.`;
   if (made === 'programme') return bound;
   const why =
     trouble === null ? '' : `: ${trouble.charAt(0).toLowerCase()}${trouble.slice(1).replace(/\.$/, '')}`;

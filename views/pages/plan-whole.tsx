@@ -94,7 +94,7 @@ const ServiceTable = ({ plan }: PlanTold) => (
 function wasteWords({ whole }: PlanAnswer): string {
   const { heldDays, bought, eaten, died, outgrown, missedMeals, dangers } = whole;
   const many = (n: number): string => roundly(n).toLocaleString('en-GB');
-  const weeks = counted(Math.round(heldDays / DAYS_PER_WEEK), 'week');
+  const weeks = counted(Math.ceil(heldDays / DAYS_PER_WEEK), 'week');
   const prey = `Over ${weeks} ${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
   return `${prey} Expect ${estimateWords(missedMeals, 'missed meal')} and ${estimateWords(dangers, 'danger')}.`;
 }

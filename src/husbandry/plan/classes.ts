@@ -119,6 +119,7 @@ function classFrom(members: readonly number[], nodes: ReadonlySet<string>, from:
     wanted,
     lateMost: sumOver((each) => each.lateMost),
     mealItems: lead.mealItems,
+    headsEach: lead.headsEach,
     byReplicate: lead.byReplicate.map((_, t) => sumOver((each) => each.byReplicate[t] as Float64Array)),
     fares,
     members: members.map((m, k) => ({

@@ -1,5 +1,5 @@
 /** Who eats, how much in each period, how long it may wait: demand as a plan sees it. */
-import type { DemandGroup } from '../appetite/index.ts';
+import type { DemandGroup, Roster } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { demandRun, itemsOn } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
@@ -11,8 +11,10 @@ export interface Eating {
   readonly wanted: Float64Array;
   readonly byReplicate: readonly Float64Array[];
   readonly lateMost: Float64Array;
-  /** Mean items of a meal, as this keeper gives them. */
+  /** Mean items of a meal of one head, as this keeper gives them. */
   readonly mealItems: number;
+  /** Heads that are fed, late or missed as one: of singles 1, of animals alike as many as they are. */
+  readonly headsEach: number;
 }
 
 /** Groups that want anything in the periods, in the order of their keys. */
@@ -32,11 +34,20 @@ export function eatingOf(snapshot: Snapshot, periods: readonly Period[]): Eating
       });
       const wanted = Float64Array.from(byReplicate, meanOf);
       const [few, many] = group.rule.mealItems.value;
-      const mealItems = ((few + many) / 2) * run.roster.generosity.mean;
-      return { group, wanted, byReplicate, lateMost: lateMost(group, wanted), mealItems };
+      const mealItems = Math.max(Math.min(few, 1), ((few + many) / 2) * run.roster.generosity.mean);
+      const headsEach = headsEachOf(run.roster, g);
+      return { group, wanted, byReplicate, lateMost: lateMost(group, wanted), mealItems, headsEach };
     })
     .filter(({ wanted }) => wanted.some((items) => items > 0))
     .sort((a, b) => (a.group.key < b.group.key ? -1 : 1));
+}
+
+/** Mean heads of the rows that are in a group now or after a moult. */
+function headsEachOf({ animals, steps, group, heads }: Roster, g: number): number {
+  const rows = Array.from({ length: animals }, (_, i) => i).filter((i) =>
+    group.subarray(i * steps, (i + 1) * steps).includes(g),
+  );
+  return rows.reduce((sum, i) => sum + (heads[i] as number), 0) / Math.max(1, rows.length);
 }
 
 const meanOf = (values: Float64Array): number =>

@@ -26,7 +26,7 @@ export function cheapestItems({ market = noMarket, facts }: Snapshot, eating: re
   return found.map((cents) => (cents !== null && cents > 0 ? cents : usual));
 }
 
-/** By group, the middle price of an item or that of a whole meal of its own, whichever is dearer: it is never cheaper to miss one. */
+/** By group, the middle price of an item or that of a whole meal of its own, whichever is dearer: it is never cheaper to miss one. Of animals alike the meal of all. */
 export function mealPrices(
   snapshot: Snapshot,
   everybody: readonly Eating[],
@@ -34,9 +34,9 @@ export function mealPrices(
 ): ReadonlyMap<string, number> {
   const cents = cheapestItems(snapshot, everybody);
   return new Map(
-    everybody.map(({ group, mealItems }, g) => [
+    everybody.map(({ group, mealItems, headsEach }, g) => [
       group.key,
-      Math.max(usualCents, (cents[g] as number) * mealItems),
+      Math.max(usualCents, (cents[g] as number) * mealItems) * headsEach,
     ]),
   );
 }

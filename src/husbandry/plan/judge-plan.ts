@@ -4,7 +4,6 @@ import type { Urgency } from '../animals/index.ts';
 import { rosterOf } from '../appetite/index.ts';
 import type { Cents } from '../orders/index.ts';
 import { type Judged, judge, type Kept } from '../supply/index.ts';
-import { DAYS_PER_WEEK } from '../units.ts';
 import type { Service } from './answer.ts';
 import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
@@ -49,7 +48,7 @@ export interface Verdict {
 export function benchFor(laid: LaidOut, effort: Effort): Bench {
   const { snapshot } = laid;
   const { policy } = snapshot.facts;
-  const days = Math.min(daysOf(laid), policy.planHeldWeeks.value * DAYS_PER_WEEK);
+  const days = daysOf(laid.periods.slice(0, policy.planHeldWeeks.value));
   const replicates = effort === 'quick' ? policy.planJudgeLeast.value : replicatesFor(laid, days);
   const made: Made = new Map();
   const kept: Kept = { roster: rosterOf(snapshot, policy.moultsAhead.value), laid: binsLaid(laid) };
@@ -73,14 +72,14 @@ export function benchFor(laid: LaidOut, effort: Effort): Bench {
   };
 }
 
-const daysOf = ({ periods }: LaidOut): number => periods.reduce((sum, { days }) => sum + days, 0);
+const daysOf = (periods: LaidOut['periods']): number => periods.reduce((sum, { days }) => sum + days, 0);
 
-/** The same bench over all weeks of the plan: too slow to choose by, and what the plan chosen is told by. */
-export const throughAll = (bench: Bench): Bench => ({
-  ...bench,
-  days: daysOf(bench.laid),
-  kept: { ...bench.kept, laid: binsLaid(bench.laid) },
-});
+/** The same bench over all weeks of the plan: what plans are chosen and told by, too slow to weigh every line by. */
+export function throughAll(bench: Bench): Bench {
+  const { laid, kept } = bench;
+  const days = daysOf(laid.periods);
+  return days === bench.days ? bench : { ...bench, days, kept: { ...kept, laid: binsLaid(laid) } };
+}
 
 function replicatesFor({ snapshot }: LaidOut, days: number): number {
   const { planJudgeReplicates, planJudgeLeast, planJudgeWork } = snapshot.facts.policy;

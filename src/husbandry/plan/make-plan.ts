@@ -20,7 +20,7 @@ import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
 import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
 import { barredBy, supposing } from './supposing.ts';
-import { bestOf, judged, type Weighed, weighed } from './tried.ts';
+import { type Benches, bestOf, judged, type Weighed, weighed } from './tried.ts';
 import { weeded } from './weeded.ts';
 import { wholeOf } from './whole.ts';
 import { wishTrouble } from './wish-trouble.ts';
@@ -62,17 +62,11 @@ export async function makePlan(
   };
 }
 
-interface Benches {
-  readonly bench: Bench;
-  /** The same over all weeks: what plans are chosen by. */
-  readonly through: Bench;
-}
-
 /** The best of several chances of ready stock, proven, and without what the engine finds no use for. */
 function wholePlan(benches: Benches, solve: Solve, onProgress: Telling): Weighed {
   const chosen = proven(benches, solve, bestOf(tryLevels(benches, solve, onProgress)));
   const rest = weeded(benches.bench, chosen);
-  return rest === chosen ? chosen : bestOf([chosen, weighed(benches.through, rest)]);
+  return rest === chosen ? chosen : bestOf([chosen, weighed(benches, rest)]);
 }
 
 /** Chances of ready stock in turn: more where a target was missed, less where all were met, none twice. */
@@ -102,7 +96,8 @@ function brings(tried: readonly Weighed[]): 'something' | 'nothing' {
   return missedMeals.mean < before.all.missedMeals.mean ? 'something' : 'nothing';
 }
 
-function tryLevel({ bench, through }: Benches, solve: Solve, { level, proves }: Trying): Weighed {
+function tryLevel(benches: Benches, solve: Solve, { level, proves }: Trying): Weighed {
+  const { bench } = benches;
   const { policy } = bench.laid.snapshot.facts;
   const problem = withReady(bench.laid, level);
   const { proposal, programmed, gap } = solvePlan(solvable(bench, problem, level), solve, {
@@ -115,7 +110,7 @@ function tryLevel({ bench, through }: Benches, solve: Solve, { level, proves }: 
   });
   const [fault] = faultsOf(problem, proposal, policy.planSlack.value);
   if (fault) throw new Error(`a plan that cannot be: ${fault.sentence}`);
-  return weighed(through, {
+  return weighed(benches, {
     level,
     problem,
     proposal,
@@ -140,7 +135,8 @@ export function solvable(
 }
 
 /** The rule searched on, at the first chance of ready stock. */
-function quickPlan({ bench }: Benches): Weighed {
+function quickPlan(benches: Benches): Weighed {
+  const { bench } = benches;
   const { facts, seed } = bench.laid.snapshot;
   const { policy } = facts;
   const level = policy.planSafetyLevels.value[0] as number;
@@ -149,17 +145,14 @@ function quickPlan({ bench }: Benches): Weighed {
   const start = rulePlan(living, policy.planRuleWeeks.value);
   const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
   const proposal = proposed(living, found);
-  const said = judged(bench, { level, problem, proposal });
-  return {
+  return weighed(benches, {
     level,
     problem,
     proposal,
     gap: null,
     made: 'rule',
-    ...said,
-    all: said.verdict,
-    metInAll: said.met,
-  };
+    ...judged(bench, { level, problem, proposal }),
+  });
 }
 
 interface Trying {

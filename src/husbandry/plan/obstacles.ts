@@ -1,6 +1,6 @@
 /** What stands in the way where a plan misses a target, or where a group finds nothing at all. */
 import type { DemandGroup } from '../appetite/index.ts';
-import { dispatchesOf, noMarket } from '../orders/index.ts';
+import { dispatchesOf, noMarket, type Offer } from '../orders/index.ts';
 import { listed } from '../words.ts';
 import type { Obstacle, Period, Wish } from './answer.ts';
 import type { EatingClass } from './classes.ts';
@@ -74,10 +74,12 @@ function missing(bench: Bench, best: Weighed, { wishes }: PlanQuestion): Obstacl
   );
   const spent = isSpent(problem, proposal) ? groups : [];
   const full = fullPlaces(laid, best);
-  const cramped = short.filter(({ fares }) =>
-    fares.some(({ place }) => full.some((p) => isIn(laid, p, place))),
-  );
-  const bins = full.flatMap((p) => (laid.places[p] as Place).bins.map(({ bin }) => bin.name));
+  const eats = ({ fares }: ShortGroup, p: number) =>
+    fares.some(({ place }) => place === laid.fine.placeOf[p]);
+  const cramped = short.filter((each) => full.some((p) => eats(each, p)));
+  const bins = full
+    .filter((p) => cramped.some((each) => eats(each, p)))
+    .flatMap((p) => (laid.places[p] as Place).bins.map(({ bin }) => bin.name));
   const told = [
     obstacle('forbidden', barred, (names) => `What is forbidden would feed ${names}.`),
     obstacle('budget', spent, (names) => `What may be spent in a week does not feed ${names}.`),
@@ -87,12 +89,22 @@ function missing(bench: Bench, best: Weighed, { wishes }: PlanQuestion): Obstacl
       (names) => `${listed(bins)} ${bins.length > 1 ? 'are' : 'is'} full: more room may help ${names}.`,
     ),
   ].flat();
-  if (told.length > 0 || !canAnyCome(laid)) return told;
-  return obstacle(
-    'price',
-    groups,
-    (names) => `More prey for ${names} would cost more than the meals they miss are priced at.`,
-  );
+  if (!canAnyCome(laid)) return told;
+  const named = new Set(told.flatMap((each) => each.groups));
+  const rest = groups.filter(({ key }) => !named.has(key));
+  return [
+    ...told,
+    ...obstacle(
+      'price',
+      rest.filter((each) => isSold(laid, each)),
+      (names) => `More prey for ${names} would cost more than the meals they miss are priced at.`,
+    ),
+    ...obstacle(
+      'size gap',
+      rest.filter((each) => !isSold(laid, each)),
+      (names) => `Nobody sells anything of the right size for ${names}.`,
+    ),
+  ];
 }
 
 const obstacle = (
@@ -114,53 +126,63 @@ const fullPlaces = ({ places, snapshot }: LaidOut, { problem, proposal }: Weighe
     ),
   );
 
-const isIn = ({ fine }: LaidOut, p: number, finePlace: number): boolean => fine.placeOf[p] === finePlace;
-
 interface ShortGroup {
   readonly group: DemandGroup;
   readonly fares: EatingClass['fares'];
 }
 
 /**
- * Groups that miss more than their urgency may, the most missed first: in the fates, by items, and day by day, by meals of
- * those that can be helped; or of which no meal was counted any more, since an animal that waits counts once.
+ * Groups that miss more than their urgency may, the most missed first: both in the fates, by items, and day by day, by
+ * meals of those that can be helped, or of which no meal was counted any more, since an animal that waits counts once.
+ * Where the two name nobody together, those of either.
  */
 function shortGroups({ laid, before, replicates }: Bench, { lived, all }: Weighed): ShortGroup[] {
   const { fine, snapshot } = laid;
   const { menu, tally } = all.judged;
   const targets = snapshot.facts.policy.planTargets.value;
-  const isUnserved = ({ key, rule }: DemandGroup): boolean => {
+  /** Share of its meals a group misses day by day; null where none is counted. */
+  const shareMissed = ({ key }: DemandGroup): number | null => {
     const g = menu.groups.findIndex((group) => group.key === key);
     const missed = ((tally.missed[g] ?? 0) - (before?.missed[g] ?? 0)) / replicates;
     const due = ((tally.due[g] ?? 0) - (before?.due[g] ?? 0)) / replicates;
-    return due <= 0 || missed > (1 - targets[rule.urgency]) * due;
+    return due > 0 ? missed / due : null;
   };
-  return fine.eating
-    .map((each, e) => ({ ...each, missed: overPeriods(lived.missed, { e, groups: fine.eating.length }) }))
-    .filter(
-      ({ fares, group, missed, wanted }) =>
-        fares.length > 0 && missed > (1 - targets[group.rule.urgency]) * sumOf(wanted),
-    )
-    .sort((a, b) => b.missed - a.missed)
-    .flatMap(({ members, fares }) => members.map(({ eating: { group } }) => ({ group, fares })))
-    .filter(({ group }) => isUnserved(group));
+  const misses = (group: DemandGroup, ifNone: number): boolean =>
+    (shareMissed(group) ?? ifNone) > 1 - targets[group.rule.urgency];
+  const byItems = fine.eating
+    .map((each, e) => {
+      const over = { e, groups: fine.eating.length };
+      return { ...each, missed: overPeriods(lived.missed, over), all: overPeriods(lived.wanted, over) };
+    })
+    .filter(({ fares }) => fares.length > 0)
+    .sort((a, b) => b.missed - a.missed);
+  const inFates = (isShort: boolean) =>
+    byItems
+      .filter((each) => !isShort || each.missed > (1 - targets[each.group.rule.urgency]) * each.all)
+      .flatMap(({ members, fares }) => members.map(({ eating: { group } }) => ({ group, fares })));
+  const lists = [
+    inFates(true).filter(({ group }) => misses(group, 1)),
+    inFates(false).filter(({ group }) => misses(group, 0)),
+    inFates(true),
+  ];
+  return lists.find((list) => list.length > 0) ?? [];
 }
 
 const sumOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0);
 
 /** Whether what a wish names is prey that a group takes, in a size it takes. */
-const feeds = ({ snapshot }: LaidOut, { key }: Wish, { windows }: DemandGroup): boolean =>
-  [...windows].some(
-    ([species, { minMm, maxMm }]) =>
-      key.startsWith(`start:${species}@`) ||
-      (snapshot.market ?? noMarket).offers.some(
-        (offer) =>
-          key.startsWith(`order:${offer.code}@`) &&
-          offer.species === species &&
-          offer.fromMm <= maxMm &&
-          offer.toMm >= minMm,
-      ),
-  );
+const feeds = (laid: LaidOut, { key }: Wish, group: DemandGroup): boolean =>
+  [...group.windows.keys()].some((species) => key.startsWith(`start:${species}@`)) ||
+  offersFor(laid, group).some(({ code }) => key.startsWith(`order:${code}@`));
+
+const isSold = (laid: LaidOut, group: DemandGroup): boolean => offersFor(laid, group).length > 0;
+
+/** Offers of prey that a group takes, in a size it takes. */
+const offersFor = ({ snapshot }: LaidOut, { windows }: DemandGroup): Offer[] =>
+  (snapshot.market ?? noMarket).offers.filter(({ species, fromMm, toMm }) => {
+    const window = windows.get(species);
+    return window !== undefined && fromMm <= window.maxMm && toMm >= window.minMm;
+  });
 
 /** 'froglets and tarantula spiderlings', 'froglets, tarantula spiderlings and 3 more groups'; each name once, in this order. */
 function namesOf(groups: readonly DemandGroup[], most = 2): string {

@@ -45,7 +45,8 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const isHeld = startsEating(line) < held;
   const soon = isHeld ? comparison(best.verdict, judgePlan(bench, rest)) : nothing;
   const later = missedMealsFrom(isHeld ? held : laid.snapshot.today, bench, { best, rest });
-  const without = { ...soon, missedMeals: moved(soon.missedMeals, later) };
+  // Less than half a meal in the mean of a few fates is nothing that could be told from chance.
+  const without = Math.abs(later) < 1 / 2 ? soon : { ...soon, missedMeals: moved(soon.missedMeals, later) };
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(
     bench.laid.periods,
@@ -75,8 +76,8 @@ function missedMealsFrom(
   if (first < 0) return 0;
   const { missed } = livedInFates(bench, finely(laid, best.problem, best.level), rest);
   return missed.subarray(first * groups).reduce((sum, items, k) => {
-    const { mealItems } = laid.fine.eating[k % groups] as EatingClass;
-    return sum + (items - (best.lived.missed[first * groups + k] as number)) / mealItems;
+    const { mealItems, headsEach } = laid.fine.eating[k % groups] as EatingClass;
+    return sum + (items - (best.lived.missed[first * groups + k] as number)) / (mealItems * headsEach);
   }, 0);
 }
 

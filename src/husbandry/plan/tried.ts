@@ -3,8 +3,7 @@ import type { Urgency } from '../animals/index.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanAnswer } from './answer.ts';
 import { type Bench, judgePlan, URGENCIES, type Verdict } from './judge-plan.ts';
-import type { LaidOut } from './lay-out.ts';
-import { type LivedInFates, livedInFates, overPeriods } from './lived-in-fates.ts';
+import { type LivedInFates, livedInFates } from './lived-in-fates.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 import { finely } from './with-ready.ts';
@@ -20,22 +19,23 @@ export interface Tried {
   readonly lived: LivedInFates;
   /** Money, and what is missed priced: in the weeks lived through day by day as the engine finds it, later as the fates do. */
   readonly score: Cents;
-  /** Every target is met: in the weeks lived through day by day, and in the mean over all. */
-  readonly met: boolean;
+  /** Urgencies whose target is missed in the weeks lived through day by day, or in the fates over all. */
+  readonly unserved: number;
 }
 
 /** What the engine says of a proposal, and the fates of its later weeks. */
 export function judged(
   bench: Bench,
   { level, problem, proposal }: Pick<Tried, 'level' | 'problem' | 'proposal'>,
-): Pick<Tried, 'verdict' | 'met' | 'lived' | 'score'> {
+): Pick<Tried, 'verdict' | 'unserved' | 'lived' | 'score'> {
   const verdict = judgePlan(bench, proposal);
   const lived = livedInFates(bench, finely(bench.laid, problem, level), proposal);
   return {
     verdict,
     lived,
     score: verdict.score + laterCents(bench, lived),
-    met: verdict.met && URGENCIES.every((urgency) => isServed(bench.laid, urgency, lived.missed)),
+    unserved: URGENCIES.filter((urgency) => !isServed(bench, lived, urgency) || isMissed(verdict, urgency))
+      .length,
   };
 }
 
@@ -50,13 +50,24 @@ function laterCents({ laid, days }: Bench, { missed }: LivedInFates): Cents {
     .reduce((sum, items, k) => sum + items * (eaters[k % eaters.length]?.missedCents ?? 0), 0);
 }
 
-/** Whether in the mean an urgency gets its share of items over all periods; those who find nothing are told elsewhere. */
-function isServed({ fine: { eaters }, snapshot }: LaidOut, urgency: Urgency, missed: Float64Array): boolean {
-  const groups = eaters.length;
-  const fed = [...eaters.keys()].filter((e) => eaters[e]?.urgency === urgency && eaters[e]?.fare.length);
-  const wanted = fed.reduce((all, e) => all + (eaters[e]?.wanted.reduce((a, b) => a + b, 0) ?? 0), 0);
-  const gone = fed.reduce((all, e) => all + overPeriods(missed, { e, groups }), 0);
-  return gone <= (1 - snapshot.facts.policy.planTargets.value[urgency]) * wanted;
+const isMissed = ({ service }: Verdict, urgency: Urgency): boolean =>
+  service.some((each) => each.urgency === urgency && !each.met);
+
+/**
+ * Whether in the mean of the fates an urgency gets its share of items from the first day that can be helped; those who
+ * find nothing are told elsewhere.
+ */
+function isServed({ laid, before }: Bench, { wanted, missed }: LivedInFates, urgency: Urgency): boolean {
+  const { fine, periods, snapshot } = laid;
+  const groups = fine.eaters.length;
+  const helped = snapshot.today + (before?.days ?? 0);
+  const from = groups * periods.filter((period) => period.from < helped).length;
+  const sum = (byMoment: Float64Array) =>
+    byMoment.subarray(from).reduce((all, items, k) => {
+      const eater = fine.eaters[k % groups];
+      return eater?.urgency === urgency && eater.fare.length > 0 ? all + items : all;
+    }, 0);
+  return sum(missed) <= (1 - snapshot.facts.policy.planTargets.value[urgency]) * sum(wanted);
 }
 
 /** A plan lived through day by day over all its weeks. */
@@ -66,13 +77,17 @@ export interface Weighed extends Tried {
   readonly metInAll: boolean;
 }
 
-/** `through`: the bench over all weeks. */
-export function weighed(through: Bench, tried: Tried): Weighed {
-  const all = judgePlan(through, tried.proposal);
+export interface Benches {
+  readonly bench: Bench;
+  /** The same over all weeks. */
+  readonly through: Bench;
+}
+
+export function weighed({ bench, through }: Benches, tried: Tried): Weighed {
+  const all = through === bench ? tried.verdict : judgePlan(through, tried.proposal);
   const counted = new Set(all.service.map(({ urgency }) => urgency));
   const metInAll =
-    all.met &&
-    URGENCIES.every((urgency) => counted.has(urgency) || isServed(through.laid, urgency, tried.lived.missed));
+    all.met && URGENCIES.every((urgency) => counted.has(urgency) || isServed(through, tried.lived, urgency));
   return { ...tried, all, metInAll };
 }
 

@@ -1,7 +1,7 @@
 /**
  * A plan without the orders that the engine finds no use for: the search knows the room only roughly, and what it buys
  * for what it takes to be a shortage may be in nobody's way. Each near order is left out in turn, the dearest first, and
- * stays out where that costs less with what is missed priced in, and no target is missed for it.
+ * stays out where that costs less with what is missed priced in, and no target more is missed for it.
  */
 import { isAllowed } from './allowed.ts';
 import type { Bench } from './judge-plan.ts';
@@ -20,7 +20,7 @@ export function weeded(bench: Bench, plan: Tried): Tried {
     if (!isAllowed(best.problem, rest)) continue;
     const proposal = proposed(living, rest);
     const said = judged(bench, { ...best, proposal });
-    if (said.score < best.score && (said.met || !best.met)) best = { ...best, proposal, ...said };
+    if (said.score < best.score && said.unserved <= best.unserved) best = { ...best, proposal, ...said };
   }
   return best;
 }

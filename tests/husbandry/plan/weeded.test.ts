@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { benchFor } from '../../../src/husbandry/plan/judge-plan.ts';
 import { livingOf } from '../../../src/husbandry/plan/living.ts';
-import type { Decisions } from '../../../src/husbandry/plan/proposal.ts';
+import { type Decisions, withoutLine } from '../../../src/husbandry/plan/proposal.ts';
 import { proposed } from '../../../src/husbandry/plan/solve-plan.ts';
 import { judged, type Tried } from '../../../src/husbandry/plan/tried.ts';
 import { weeded } from '../../../src/husbandry/plan/weeded.ts';
@@ -39,12 +39,19 @@ function plan(times: number) {
 const bought = ({ proposal }: Tried): number => proposal.packs.flat().reduce((sum, count) => sum + count, 0);
 
 describe('weeding', () => {
-  it('leaves nothing to buy in a room that has plenty', () => {
+  it('leaves hardly anything to buy in a room that has plenty, and nothing that is of no use', () => {
     const { bench, tried } = plan(60);
-    expect(bought(tried)).toBeGreaterThan(2);
     const left = weeded(bench, tried);
-    expect(bought(left)).toBe(0);
-    expect(left.verdict.score).toBeLessThan(tried.verdict.score);
+    expect(bought(left)).toBeLessThan(bought(tried) / 4);
+    expect(left.score).toBeLessThan(tried.score);
+    const { level, problem, proposal } = left;
+    const kept = problem.parcels.flatMap(({ packs }, i) =>
+      packs.filter((_, j) => (proposal.packs[i]?.[j] ?? 0) > 0).map(({ key }) => key),
+    );
+    for (const key of kept) {
+      const rest = proposed(livingOf(problem), withoutLine(problem, proposal, key));
+      expect(judged(bench, { level, problem, proposal: rest }).score).toBeGreaterThanOrEqual(left.score);
+    }
   });
 
   it('keeps what feeds somebody where there is nothing else, and never costs more', () => {
@@ -52,7 +59,8 @@ describe('weeding', () => {
     const left = weeded(bench, tried);
     expect(bought(left)).toBeGreaterThan(0);
     expect(bought(left)).toBeLessThanOrEqual(bought(tried));
-    expect(left.verdict.score).toBeLessThanOrEqual(tried.verdict.score);
+    expect(left.score).toBeLessThanOrEqual(tried.score);
+    expect(left.unserved).toBeLessThanOrEqual(tried.unserved);
     expect(left.verdict.missedMeals.mean).toBeLessThan(missedWithNothing(bench, tried));
   });
 });

@@ -30,7 +30,7 @@ export function withPool(problem: PlanProblem, { draws, level, cents }: Uncertai
     windows: new Map(),
   };
   const wanted = Float64Array.from(draws, meanOf);
-  const eating = [{ group, wanted, byReplicate: draws, lateMost: wanted, mealItems: 1 }];
+  const eating = [{ group, wanted, byReplicate: draws, lateMost: wanted, mealItems: 1, headsEach: 1 }];
   const pools = poolsOf({
     eating,
     eaters: problem.eaters,
