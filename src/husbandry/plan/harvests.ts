@@ -1,6 +1,7 @@
 /**
  * Harvests: what is eaten out of a colony in a period, by trade size; of each by itself as much as is enough with the
- * chance at which stock stands ready. What is out and not eaten is prey still, while what stays may grow into breeders that nobody is fed.
+ * chance at which stock stands ready. What is out and not eaten is prey still, while what stays may grow into breeders
+ * that nobody is fed.
  */
 import { sortedQuantile } from '../../maths/quantile.ts';
 import { civilDate } from '../calendar.ts';
