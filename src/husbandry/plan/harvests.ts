@@ -6,6 +6,7 @@
 import { sortedQuantile } from '../../maths/quantile.ts';
 import { civilDate } from '../calendar.ts';
 import type { SizeClass } from '../prey/index.ts';
+import type { Mm } from '../units.ts';
 import type { PlanLine } from './answer.ts';
 import type { LaidOut } from './lay-out.ts';
 import { eatenBy, type LivedInFates, type Taken } from './lived-in-fates.ts';
@@ -27,6 +28,7 @@ export function harvestLines(
   return laid.places.flatMap((place, p) => {
     const bin = place.bins[0]?.bin.code;
     if (place.role !== 'colony' || bin === undefined) return [];
+    const mostMm = leavingBreeders(place);
     return laid.periods.flatMap(({ from, days }, t) =>
       place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
         const heads = Math.round(sortedQuantile(takenInFates(laid, lived, { p, t, size }).sort(), level));
@@ -44,7 +46,7 @@ export function harvestLines(
             what: 'harvest',
             bin,
             fromMm: size.fromMm,
-            toMm: size.toMm,
+            toMm: Math.min(size.toMm, mostMm),
             day: from,
           },
         ];
@@ -53,7 +55,15 @@ export function harvestLines(
   });
 }
 
-type Size = Pick<SizeClass, 'fromMm' | 'toMm'>;
+/** Greatest whole length that is not yet grown, where the grown are kept to breed and look like their young. */
+function leavingBreeders({ bin, chain: { species } }: Place): Mm {
+  return bin.keepAdults && species.adult.fed
+    ? Math.ceil(species.adultLengthMm.value) - 1
+    : Number.POSITIVE_INFINITY;
+}
+
+/** A size by where it begins. */
+type Size = Pick<SizeClass, 'fromMm'>;
 
 interface Taking extends TakenAt {
   /** Null: of all sizes. */
@@ -92,8 +102,8 @@ function nodesOf({ fine, places }: LaidOut, { p, size }: Taking): boolean[] {
 /** Every node is of one size: the first that holds its middle, else the one nearest to it. */
 function isOf({ fromMm, toMm }: Node, size: Size, sizes: readonly SizeClass[]): boolean {
   const mm = (fromMm + toMm) / 2;
-  const away = (each: Size) => Math.max(each.fromMm - mm, mm - each.toMm);
+  const away = (each: SizeClass) => Math.max(each.fromMm - mm, mm - each.toMm);
   const nearest = sizes.reduce((best, each) => (away(each) < away(best) ? each : best));
   const own = sizes.find((each) => each.fromMm <= mm && mm < each.toMm) ?? nearest;
-  return own.fromMm === size.fromMm && own.toMm === size.toMm;
+  return own.fromMm === size.fromMm;
 }

@@ -86,6 +86,8 @@ describe('what is taken', () => {
           expect(enough(told + 0.5)).toBeGreaterThanOrEqual(LEVEL);
           if (told > 0) expect(enough(told - 0.5 - 1e-9)).toBeLessThan(LEVEL);
           if (line) expect(line.actBy).toBe(from + days - 1);
+          // Breeders stay: a grown roach of this kind is 42 mm long.
+          if (line?.what === 'harvest') expect(line.toMm).toBeLessThan(42);
         });
       });
     }
