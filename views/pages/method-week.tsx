@@ -95,8 +95,8 @@ const Demand = () => (
         enough on record, its own days take over.
       </li>
       <li>
-        How much you give is learned: items given over items meant, of all whole prey written down since each
-        animal’s last moult.
+        How much you give is learned: items given over items meant, of all whole meals written down since each
+        animal has its size.
       </li>
       <li>
         Late in its moult cycle it takes less often; after the moult it waits; then it is longer and its

@@ -12,7 +12,7 @@ import { DAYS_PER_WEEK } from '../units.ts';
 import { binsLaid } from './bins-laid.ts';
 import { type Made, withPlan } from './deliver.ts';
 import type { LaidOut } from './lay-out.ts';
-import type { Nodes } from './nodes.ts';
+import { countedOn, type Nodes } from './nodes.ts';
 import { middleOf } from './periods.ts';
 import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
@@ -105,7 +105,7 @@ function nodeFinder(
   { places, fine: { nodes, placeOf: fineOf } }: LaidOut,
   stock: Stock,
 ): (slice: number, mm: number) => number {
-  const first = nodes.map((_, p) => nodes.slice(0, p).reduce((sum, { all }) => sum + all.length, 0));
+  const { first } = countedOn(nodes);
   const placeOfBin = stock.bins.map(({ bin }) =>
     places.findIndex(
       (place) =>

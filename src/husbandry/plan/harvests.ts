@@ -10,14 +10,8 @@ import type { Mm } from '../units.ts';
 import type { PlanLine } from './answer.ts';
 import type { LaidOut } from './lay-out.ts';
 import { eatenBy, type LivedInFates, type Taken } from './lived-in-fates.ts';
-import type { Node, Nodes } from './nodes.ts';
+import { countedOn, type Node, type Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
-
-/** One place in one period, as `laid.places` and `laid.periods` count them. */
-export interface TakenAt {
-  readonly p: number;
-  readonly t: number;
-}
 
 /** One line a size; less than half a head is none. */
 export function harvestLines(
@@ -65,7 +59,10 @@ function leavingBreeders({ bin, chain: { species } }: Place): Mm {
 /** A size by where it begins. */
 type Size = Pick<SizeClass, 'fromMm'>;
 
-interface Taking extends TakenAt {
+/** A place and a period, as `laid.places` and `laid.periods` count them. */
+interface Taking {
+  readonly p: number;
+  readonly t: number;
   /** Null: of all sizes. */
   readonly size: Size | null;
 }
@@ -83,11 +80,10 @@ export function takenOf(laid: LaidOut, lived: LivedInFates, taking: Taking): Tak
 export function takenInFates(laid: LaidOut, { fates, taken }: LivedInFates, taking: Taking): Float64Array {
   const { nodes, placeOf } = laid.fine;
   const place = placeOf[taking.p] as number;
-  const sizeOf = (of: readonly Nodes[]) => of.reduce((sum, { all }) => sum + all.length, 0);
-  const [first, all] = [sizeOf(nodes.slice(0, place)), sizeOf(nodes)];
+  const { first, all } = countedOn(nodes);
   const counts = nodesOf(laid, taking);
   return Float64Array.from({ length: fates }, (_, fate) => {
-    const at = (fate * laid.periods.length + taking.t) * all + first;
+    const at = (fate * laid.periods.length + taking.t) * all + (first[place] as number);
     return counts.reduce((sum, is, n) => sum + (is ? (taken[at + n] as number) : 0), 0);
   });
 }

@@ -3,6 +3,7 @@ import { settleInFates } from './fate-cost.ts';
 import { type Noted, roomFor } from './fate-room.ts';
 import type { Fates } from './fates.ts';
 import { livingOf } from './living.ts';
+import { countedOn } from './nodes.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 import type { Fine } from './told.ts';
@@ -67,8 +68,7 @@ interface Eater {
 
 /** What one fine group eats in a period out of some nodes. */
 export function eatenBy({ nodes, eaters }: Fine, { eaten }: LivedInFates, { e, t, from }: Eater): Taken {
-  const first = nodes.map((_, p) => nodes.slice(0, p).reduce((sum, { all }) => sum + all.length, 0));
-  const all = nodes.reduce((sum, each) => sum + each.all.length, 0);
+  const { first, all } = countedOn(nodes);
   const row = (t * eaters.length + e) * all;
   let [heads, items] = [0, 0];
   for (const { place, node, items: worth } of (eaters[e] as PlanEater).fare) {

@@ -126,3 +126,16 @@ function widened(edges: readonly Mm[], { most, ratio }: { most: number; ratio: n
   }
   return all;
 }
+
+/** Where the nodes of each place begin when those of all are counted on, and how many there are. */
+export function countedOn(nodes: readonly Nodes[]): {
+  readonly first: readonly number[];
+  readonly all: number;
+} {
+  let all = 0;
+  const first = nodes.map((own) => {
+    all += own.all.length;
+    return all - own.all.length;
+  });
+  return { first, all };
+}

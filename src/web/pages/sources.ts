@@ -106,7 +106,7 @@ function givenLine({ low, mid, high, meals }: CoverAnswer['given'], { generosity
     what,
     value: `${percent(mid)} (${percent(low)} to ${percent(high)})`,
     status: 'yours',
-    source: `${counted(meals, 'meal')} written down since each animal’s last moult`,
+    source: `${counted(meals, 'meal')} written down since each animal has its size`,
   };
 }
 
