@@ -1,6 +1,6 @@
 /**
- * Harvests: what is eaten out of a colony in a period, by trade size; of each by itself as much as is enough with the
- * chance at which stock stands ready. What is out and not eaten is prey still, while what stays may grow into breeders
+ * Harvests: what is eaten out of a colony in a period, as much in all as is enough with the chance at which stock
+ * stands ready, of each trade size its share of the mean. What is out and not eaten is prey still, while what stays may grow into breeders
  * that nobody is fed.
  */
 import { sortedQuantile } from '../../maths/quantile.ts';
@@ -23,9 +23,12 @@ export function harvestLines(
     const bin = place.bins[0]?.bin.code;
     if (place.role !== 'colony' || bin === undefined) return [];
     const mostMm = leavingBreeders(place);
-    return laid.periods.flatMap(({ from, days }, t) =>
-      place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
-        const heads = Math.round(sortedQuantile(takenInFates(laid, lived, { p, t, size }).sort(), level));
+    return laid.periods.flatMap(({ from, days }, t) => {
+      const all = takenInFates(laid, lived, { p, t, size: null });
+      const times = sortedQuantile(all.toSorted(), level) / meanOf(all);
+      return place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {
+        const mean = meanOf(takenInFates(laid, lived, { p, t, size }));
+        const heads = mean > 0 ? Math.round(times * mean) : 0;
         if (heads < 1) return [];
         return [
           {
@@ -44,10 +47,12 @@ export function harvestLines(
             day: from,
           },
         ];
-      }),
-    );
+      });
+    });
   });
 }
+
+const meanOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Greatest whole length that is not yet grown, where the grown are kept to breed and look like their young. */
 function leavingBreeders({ bin, chain: { species } }: Place): Mm {
