@@ -9,6 +9,7 @@ import type { Steps } from './log.ts';
 import { emptyPost, morning, type Post, place } from './parcels.ts';
 import { BAND_MM, BANDS } from './prey.ts';
 import type { Room } from './rooms.ts';
+import { coloniesCents } from './score.ts';
 import { OFFERS } from './sellers.ts';
 import { type Truth, truthOf } from './truth.ts';
 
@@ -19,6 +20,8 @@ export interface House {
   readonly larder: Larder;
   readonly post: Post;
   readonly meals: Meals;
+  /** What the colonies were worth on the first day. */
+  readonly coloniesCents: number;
   /** Whether anything is written down; where nobody reads it, a world is played faster. */
   readonly noted: boolean;
   /** The Sunday that comes next. */
@@ -36,17 +39,19 @@ export interface Year {
 
 export function houseOf(room: Room, { seed, weeks }: Year, noted = true): House {
   const truth = truthOf(seed, weeks * 7 + MARGIN_DAYS);
+  const larder = emptyLarder();
+  startColonies(larder, truth, room);
   const house: House = {
     room,
     truth,
     animals: animalsOf(room, truth),
-    larder: emptyLarder(),
+    larder,
     post: emptyPost(),
     meals: noMeals(),
+    coloniesCents: coloniesCents({ larder, truth, day: 0 }),
     noted,
     day: 0,
   };
-  startColonies(house.larder, truth, room);
   stock(house);
   return house;
 }
@@ -74,11 +79,12 @@ function stock({ room, truth, larder }: House): void {
 const FIRST_HEADS: Readonly<Record<string, number>> = { cricket: 1.6, roach: 0.5, mealworm: 0.1 };
 
 /** A world as it stands, to go on from more than once; what is true of it is shared. */
-export const copyOf = ({ room, truth, noted, day, ...state }: House): House => ({
+export const copyOf = ({ room, truth, noted, day, coloniesCents: worth, ...state }: House): House => ({
   room,
   truth,
   noted,
   day,
+  coloniesCents: worth,
   ...structuredClone(state),
 });
 

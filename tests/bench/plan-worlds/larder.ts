@@ -113,7 +113,8 @@ export function stepOf(larder: Larder, truth: Truth, h: number, day: number): nu
   const form = FORMS[larder.breed[h] as number] as Form;
   const grown = (truth.breeds[form].grownBy[day] as number) - (larder.since[h] as number);
   const share = (larder.came[h] as number) + (larder.pace[h] as number) * grown;
-  return share >= 1 ? STEPS : Math.floor(share * STEPS);
+  // Rounded to floats, one born today may be a hair short of the way it has come.
+  return share >= 1 ? STEPS : Math.max(0, Math.floor(share * STEPS));
 }
 
 /** Growth of each breed up to a day. */

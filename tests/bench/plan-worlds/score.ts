@@ -1,4 +1,7 @@
-/** What a year came to: money, meals, waste; with what is left at its end taken off, so that nobody gains by running it down. */
+/**
+ * What a year came to: money, meals, waste; with what is left at its end taken off and what colonies have lost put on, so
+ * that nobody gains by running them down.
+ */
 
 import type { House } from './house.ts';
 import { longestEaten } from './household.ts';
@@ -9,12 +12,14 @@ import { OFFERS, packCents } from './sellers.ts';
 
 export interface Score {
   readonly weeks: number;
-  /** Cents in all, less what is left. */
+  /** Cents in all, less what is left, with what colonies have lost. */
   readonly cents: number;
   readonly goods: number;
   readonly postage: number;
   readonly shop: number;
   readonly left: number;
+  /** What colonies are worth less than on the first day. */
+  readonly lost: number;
   readonly parcels: number;
   /** By urgency: fragile, ordinary, robust. */
   readonly due: readonly number[];
@@ -31,11 +36,13 @@ export function scoreOf(house: House): Score {
   const { purse, sent } = house.post;
   const { came, born, eaten } = house.larder.heads;
   const left = leftCents(house);
+  const lost = Math.max(0, house.coloniesCents - coloniesCents(house));
   return {
     weeks: house.day / 7,
-    cents: Math.round(purse.goods + purse.postage + purse.shop - left),
+    cents: Math.round(purse.goods + purse.postage + purse.shop - left + lost),
     ...purse,
     left,
+    lost,
     parcels: sent,
     due: [...house.meals.due],
     missed: [...house.meals.missed],
@@ -70,6 +77,17 @@ function leftCents(house: House): number {
       }
   const most = (LEFT_WEEKS * larder.heads.eaten) / (day / 7);
   return Math.round(cents * Math.min(1, heads > 0 ? most / heads : 0));
+}
+
+/** Every head of the colonies, at the cheapest price one so long can be had for. */
+export function coloniesCents({ larder, truth, day }: Pick<House, 'larder' | 'truth' | 'day'>): number {
+  let cents = 0;
+  for (let h = 0; h < larder.count; h += 1) {
+    const tub = larder.tubs[larder.tub[h] as number];
+    if (!tub || tub.colonyRoom === null || (larder.dies[h] as number) <= day) continue;
+    cents += headCents(tub.form, lengthOf(larder, truth, h, day));
+  }
+  return Math.round(cents);
 }
 
 const FEW_PACKS = 5;
