@@ -20,6 +20,7 @@ export interface PlanPolicy {
   /** What a head left at the end is worth, as a share of the cheapest price of what it saves; weeks it may do so. */
   readonly planEndShare: Sourced;
   readonly planEndWeeks: Sourced;
+  readonly planBreederTimes: Sourced;
   /** Bands of length a species is cut into; the widest that is left whole. */
   readonly planBands: Sourced;
   readonly planBandRatio: Sourced;

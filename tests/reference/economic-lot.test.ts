@@ -49,8 +49,7 @@ function cycleOf({ order, yearly, prices, pack }: Economic, periods: number): Pl
         missedCents: TOO_DEAR,
         fare: prices.map((_, place) => ({ place, node: 0, items: 1, cents: 0, cap: -1, ripeness: 1 })),
         caps: [],
-        endWanted: 0,
-        endCents: 0,
+        end: { cents: 0, weekly: 0, fare: [] },
       },
     ],
     parcels: [

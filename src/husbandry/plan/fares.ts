@@ -43,7 +43,7 @@ export function faresOf(
           items: Math.min(worth, Math.max(1, mealItems)),
           cents: times,
           cap: caps.findIndex(({ form }) => form === prey.form),
-          ripeness: fit.mm / window.maxMm,
+          ripeness: fit.mm / window.maxMm - (place.role === 'colony' ? Number.EPSILON : 0),
           how: fit.how,
         },
       ];

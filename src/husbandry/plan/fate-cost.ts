@@ -1,7 +1,7 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
 import { feed } from './fate-feeding.ts';
-import type { Noted, Room } from './fate-room.ts';
+import type { Breeding, Noted, Room } from './fate-room.ts';
 import { leftWorth } from './left-worth.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { Decisions } from './proposal.ts';
@@ -84,13 +84,42 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     }
     gather(room, moment, lots);
     before.set(there);
+    if (t === 0) noteBreeding(room, fate);
     for (const e of living.order)
       cents += noted ? fedNoted(room, noted, { fate, t, e }) : feed(room, e, { fate, t });
     if (noted) noteReady(room, noted, t);
     take(room, moment, lots);
     cents += keepCents(room);
   }
-  return cents - leftWorth(living, there);
+  cents += breedersShort(room, fate);
+  const left = leftWorth(living, there);
+  if (noted) noted.leftCents[0] = (noted.leftCents[0] as number) + left;
+  return cents - left;
+}
+
+/** What a colony is worth to its own future, in breeders. */
+function worthOf({ there }: Room, { first, counts }: Breeding): number {
+  let sum = 0;
+  for (let n = 0; n < counts.length; n++) sum += (counts[n] as number) * (there[first + n] as number);
+  return sum;
+}
+
+function noteBreeding(room: Room, fate: number): void {
+  const { breeding, bredAtFirst } = room;
+  for (let c = 0; c < breeding.length; c++)
+    bredAtFirst[fate * breeding.length + c] = worthOf(room, breeding[c] as Breeding);
+}
+
+/** Price of what a colony is worth less at the end than at first. */
+function breedersShort(room: Room, fate: number): Cents {
+  const { breeding, bredAtFirst } = room;
+  let cents = 0;
+  for (let c = 0; c < breeding.length; c++) {
+    const colony = breeding[c] as Breeding;
+    const lost = (bredAtFirst[fate * breeding.length + c] as number) - worthOf(room, colony);
+    cents += colony.cents * Math.max(0, lost);
+  }
+  return cents;
 }
 
 interface Meal {

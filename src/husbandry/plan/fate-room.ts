@@ -13,6 +13,8 @@ export interface Noted {
   readonly late: Float64Array;
   readonly missed: Float64Array;
   readonly ready: Float64Array;
+  /** One number: what is left after the last period is worth. */
+  readonly leftCents: Float64Array;
 }
 
 /** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
@@ -27,6 +29,9 @@ export interface Room {
   readonly order: Int32Array;
   /** Share of each slice that nobody has eaten yet. */
   readonly rest: Float64Array;
+  /** What the breeders and young of each colony are worth to it: their nodes, and in each fate what they were worth at first. */
+  readonly breeding: readonly Breeding[];
+  readonly bredAtFirst: Float64Array;
   /** Heads of each node, before and after the meals of a period. */
   readonly there: Float64Array;
   readonly before: Float64Array;
@@ -46,9 +51,18 @@ export interface Room {
   readonly centsAt: Float64Array;
 }
 
+export interface Breeding {
+  readonly first: number;
+  readonly counts: Float64Array;
+  readonly cents: number;
+}
+
 export function roomFor(fates: Fates, living: Living, tried: number): Room {
   const { nodes, problem } = living;
   const floats = (size: number) => new Float64Array(size);
+  const breeding = problem.places.flatMap(({ floor }, p): Breeding[] =>
+    floor ? [{ first: living.first[p] as number, counts: floor.counts, cents: floor.cents }] : [],
+  );
   const moments = fates.count * problem.periods;
   return {
     fates,
@@ -56,6 +70,8 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     tried,
     settled: floats(fates.count),
     order: Int32Array.from({ length: fates.count }, (_, fate) => fate),
+    breeding,
+    bredAtFirst: floats(fates.count * breeding.length),
     rest: floats(fates.slices),
     there: floats(nodes),
     before: floats(nodes),

@@ -39,7 +39,7 @@ export interface Verdict {
   readonly met: boolean;
   readonly missedMeals: Estimate;
   readonly dangers: Estimate;
-  /** Money, and what is missed priced as in the programme: what plans are compared by. */
+  /** Money, and what is missed priced as in the programme. */
   readonly score: Cents;
   readonly cents: Cents;
 }
@@ -114,7 +114,7 @@ export function judgePlan(bench: Bench, decided: Decisions): Verdict {
     missedMeals: estimate(judged.tally.missedOf),
     dangers,
     cents,
-    score: cents + missedCents(bench, judged) + dangerCents - leftCents(bench, judged),
+    score: cents + missedCents(bench, judged) + dangerCents,
   };
 }
 
@@ -150,15 +150,4 @@ function missedCents({ laid, replicates }: Bench, { tally, menu }: Judged): Cent
     const meal = laid.mealCents.get(group.key) ?? laid.usualCents;
     return sum + missed * meal * policy.planMissedTimes.value[group.rule.urgency];
   }, 0);
-}
-
-/** What is left and can still be eaten, priced below what it would cost; no more of it than will be wanted. */
-function leftCents({ laid, replicates }: Bench, { larder, stock }: Judged): Cents {
-  const { policy } = laid.snapshot.facts;
-  const heads = stock.bins.reduce((sum, { bin }, b) => {
-    if (bin.role === 'colony') return sum;
-    return sum + ((larder.totals.left[b] as number) - (larder.totals.outgrown[b] as number)) / replicates;
-  }, 0);
-  const wanted = laid.eating.reduce((sum, { wanted: items }) => sum + (items[items.length - 1] ?? 0), 0);
-  return Math.min(heads, wanted * policy.planEndWeeks.value) * laid.usualCents * policy.planEndShare.value;
 }

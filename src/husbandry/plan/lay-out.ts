@@ -1,21 +1,25 @@
 /** From a room to a plan's problem, and what each part of the problem stands for. */
 
+import type { Step } from '../../maths/chain-step.ts';
 import { noMarket } from '../orders/index.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { DAYS_PER_WEEK } from '../units.ts';
 import type { Period } from './answer.ts';
 import type { EatingClass } from './classes.ts';
 import { eatingOf } from './eaters.ts';
-import { capsOf } from './fares.ts';
-import { cheapestItems, cupItemCents, mealPrices, middleOfPrices } from './item-prices.ts';
+import { eatersLaid, endPrices, pricedAtEnd } from './eaters-laid.ts';
+import { lastPacks } from './end-prices.ts';
+import { cheapestItems, mealPrices, middleOfPrices } from './item-prices.ts';
 import type { Nodes } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
+import { passOf } from './passing.ts';
 import { budgetOver, periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
-import type { PlanEater, PlanProblem } from './problem.ts';
+import type { PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
-import { planPlace } from './standing.ts';
+import { breedersOf, type Laying, passingOf, planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
-import { alikePlaces, type Fine, toldBy } from './told.ts';
+import { alikePlaces, type Cutting, type Fine, toldBy } from './told.ts';
 
 /** A room laid out for planning. */
 export interface LaidOut {
@@ -44,41 +48,27 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   const periods = periodsOf({ today: snapshot.today, weeks, market });
   const everybody = eatingOf(snapshot, periods);
   const places = placesOf(snapshot);
-  const { nodes, eating } = toldBy(
+  const { nodes, eating, fares } = toldBy(
     snapshot,
     { places, everybody },
     { bands: policy.planBands.value, classes: policy.planClasses.value },
   );
   const itemCents = cheapestItems(snapshot, eating);
   const usualCents = middleOfPrices(itemCents);
-  const eatersOf = (classes: readonly EatingClass[], from: readonly Place[]) => {
-    const cents = cheapestItems(snapshot, classes);
-    return classes.map((each, e) =>
-      eaterOf(each, {
-        cents: cents[e] as number,
-        usualCents,
-        cupCents: cupItemCents(each, { places: from, usualCents, policy }),
-        snapshot,
-      }),
-    );
-  };
   const laying = {
     periods,
     policy,
     today: snapshot.today,
     deliveries: snapshot.deliveries,
     keepCents: policy.planKeepShare.value * usualCents,
-    breederCents: policy.planMissedTimes.value.ordinary * usualCents,
+    breederCents: policy.planBreederTimes.value * usualCents,
   };
   const planPlaces = places.map((place, p) => planPlace(place, nodes[p] as Nodes, laying));
-  const eaters = eatersOf(eating, places);
-  const { alike, placeOf } = alikePlaces(places);
-  const eatenFrom = alike.map((p) => places[p] as Place);
-  const fine = toldBy(
-    snapshot,
-    { places: eatenFrom, everybody },
-    { bands: policy.planFineBands.value, classes: policy.planFineClasses.value },
+  const week = planPlaces.map(
+    ({ passes }, p) => passes.at(-1) ?? weekAtEnd(places[p] as Place, nodes[p] as Nodes, laying),
   );
+  const served = { eating, places, week, usualCents };
+  const eaters = eatersLaid(snapshot, served);
   const buying = {
     today: snapshot.today,
     market,
@@ -102,6 +92,8 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     wishes,
     eaters,
   });
+  const packs = lastPacks(bought.parcels, planPlaces);
+  const prices = endPrices(snapshot, { everybody, fares, week, packs });
   return {
     snapshot,
     periods,
@@ -116,44 +108,51 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     problem: {
       periods: periods.length,
       places: planPlaces,
-      eaters,
+      eaters: pricedAtEnd(snapshot, eaters, { ...served, prices }),
       parcels: bought.parcels,
       starts: started.starts,
       pools: [],
       budget: budgetOver(periods, market),
       wholeUntil: periods.length,
     },
-    fine: { ...fine, places: alike, placeOf, eaters: eatersOf(fine.eating, eatenFrom) },
+    fine: fineOf(snapshot, { places, everybody, laying, usualCents, prices }),
   };
 }
 
-interface Eats {
-  readonly cents: number;
+interface Fining extends Cutting {
+  readonly laying: Laying;
   readonly usualCents: number;
-  /** Of an item out of a cup; Infinity where it eats from none. */
-  readonly cupCents: number;
-  readonly snapshot: Snapshot;
+  readonly prices: ReadonlyMap<string, number>;
 }
 
-function eaterOf(
-  { group, wanted, lateMost, fares, mealItems }: EatingClass,
-  { cents, usualCents, cupCents, snapshot }: Eats,
-): PlanEater {
-  const { policy } = snapshot.facts;
-  const { urgency } = group.rule;
-  const last = wanted[wanted.length - 1] ?? 0;
-  return {
-    key: group.key,
-    urgency,
-    wanted,
-    lateMost,
-    lateCents: cents * policy.planLateTimes.value,
-    // What nothing can be had for is told as an obstacle; in the sum it would only hide the rest.
-    missedCents:
-      fares.length > 0 ? policy.planMissedTimes.value[urgency] * Math.max(cents, usualCents / mealItems) : 0,
-    fare: fares.map(({ how: _, ...fare }) => ({ ...fare, cents: fare.cents * fare.items * cents })),
-    caps: capsOf(group).map(({ share }) => ({ share, cents: cents * policy.planCapTimes.value })),
-    endWanted: last * policy.planEndWeeks.value,
-    endCents: Math.min(cents, cupCents) * policy.planEndShare.value,
+/** Who eats what, told finely, places that are eaten from alike as one. */
+function fineOf(snapshot: Snapshot, { places, everybody, laying, usualCents, prices }: Fining): Fine {
+  const { policy } = laying;
+  const { alike, placeOf } = alikePlaces(places);
+  const eatenFrom = alike.map((p) => places[p] as Place);
+  const told = toldBy(
+    snapshot,
+    { places: eatenFrom, everybody },
+    { bands: policy.planFineBands.value, classes: policy.planFineClasses.value },
+  );
+  const nodesAt = (p: number) => told.nodes[p] as Nodes;
+  const served = {
+    eating: told.eating,
+    places: eatenFrom,
+    week: eatenFrom.map((place, p) => weekAtEnd(place, nodesAt(p), laying)),
+    usualCents,
   };
+  return {
+    ...told,
+    places: alike,
+    placeOf,
+    eaters: pricedAtEnd(snapshot, eatersLaid(snapshot, served), { ...served, prices }),
+    breeders: eatenFrom.map((place, p) => breedersOf(place, nodesAt(p), laying)),
+  };
+}
+
+/** How prey passes on in a week at the end of the plan. */
+function weekAtEnd(place: Place, nodes: Nodes, { periods, policy }: Laying): Step {
+  const last = periods[periods.length - 1] as Period;
+  return passOf(passingOf(place, nodes, policy), { from: last.from, days: DAYS_PER_WEEK });
 }

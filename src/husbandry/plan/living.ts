@@ -38,6 +38,15 @@ export interface EaterLaid {
   readonly capRoom: Float64Array;
   /** Nodes under some cap. */
   readonly capped: Int32Array;
+  readonly end: EndLaid;
+}
+
+/** What it can still eat after the last period, what lasts least first. */
+export interface EndLaid {
+  readonly node: Int32Array;
+  readonly items: Float64Array;
+  readonly span: Float64Array;
+  readonly until: Float64Array;
 }
 
 const RANK = { fragile: 0, ordinary: 1, robust: 2 } as const;
@@ -75,11 +84,15 @@ export function livingOf(problem: PlanProblem): Living {
       items: Float64Array.from(fare, ({ items }) => items),
     })),
     keepCents,
-    endOrder: [...index].sort((a, b) => (eaters[b]?.endCents ?? 0) - (eaters[a]?.endCents ?? 0) || a - b),
+    endOrder: index
+      .filter((e) => endCents(eaters[e]) > 0)
+      .sort((a, b) => endCents(eaters[b]) - endCents(eaters[a]) || a - b),
     there: new Float64Array(nodes),
     left: new Float64Array(periods * nodes),
   };
 }
+
+const endCents = (eater: PlanEater | undefined): number => eater?.end.cents ?? 0;
 
 /** Fragile first, then those with least fare. */
 const rankOf = ({ urgency, fare }: PlanEater): number => RANK[urgency] + fare.length / (fare.length + 1);
@@ -108,7 +121,7 @@ const sparseOf = (pass: readonly Float64Array[], offset: number): PassedOn[] =>
 
 /** Each from the cheapest node, of those the one nearest to outgrowing it, as the engine hands prey out. */
 function eaterLaid(
-  { fare, caps }: PlanEater,
+  { fare, caps, end }: PlanEater,
   nodeOf: (fare: { place: number; node: number }) => number,
 ): EaterLaid {
   const order = [...fare.keys()].sort((a, b) => {
@@ -127,5 +140,19 @@ function eaterLaid(
       sorted.filter(({ cap }) => cap >= 0),
       nodeOf,
     ),
+    end: endLaid(end.fare, nodeOf),
+  };
+}
+
+function endLaid(
+  fare: PlanEater['end']['fare'],
+  nodeOf: (fare: { place: number; node: number }) => number,
+): EndLaid {
+  const sorted = fare.toSorted((a, b) => a.until - b.until);
+  return {
+    node: Int32Array.from(sorted, nodeOf),
+    items: Float64Array.from(sorted, ({ items }) => items),
+    span: Float64Array.from(sorted, ({ span }) => span),
+    until: Float64Array.from(sorted, ({ until }) => until),
   };
 }

@@ -17,7 +17,7 @@ import type { Period, Wish } from './answer.ts';
 import type { Nodes } from './nodes.ts';
 import { periodFrom, periodOf } from './periods.ts';
 import { buyingPlace, type Place } from './place-of.ts';
-import type { PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
+import type { Fare, PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
 import { arriving, passingOf } from './standing.ts';
 
 /** What a parcel of the problem stands for. */
@@ -168,19 +168,26 @@ function mostUseful(
   if (all <= 0) return 0;
   let packs = 0;
   let now = heads;
+  /** Items of the pack as it now is for those who eat this; Infinity where too little of it suits them. */
+  const itemsFor = (fare: readonly Pick<Fare, 'place' | 'node' | 'items'>[]): number => {
+    const fits = fare.filter((each) => each.place === place);
+    const suits = fits.reduce((sum, { node }) => sum + (now[node] as number), 0);
+    if (suits < policy.planReachShare.value * all) return Number.POSITIVE_INFINITY;
+    return fits.reduce((sum, { node, items }) => sum + (now[node] as number) * items, 0);
+  };
   for (let t = period; t < periods.length; t++) {
-    for (const { fare, wanted, endWanted } of eaters) {
-      const fits = fare.filter((each) => each.place === place);
-      const suits = fits.reduce((sum, { node }) => sum + (now[node] as number), 0);
-      if (suits < policy.planReachShare.value * all) continue;
-      const items = fits.reduce((sum, { node, items: worth }) => sum + (now[node] as number) * worth, 0);
-      packs += ((wanted[t] as number) + (t === periods.length - 1 ? endWanted : 0)) / items;
-    }
+    for (const { fare, wanted } of eaters) packs += (wanted[t] as number) / itemsFor(fare);
     const pass = passes[t];
     if (pass)
       now = Float64Array.from(pass, (row) =>
         row.reduce((sum, share, n) => sum + share * (now[n] as number), 0),
       );
+  }
+  // The end alone is no use.
+  if (packs === 0) return 0;
+  for (const { end } of eaters) {
+    const fits = end.fare.filter((each) => each.place === place && (now[each.node] as number) > 0);
+    packs += (end.weekly * Math.max(0, ...fits.map(({ until }) => until))) / itemsFor(fits);
   }
   return Math.ceil(2 * packs);
 }

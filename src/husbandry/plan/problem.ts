@@ -19,8 +19,14 @@ export interface PlanPlace {
   readonly keepCents: Cents;
   /** Room: the sum of footprint times heads left is at most this; null: no bound. */
   readonly room: { readonly footprint: Float64Array; readonly most: number } | null;
-  /** Breeders: heads of these nodes that should stay, and the price of one that does not; null: none. */
-  readonly floor: { readonly counts: Float64Array; readonly least: number; readonly cents: Cents } | null;
+  /** Breeders that should stay; null: none. */
+  readonly floor: (Breeders & { readonly least: number }) | null;
+}
+
+/** What a head of each node counts as a breeder, and the price of a breeder that is missing. */
+export interface Breeders {
+  readonly counts: Float64Array;
+  readonly cents: Cents;
 }
 
 /** Prey an eater takes: so many items of the ideal size a head is worth, and what is against it, priced. */
@@ -31,7 +37,7 @@ export interface Fare {
   readonly cents: Cents;
   /** Which cap on a share of the meals it falls under; -1: none. */
   readonly cap: number;
-  /** How near it is to outgrowing the eater: of what costs the same, the nearest is eaten first. */
+  /** How near it is to outgrowing the eater: of what costs the same, the nearest is eaten first; of one size a colony's last. */
   readonly ripeness: number;
 }
 
@@ -47,9 +53,26 @@ export interface PlanEater {
   readonly fare: readonly Fare[];
   /** Most of the items that may come from each cap; beyond it at a price. */
   readonly caps: readonly { readonly share: number; readonly cents: Cents }[];
-  /** After the last period: items it will still want, and what one that is there then is worth. */
-  readonly endWanted: number;
-  readonly endCents: Cents;
+  readonly end: PlanEnd;
+}
+
+/** What is left after the last period: worth what it will save, no more of it than is still wanted while it lasts. */
+export interface PlanEnd {
+  /** Worth of an item. */
+  readonly cents: Cents;
+  /** Items still wanted in each week that follows. */
+  readonly weekly: number;
+  readonly fare: readonly EndFare[];
+}
+
+/** Heads of a node as they will be found: fit to be eaten in `span` weeks, the last of them `until` weeks on. */
+export interface EndFare {
+  readonly place: number;
+  readonly node: number;
+  /** Items of the ideal size one that is there at the end is worth, in the mean of these weeks. */
+  readonly items: number;
+  readonly span: number;
+  readonly until: number;
 }
 
 /** One offer in one parcel; the last break reached holds for all packs. */

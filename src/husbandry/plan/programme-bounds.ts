@@ -36,26 +36,29 @@ export function boundRows(
   }
 }
 
-/** What is left at the end is worth what it will save, up to what will still be wanted. */
+/** What is left at the end is worth what it will save, up to what will still be wanted while it lasts. */
 export function endRows(
   { eaters, places, periods }: PlanProblem,
   { left }: Pick<Laid, 'left'>,
   { columns, rows }: Building,
 ): void {
   const drawn = places.map(({ nodes }) => Array.from({ length: nodes }, (): number[] => []));
-  for (const { fare, endWanted, endCents } of eaters) {
-    if (endWanted <= 0 || endCents <= 0) continue;
-    const terms = fare.map(({ place, node, items }) => {
-      const column = columns.one({ worth: -endCents * items });
+  for (const { end } of eaters) {
+    if (end.weekly <= 0 || end.cents <= 0) continue;
+    const terms = end.fare.map(({ place, node, items, span, until }) => {
+      const column = columns.one({ worth: -end.cents * items, most: (end.weekly * span) / items });
       drawn[place]?.[node]?.push(column);
-      return { column, items };
+      return { column, items, until };
     });
-    rows.push({
-      least: Number.NEGATIVE_INFINITY,
-      most: endWanted,
-      columns: terms.map(({ column }) => column),
-      factors: terms.map(({ items }) => items),
-    });
+    for (const week of new Set(terms.map(({ until }) => until))) {
+      const past = terms.filter(({ until }) => until <= week);
+      rows.push({
+        least: Number.NEGATIVE_INFINITY,
+        most: end.weekly * week,
+        columns: past.map(({ column }) => column),
+        factors: past.map(({ items }) => items),
+      });
+    }
   }
   drawn.forEach((nodes, p) => {
     nodes.forEach((terms, n) => {

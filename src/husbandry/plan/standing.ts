@@ -18,7 +18,7 @@ import { byNode, type Nodes } from './nodes.ts';
 import { headsAfter, type Passing, passOf } from './passing.ts';
 import { middleOf, periodFrom } from './periods.ts';
 import type { Place } from './place-of.ts';
-import type { PlanPlace } from './problem.ts';
+import type { Breeders, PlanPlace } from './problem.ts';
 
 export interface Laying {
   readonly periods: readonly Period[];
@@ -66,7 +66,7 @@ export function planPlace(place: Place, nodes: Nodes, laying: Laying): PlanPlace
     comes,
     keepCents: place.role === 'holding' ? laying.keepCents : 0,
     room: roomOf(place, nodes),
-    floor: floorOf(place, { nodes, first: comes[0] as Float64Array, laying }),
+    floor: floorOf(breedersOf(place, nodes, laying), comes[0] as Float64Array),
   };
 }
 
@@ -173,18 +173,25 @@ function roomOf({ bins, chain, role }: Place, { all }: Nodes): PlanPlace['room']
 }
 
 /** A colony's worth to its own future is not to fall below what it is now. */
-function floorOf(
+function floorOf(breeders: Breeders | null, first: Float64Array): PlanPlace['floor'] {
+  if (breeders === null) return null;
+  const { counts } = breeders;
+  return { ...breeders, least: first.reduce((sum, heads, n) => sum + heads * (counts[n] as number), 0) };
+}
+
+/** What a head of each node of a colony is worth to its future, in breeders; null where none are kept. */
+export function breedersOf(
   { role, chain, climate }: Place,
-  { nodes, first, laying }: { nodes: Nodes; first: Float64Array; laying: Laying },
-): PlanPlace['floor'] {
+  { all }: Nodes,
+  { today, breederCents }: Pick<Laying, 'today' | 'breederCents'>,
+): Breeders | null {
   if (role !== 'colony' || chain.species.laying === null) return null;
-  const growth = colonyGrowth(colonyRates(chain, climate.on(laying.today)));
+  const growth = colonyGrowth(colonyRates(chain, climate.on(today)));
   if (growth === null) return null;
   const { reproductive } = growth;
   const most = Math.max(...reproductive);
-  const counts = Float64Array.from(nodes.all, ({ profile }) =>
+  const counts = Float64Array.from(all, ({ profile }) =>
     profile.reduce((sum, share, j) => sum + (share * (reproductive[j] as number)) / most, 0),
   );
-  const least = first.reduce((sum, heads, n) => sum + heads * (counts[n] as number), 0);
-  return { counts, least, cents: laying.breederCents };
+  return { counts, cents: breederCents };
 }

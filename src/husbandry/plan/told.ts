@@ -2,14 +2,16 @@
 import type { Snapshot } from '../snapshot.ts';
 import { classesOf, type EatingClass } from './classes.ts';
 import type { Eating } from './eaters.ts';
-import { faresOf } from './fares.ts';
+import { faresOf, type PreparedFare } from './fares.ts';
 import { type Cut, edgesOf, type Nodes, nodesOf } from './nodes.ts';
 import type { Place } from './place-of.ts';
-import type { PlanEater } from './problem.ts';
+import type { Breeders, PlanEater } from './problem.ts';
 
 export interface Told {
   readonly nodes: readonly Nodes[];
   readonly eating: readonly EatingClass[];
+  /** Fare of everybody by itself. */
+  readonly fares: readonly (readonly PreparedFare[])[];
 }
 
 /** The same told more finely than the programme could bear: what plans are lived through with. */
@@ -18,6 +20,7 @@ export interface Fine extends Told {
   readonly places: readonly number[];
   readonly placeOf: readonly number[];
   readonly eaters: readonly PlanEater[];
+  readonly breeders: readonly (Breeders | null)[];
 }
 
 export interface Cutting {
@@ -44,7 +47,7 @@ export function toldBy(
   const nodes = nodesBySpecies(snapshot, { places, everybody }, bands);
   const served = places.map((place, p) => ({ place, nodes: nodes[p] as Nodes }));
   const fares = everybody.map((each) => faresOf(each, served, snapshot.facts));
-  return { nodes, eating: classesOf(everybody, fares, classes) };
+  return { nodes, fares, eating: classesOf(everybody, fares, classes) };
 }
 
 /** Bands of each place's species, cut where windows of the groups begin and end; one set a species. */

@@ -2,7 +2,7 @@
 import type { LaidOut } from './lay-out.ts';
 import type { Nodes } from './nodes.ts';
 import { poolsOf } from './pools.ts';
-import type { PlanEater, PlanPlace, PlanProblem } from './problem.ts';
+import type { Breeders, PlanEater, PlanPlace, PlanProblem } from './problem.ts';
 
 /** Odds of a chance: what a miss costs over what a head too many costs, where that chance of having enough is best (newsvendor). */
 const oddsOf = (chance: number): number => chance / (1 - chance);
@@ -33,16 +33,19 @@ const pricedFor = ({ snapshot }: LaidOut, level: number) => {
   return (eater: PlanEater): PlanEater => ({ ...eater, missedCents: eater.missedCents * times });
 };
 
+const floorFrom = (breeders: Breeders | null): PlanPlace['floor'] => breeders && { ...breeders, least: 0 };
+
 /** What plans of a problem are lived through with: the same decisions, and those who eat told finely. */
 export function finely(laid: LaidOut, problem: PlanProblem, level: number): PlanProblem {
-  const { nodes, eaters } = laid.fine;
+  const { nodes, eaters, breeders } = laid.fine;
   const places = laid.fine.places.map((at, p) => ({
     ...(problem.places[at] as PlanPlace),
     nodes: (nodes[p] as Nodes).all.length,
     passes: [],
     comes: [],
     room: null,
-    floor: null,
+    // How many there are at least each fate finds for itself.
+    floor: floorFrom(breeders[p] ?? null),
   }));
   return { ...problem, places, eaters: eaters.map(pricedFor(laid, level)), pools: [] };
 }

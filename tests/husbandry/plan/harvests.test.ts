@@ -1,6 +1,7 @@
 /** Harvests are what the animals eat out of a colony in the fates their plan was found in. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { fatesOf } from '../../../src/husbandry/plan/fates.ts';
+import type { Bin } from '../../../src/husbandry/larder/bin.ts';
+import { type Fates, fatesOf } from '../../../src/husbandry/plan/fates.ts';
 import { harvestLines, takenInFates, takenOf } from '../../../src/husbandry/plan/harvests.ts';
 import type { LaidOut } from '../../../src/husbandry/plan/lay-out.ts';
 import { type LivedInFates, livedInFates, overPeriods } from '../../../src/husbandry/plan/lived-in-fates.ts';
@@ -17,12 +18,9 @@ const colony = (code: string, species: string, heads: number) =>
     events: [{ kind: 'counted', day: TODAY - 1, heads, fromMm: null, toMm: null }],
   });
 
-let laid: LaidOut;
-let lived: LivedInFates;
-let wanted: number[];
-
-beforeAll(() => {
-  const made = laidOut(
+/** Thirty tarantulas, few crickets, two colonies and what else stands there; lived through for six weeks with nothing bought. */
+function room(others: readonly Bin[] = []): { laid: LaidOut; fates: Fates; lived: LivedInFates } {
+  const { laid, problem } = laidOut(
     snapshotWith({
       animals: Array.from({ length: 30 }, (_, i) =>
         animalWith({
@@ -36,13 +34,25 @@ beforeAll(() => {
         countedBin('B1', 'acheta-domesticus', { heads: 60, fromMm: 6, toMm: 12 }),
         colony('B2', 'blaptica-dubia', 400),
         colony('B3', 'zophobas-morio', 300),
+        ...others,
       ],
     }),
     6,
   );
+  const fates = fatesOf(laid, problem);
+  const lived = livedInFates({ fates }, finely(laid, problem, LEVEL), { packs: [], cups: [] });
+  return { laid, fates, lived };
+}
+
+let laid: LaidOut;
+let lived: LivedInFates;
+let wanted: number[];
+
+beforeAll(() => {
+  const made = room();
   laid = made.laid;
-  const fates = fatesOf(laid, made.problem);
-  lived = livedInFates({ fates }, finely(laid, made.problem, LEVEL), { packs: [], cups: [] });
+  lived = made.lived;
+  const { fates } = made;
   wanted = laid.fine.eaters.map((_, e) => {
     const all = fates.wanted.filter((__, at) => at % fates.eaters === e);
     return all.reduce((sum, items) => sum + items, 0) / fates.count;
@@ -97,6 +107,17 @@ describe('what is taken', () => {
       });
     }
     expect(lines.length).toBeGreaterThan(10);
+  });
+
+  it('is hardly out of a colony where as large prey of its kind is out already', () => {
+    const taken = (made: Pick<ReturnType<typeof room>, 'laid' | 'lived'>) =>
+      sum(
+        harvestLines(made.laid, { lived: made.lived, level: LEVEL }).map((line) =>
+          line.species === 'blaptica-dubia' && line.what === 'harvest' && line.fromMm < 34 ? line.heads : 0,
+        ),
+      );
+    const out = room([countedBin('B4', 'blaptica-dubia', { heads: 6000, fromMm: 5, toMm: 34 })]);
+    expect(taken(out)).toBeLessThan(0.4 * taken({ laid, lived }));
   });
 });
 

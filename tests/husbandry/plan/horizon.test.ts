@@ -1,7 +1,4 @@
-/**
- * Planning four weeks further changes no order of the first week by more than a pack, in four rooms of five. The goal is
- * nine of ten; in the two that miss it two packs of one parcel are shared out otherwise.
- */
+/** Planning four weeks further than usual changes no order of the first week by more than a pack, in nine rooms of ten. */
 import { expect, it } from 'vitest';
 import { makePlan } from '../../../src/husbandry/plan/index.ts';
 import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
@@ -10,7 +7,7 @@ import { mixedMarket } from '../../support/plan/markets.ts';
 import { facts, mixedAnimals, mixedBins, policyWith, snapshotWith } from '../../support/room.ts';
 
 const ROOMS = 10;
-const WEEKS = 6;
+const WEEKS = 12;
 const FURTHER = 4;
 
 const quick = policyWith({ planReplicates: 40, planJudgeReplicates: 20, planJudgeLeast: 10 });
@@ -53,5 +50,5 @@ it('is so', async () => {
     ordered += near.size;
   }
   expect(ordered).toBeGreaterThan(ROOMS);
-  expect(steady).toBeGreaterThanOrEqual(ROOMS - 2);
+  expect(steady).toBeGreaterThanOrEqual(ROOMS - 1);
 }, 120_000);

@@ -44,18 +44,19 @@ function mealCents(eater: PlanEater, { e, t, flows }: { e: number; t: number; fl
   );
 }
 
-/** The dearest eater is served first, each from the cheapest of its fare, of that the most grown. */
+/** The dearest eater is served first, each with what will be past it first, as long as it wants more by then. */
 function endCents({ eaters, periods }: PlanProblem, { left }: Flows): number {
   const there = left.map((weeks) => Float64Array.from(weeks[periods - 1]!));
-  const order = [...eaters].sort((a, b) => b.endCents - a.endCents);
+  const order = eaters.map(({ end }) => end).sort((a, b) => b.cents - a.cents);
   let worth = 0;
-  for (const { fare, endWanted, endCents: each } of order) {
-    let wants = endWanted;
-    for (const { place, node, items } of [...fare].sort((a, b) => a.cents - b.cents || b.node - a.node)) {
+  for (const { fare, weekly, cents } of order) {
+    let given = 0;
+    for (const { place, node, items, span, until } of [...fare].sort((a, b) => a.until - b.until)) {
+      const wants = Math.max(0, Math.min(weekly * span, weekly * until - given));
       const taken = Math.min(there[place]![node]!, wants / items);
       there[place]![node]! -= taken;
-      wants -= taken * items;
-      worth += each * taken * items;
+      given += taken * items;
+      worth += cents * taken * items;
     }
   }
   return worth;

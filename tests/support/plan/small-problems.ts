@@ -121,8 +121,14 @@ function eaterFrom(
     missedCents: dice.share(10, 60),
     fare,
     caps: capped ? [{ share: dice.share(0.2, 0.8), cents: dice.share(0.5, 6) }] : [],
-    endWanted: dice.hit(0.5) ? dice.roll(1, 8) : 0,
-    endCents: dice.share(0.5, 4),
+    end: {
+      cents: dice.share(0.5, 4),
+      weekly: dice.hit(0.5) ? dice.roll(1, 4) : 0,
+      fare: fare.map(({ place, node, items }) => {
+        const until = dice.roll(1, 3);
+        return { place, node, items: items * dice.share(0.6, 1.2), span: dice.roll(1, until), until };
+      }),
+    },
   };
 }
 

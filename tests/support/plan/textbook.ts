@@ -54,8 +54,7 @@ export function textbookProblem(book: Textbook): PlanProblem {
       ripeness: node,
     })),
     caps: [],
-    endWanted: 0,
-    endCents: 0,
+    end: { cents: 0, weekly: 0, fare: [] },
   });
   const all = book.demand.map((weeks) => weeks.reduce((a, b) => a + b, 0));
   const size = book.packSize ?? 1;

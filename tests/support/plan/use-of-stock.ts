@@ -167,22 +167,27 @@ function placeRows(p: Programme, { room, floor }: PlanPlace, left: readonly Stan
   }
 }
 
-/** What is left is worth what it saves those who will want it, no more of it than they want. */
+/** What is left is worth what it saves those who will want it, no more of it than they want while it lasts. */
 function endRows(
   p: Programme,
   { eaters, periods }: PlanProblem,
   left: readonly (readonly Standing[][])[],
 ): void {
   const drawn = new Map<Standing, number[]>();
-  for (const { fare, endWanted, endCents } of eaters) {
-    const all = new Map<number, number>();
-    for (const { place, node, items } of fare) {
+  for (const { end } of eaters) {
+    const columns = end.fare.map(({ place, node, items, span }) => {
       const standing = left[place]![periods - 1]![node]!;
-      const column = p.column(-endCents * items);
-      into(all, column, items);
+      const column = p.column(-end.cents * items);
       drawn.set(standing, [...(drawn.get(standing) ?? []), column]);
+      p.row(new Map([[column, items]]), '<=', end.weekly * span);
+      return column;
+    });
+    for (const { until: week } of end.fare) {
+      const past = end.fare.flatMap(({ until, items }, k): [number, number][] =>
+        until <= week ? [[columns[k]!, items]] : [],
+      );
+      p.row(new Map(past), '<=', end.weekly * week);
     }
-    p.row(all, '<=', endWanted);
   }
   for (const [{ heads, gone }, columns] of drawn) {
     const row = new Map(gone);
