@@ -1,5 +1,5 @@
 /** The pool as built: the answer comes from a thread of its own, and the server stays quick meanwhile. */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
@@ -127,29 +127,6 @@ test.runIf(existsSync(BUILT))(
     await pool.close();
   },
 );
-
-test.runIf(existsSync(BUILT) && process.platform === 'linux')(
-  'threads leave the processor to the pages, which keep their own rank',
-  async () => {
-    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
-    const pool = answerPool();
-    const before = nicenesses();
-    await pool.answering({ subject: 'sunday', name: 'week', snapshot: snapshotWith({}), options: {} });
-    const during = nicenesses();
-    await pool.close();
-    expect(during.main).toBe(before.main);
-    expect(during.all.filter((nice) => nice === Math.min(19, before.main + 10))).toHaveLength(1);
-  },
-);
-
-/** How nice the threads of this process are, the main one first: field 19 of proc(5) stat. */
-function nicenesses(): { readonly main: number; readonly all: readonly number[] } {
-  const niceOf = (thread: string): number => {
-    const [, rest] = readFileSync(`/proc/self/task/${thread}/stat`, 'utf8').split(') ');
-    return Number(rest?.split(' ')[16]);
-  };
-  return { main: niceOf(`${process.pid}`), all: readdirSync('/proc/self/task').map(niceOf) };
-}
 
 /** Until the thread has begun; and what a stop may take on a busy machine, against the seconds of the answer. */
 const UNDER_WAY_MS = 400;
