@@ -5,7 +5,7 @@ import { copyOf, type House, houseOf, live } from './plan-worlds/house.ts';
 import { logOf } from './plan-worlds/household.ts';
 import type { Order } from './plan-worlds/log.ts';
 import { ROOMS, roomNamed } from './plan-worlds/rooms.ts';
-import { scoreOf } from './plan-worlds/score.ts';
+import { coloniesCents, scoreOf } from './plan-worlds/score.ts';
 import { OFFERS } from './plan-worlds/sellers.ts';
 
 const YEAR = { seed: 5, weeks: 8 };
@@ -61,6 +61,22 @@ describe('the worlds', () => {
     const { heads } = house.larder;
     expect(alive(house)).toBeLessThan(before + heads.came + heads.born);
     expect(heads.eaten + heads.died + heads.thrownOut).toBeGreaterThan(eaten + died + thrownOut);
+  });
+
+  it('put on the cost what colonies have lost, and take off nothing for what they have gained', () => {
+    const emptied = houseOf(roomNamed('colonies'), YEAR);
+    expect(scoreOf(emptied)).toMatchObject({ lost: 0, cents: -scoreOf(emptied).left });
+    const all = ['colony 1', 'colony 2'].map((tub) => ({ day: 0, tub, heads: 5000, fromMm: 0, toMm: 99 }));
+    live(emptied, { orders: [], harvests: all });
+    const bare = scoreOf(emptied);
+    // Nearly all they were worth; a few are born.
+    expect(bare.lost).toBeGreaterThan(0.95 * emptied.coloniesCents);
+    expect(bare.cents).toBe(bare.lost - bare.left);
+    const grown = houseOf(roomNamed('colonies'), YEAR);
+    const untouched = { ...grown, animals: { ...grown.animals, count: 0 } };
+    for (let week = 0; week < YEAR.weeks; week += 1) live(untouched, { orders: [], harvests: [] });
+    expect(coloniesCents(untouched)).toBeGreaterThan(1.05 * grown.coloniesCents);
+    expect(scoreOf(untouched).lost).toBe(0);
   });
 
   it('are the same by the same seed and others by another', () => {
