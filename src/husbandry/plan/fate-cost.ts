@@ -91,10 +91,11 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     take(room, moment, lots);
     cents += keepCents(room);
   }
-  cents += breedersShort(room, fate);
-  const left = leftWorth(living, there);
-  if (noted) noted.leftCents[0] = (noted.leftCents[0] as number) + left;
-  return cents - left;
+  // First, since handing out what is left takes it away.
+  const lost = breedersShort(room, fate);
+  const end = leftWorth(living, there) - lost;
+  if (noted) noted.endCents[0] = (noted.endCents[0] as number) + end;
+  return cents - end;
 }
 
 /** What a colony is worth to its own future, in breeders. */

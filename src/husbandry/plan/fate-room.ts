@@ -13,8 +13,8 @@ export interface Noted {
   readonly late: Float64Array;
   readonly missed: Float64Array;
   readonly ready: Float64Array;
-  /** One number: what is left after the last period is worth. */
-  readonly leftCents: Float64Array;
+  /** One number: what is left after the last period is worth, less what colonies have lost. */
+  readonly endCents: Float64Array;
 }
 
 /** Arrays that serve every fate of every plan, and how the plan last settled on stood at the start of each period. */
@@ -29,7 +29,7 @@ export interface Room {
   readonly order: Int32Array;
   /** Share of each slice that nobody has eaten yet. */
   readonly rest: Float64Array;
-  /** What the breeders and young of each colony are worth to it: their nodes, and in each fate what they were worth at first. */
+  /** Colonies, and what each was worth to its own future at first, in breeders, at [fate * colonies + colony]. */
   readonly breeding: readonly Breeding[];
   readonly bredAtFirst: Float64Array;
   /** Heads of each node, before and after the meals of a period. */
@@ -51,6 +51,7 @@ export interface Room {
   readonly centsAt: Float64Array;
 }
 
+/** A colony that is kept: its first node, what a head of each counts as a breeder, the price of one that is missing. */
 export interface Breeding {
   readonly first: number;
   readonly counts: Float64Array;

@@ -28,7 +28,7 @@ export function livedInFates(
     late: new Float64Array(moments),
     missed: new Float64Array(moments),
     ready: new Float64Array(moments),
-    leftCents: new Float64Array(1),
+    endCents: new Float64Array(1),
   };
   settleInFates({ ...roomFor(fates, living, fates.count), noted }, decided);
   const wanted = new Float64Array(moments);
@@ -43,7 +43,7 @@ export function livedInFates(
     late: mean(noted.late),
     missed: mean(noted.missed),
     ready: mean(noted.ready),
-    leftCents: mean(noted.leftCents),
+    endCents: mean(noted.endCents),
     wanted: mean(wanted),
   };
 }

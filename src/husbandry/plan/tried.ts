@@ -17,7 +17,7 @@ export interface Tried {
   readonly gap: number | null;
   readonly verdict: Verdict;
   readonly lived: LivedInFates;
-  /** Money, and what is missed priced: in the weeks lived through day by day as the engine finds it, later as the fates do; less what is left. */
+  /** Money, and what is missed priced: in the weeks lived through day by day as the engine finds it, later as the fates do; less what the end is worth. */
   readonly score: Cents;
   /** Urgencies whose target is missed in the weeks lived through day by day, or in the fates over all. */
   readonly unserved: number;
@@ -33,13 +33,13 @@ export function judged(
   return {
     verdict,
     lived,
-    score: verdict.score + laterCents(bench, lived) - leftCents(lived),
+    score: verdict.score + laterCents(bench, lived) - endCents(lived),
     unserved: URGENCIES.filter((urgency) => !isServed(bench, lived, urgency) || isMissed(verdict, urgency))
       .length,
   };
 }
 
-const leftCents = ({ leftCents: [cents] }: LivedInFates): Cents => cents as number;
+const endCents = ({ endCents: [cents] }: LivedInFates): Cents => cents as number;
 
 /** Price of what is missed in the fates after the weeks lived through day by day; the same whatever chance was asked for. */
 function laterCents({ laid, days }: Bench, { missed }: LivedInFates): Cents {
@@ -97,6 +97,6 @@ export function weighed({ bench, through }: Benches, tried: Tried): Weighed {
 export function bestOf(tried: readonly Weighed[]): Weighed {
   const met = tried.filter((each) => each.metInAll);
   const among = met.length > 0 ? met : tried;
-  const scoreOf = ({ all, lived }: Weighed): Cents => all.score - leftCents(lived);
+  const scoreOf = ({ all, lived }: Weighed): Cents => all.score - endCents(lived);
   return among.reduce((best, each) => (scoreOf(each) < scoreOf(best) ? each : best));
 }
