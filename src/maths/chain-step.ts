@@ -12,6 +12,12 @@ export function columnAfter(rates: ChainRates, from: number, days: number): Floa
   return heads;
 }
 
+/** Where heads by compartment are after a step. */
+export const afterStep = (heads: Float64Array, step: Step): Float64Array =>
+  Float64Array.from(step, (row) =>
+    row.reduce((sum, share, from) => sum + share * (heads[from] as number), 0),
+  );
+
 /** exp(A days); births in it are grown to the end of the step. */
 export function stepOf(rates: ChainRates, days: number): Step {
   const columns = Array.from(rates.exit, (_, from) => columnAfter(rates, from, days));

@@ -1,5 +1,5 @@
 /** What an item that is there after the last period is worth: less than what it could be had for then. */
-import type { Step } from '../../maths/chain-step.ts';
+import { afterStep } from '../../maths/chain-step.ts';
 import type { Cents } from '../orders/index.ts';
 import type { EndFare, PlanParcel, PlanPlace } from './problem.ts';
 
@@ -19,16 +19,11 @@ export function lastPacks(parcels: readonly PlanParcel[], places: readonly PlanP
     for (const { key, place, brings, breaks } of packs)
       last.set(key.split('@')[0] as string, {
         place,
-        heads: (places[place] as PlanPlace).passes.slice(period).reduce(passedOn, brings),
+        heads: (places[place] as PlanPlace).passes.slice(period).reduce(afterStep, brings),
         cents: Math.min(...breaks.map(({ cents }) => cents)),
       });
   return [...last.values()];
 }
-
-const passedOn = (heads: Float64Array, step: Step): Float64Array =>
-  Float64Array.from(step, (row) =>
-    row.reduce((sum, share, from) => sum + share * (heads[from] as number), 0),
-  );
 
 /**
  * By fare, the most an item can be worth at the end so that no pack bought at the end would pay for itself, whoever gets

@@ -1,4 +1,5 @@
 /** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
+import { afterStep } from '../../maths/chain-step.ts';
 import { civilDate, type DayNumber } from '../calendar.ts';
 import { type Sender, spreadLot } from '../larder/index.ts';
 import {
@@ -178,10 +179,7 @@ function mostUseful(
   for (let t = period; t < periods.length; t++) {
     for (const { fare, wanted } of eaters) packs += (wanted[t] as number) / itemsFor(fare);
     const pass = passes[t];
-    if (pass)
-      now = Float64Array.from(pass, (row) =>
-        row.reduce((sum, share, n) => sum + share * (now[n] as number), 0),
-      );
+    if (pass) now = afterStep(now, pass);
   }
   // The end alone is no use.
   if (packs === 0) return 0;

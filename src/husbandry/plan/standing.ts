@@ -1,5 +1,5 @@
 /** A place as the programme counts it: what is there, what comes whatever is decided, how it passes on. */
-import type { Step } from '../../maths/chain-step.ts';
+import { afterStep, type Step } from '../../maths/chain-step.ts';
 import {
   type BinState,
   capacityOf,
@@ -133,15 +133,8 @@ function ownProduce(stock: StockBin, { nodes, passing, passes, laying }: Produci
   );
   return counted.map((heads, t) => {
     if (t === 0) return heads;
-    const passed = passes[t - 1] as Step;
-    const before = counted[t - 1] as Float64Array;
-    return heads.map((n, to) => {
-      const kept = (passed[to] as Float64Array).reduce(
-        (sum, share, from) => sum + share * (before[from] as number),
-        0,
-      );
-      return Math.max(0, n - kept);
-    });
+    const kept = afterStep(counted[t - 1] as Float64Array, passes[t - 1] as Step);
+    return heads.map((n, to) => Math.max(0, n - (kept[to] as number)));
   });
 }
 
