@@ -1,5 +1,6 @@
 /** Those who eat as the problem knows them: what they want, of what, what going without costs, what the end is worth to them. */
 import type { Step } from '../../maths/chain-step.ts';
+import { meanOf } from '../../maths/mean.ts';
 import type { Cents } from '../orders/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { EatingClass } from './classes.ts';
@@ -48,8 +49,6 @@ export function eatersLaid(snapshot: Snapshot, { eating, week, usualCents }: Ser
     };
   });
 }
-
-const meanOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0) / values.length;
 
 const followingOf = ({ facts: { policy } }: Snapshot, week: readonly Step[]): Following => ({
   week,

@@ -1,4 +1,5 @@
 /** Who eats, how much in each period, how long it may wait: demand as a plan sees it. */
+import { meanOf } from '../../maths/mean.ts';
 import type { DemandGroup, Roster } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { demandRun, itemsOn } from '../supply/index.ts';
@@ -49,9 +50,6 @@ function headsEachOf({ animals, steps, group, heads }: Roster, g: number): numbe
   );
   return rows.reduce((sum, i) => sum + (heads[i] as number), 0) / Math.max(1, rows.length);
 }
-
-const meanOf = (values: Float64Array): number =>
-  values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Items of the last weeks that may still wait: meals wait for half their range and the grace, each week's in turn. */
 function lateMost({ rule }: DemandGroup, wanted: Float64Array): Float64Array {

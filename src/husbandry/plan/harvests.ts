@@ -1,8 +1,9 @@
 /**
  * Harvests: what is eaten out of a colony in a period, as much in all as is enough with the chance at which stock
- * stands ready, of each trade size its share of the mean. What is out and not eaten is prey still, while what stays may grow into breeders
- * that nobody is fed.
+ * stands ready, of each trade size its share of the mean. What is out and not eaten is prey still, while what stays may
+ * grow into breeders that nobody is fed.
  */
+import { meanOf } from '../../maths/mean.ts';
 import { sortedQuantile } from '../../maths/quantile.ts';
 import { civilDate } from '../calendar.ts';
 import type { SizeClass } from '../prey/index.ts';
@@ -51,8 +52,6 @@ export function harvestLines(
     });
   });
 }
-
-const meanOf = (values: Float64Array): number => values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Greatest whole length that is not yet grown, where the grown are kept to breed and look like their young. */
 function leavingBreeders({ bin, chain: { species } }: Place): Mm {

@@ -1,5 +1,4 @@
 /** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
-import { afterStep } from '../../maths/chain-step.ts';
 import { civilDate, type DayNumber } from '../calendar.ts';
 import { type Sender, spreadLot } from '../larder/index.ts';
 import {
@@ -18,8 +17,9 @@ import type { Period, Wish } from './answer.ts';
 import type { Nodes } from './nodes.ts';
 import { periodFrom, periodOf } from './periods.ts';
 import { buyingPlace, type Place } from './place-of.ts';
-import type { Fare, PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
+import type { PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
 import { arriving, passingOf } from './standing.ts';
+import { mostUseful } from './useful-packs.ts';
 
 /** What a parcel of the problem stands for. */
 export interface ParcelOf extends Dispatch {
@@ -148,44 +148,4 @@ function weightCents(offer: Offer, { chain }: Place, { postage }: Supplier): num
   const { meanMg } = headMassBetween(offer, chain.species.massPerCubicMm.value);
   const grams = (offer.packHeads * meanMg) / MG_PER_GRAM;
   return (postage.perKgCents * grams) / GRAMS_PER_KG;
-}
-
-interface Followed {
-  readonly place: number;
-  readonly period: number;
-  readonly heads: Float64Array;
-}
-
-/**
- * Most packs that could be of use: for every eater and period the packs that would feed it alone, as long as enough of
- * the pack suits it, doubled for what is to stand ready; none of a pack in which nothing is alive by then.
- */
-function mostUseful(
-  { place, period, heads }: Followed,
-  { planPlaces, eaters, policy, periods }: Buying,
-): number {
-  const { passes } = planPlaces[place] as PlanPlace;
-  const all = heads.reduce((a, b) => a + b, 0);
-  if (all <= 0) return 0;
-  let packs = 0;
-  let now = heads;
-  /** Items of the pack as it now is for those who eat this; Infinity where too little of it suits them. */
-  const itemsFor = (fare: readonly Pick<Fare, 'place' | 'node' | 'items'>[]): number => {
-    const fits = fare.filter((each) => each.place === place);
-    const suits = fits.reduce((sum, { node }) => sum + (now[node] as number), 0);
-    if (suits < policy.planReachShare.value * all) return Number.POSITIVE_INFINITY;
-    return fits.reduce((sum, { node, items }) => sum + (now[node] as number) * items, 0);
-  };
-  for (let t = period; t < periods.length; t++) {
-    for (const { fare, wanted } of eaters) packs += (wanted[t] as number) / itemsFor(fare);
-    const pass = passes[t];
-    if (pass) now = afterStep(now, pass);
-  }
-  // The end alone is no use.
-  if (packs === 0) return 0;
-  for (const { end } of eaters) {
-    const fits = end.fare.filter((each) => each.place === place && (now[each.node] as number) > 0);
-    packs += (end.weekly * Math.max(0, ...fits.map(({ until }) => until))) / itemsFor(fits);
-  }
-  return Math.ceil(2 * packs);
 }

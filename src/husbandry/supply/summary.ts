@@ -1,5 +1,6 @@
 /** From the counts of a judged run to the answer the keeper reads. */
 
+import { meanOf } from '../../maths/mean.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/index.ts';
 import { KEPT_MM } from '../larder/index.ts';
@@ -51,9 +52,6 @@ export const unfedOf = ({ tally }: Judged): CoverAnswer['unfed'] => ({
   missedMeals: meanOf(tally.unfedMissedOf),
   dangers: meanOf(tally.unfedDangersOf),
 });
-
-const meanOf = (values: Float64Array): number =>
-  values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 
 /** Chance that nobody misses a meal. */
 export const nothingMissed = ({ tally }: Judged): Chance =>
