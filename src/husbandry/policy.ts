@@ -48,6 +48,10 @@ export interface Policy extends PlanPolicy {
   /** CV of a count by hand, of a level by eye, of a weight taken for heads by the species' mass, of the scales alone. */
   readonly countCv: Sourced;
   readonly levelCv: Sourced;
+  /** Log-sd of what a colony lays over what its species does, before it was counted twice. */
+  readonly layingLogSd: Sourced;
+  /** Doubt of how many grown animals a colony has over that of how many newborn, when all together are counted. */
+  readonly grownDoubtShare: Sourced;
   readonly weighCv: Sourced;
   readonly scaleCv: Sourced;
   /** What nobody writes down: standard deviation of the log of a bin's heads over one day, days apart unalike. */

@@ -1,7 +1,12 @@
 /** src/cli/JSON.md against what is printed: every field is described, and nothing else is. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { pencilRoom, terminal } from '../support/command.ts';
+import { addBin, countBin } from '../../src/actions/index.ts';
+import { openStore } from '../../src/store/index.ts';
+import { INSTANT, pencilRoom, type Terminal, terminal } from '../support/command.ts';
+import { facts } from '../support/room.ts';
+import { roomOn } from '../support/room-clock.ts';
+import { good, urlOf } from '../support/store-at.ts';
 
 const DOCUMENT = readFileSync(new URL('../../src/cli/JSON.md', import.meta.url), 'utf8');
 
@@ -38,6 +43,21 @@ function compare(command: string, seen: readonly string[]): { undescribed: strin
 
 const NOTHING_AMISS = { undescribed: [], unseen: [] };
 
+/** A colony of which counts have told how much it lays. */
+async function colonyCountedTwice({ db }: Terminal): Promise<void> {
+  const store = good(await openStore({ place: { url: urlOf(db) }, moment: INSTANT.toISOString() }));
+  const room = { ...roomOn(store), facts };
+  await addBin(room, {
+    species: 'blaptica-dubia',
+    room: 'R1',
+    name: 'Dubia',
+    role: 'colony',
+    keepAdults: true,
+  });
+  for (const heads of [600, 500]) good(await countBin(room, { bin: 'B3', heads }));
+  store.close();
+}
+
 it('check is described field by field', async () => {
   const full = await pencilRoom();
   const short = terminal();
@@ -46,9 +66,12 @@ it('check is described field by field', async () => {
   const lots =
     'bin,prey,size,count,came\nBox,house cricket,3-4 mm,22,2026-11-15\nBig,house cricket,18 mm,40,2026-11-28\n';
   await short.type('import', short.file('l.csv', lots), '--stock');
+  const breeding = await pencilRoom();
+  await colonyCountedTwice(breeding);
   const seen = [
     ...(await printed(full.type('check', '--json'))),
     ...(await printed(short.type('check', '--json'))),
+    ...(await printed(breeding.type('check', '--json'))),
   ];
   expect(compare('check', seen)).toEqual(NOTHING_AMISS);
 });

@@ -79,12 +79,14 @@ const evidence = { counts: 3, levels: 0, weighings: 1, sizes: 2, firstAdults: 0,
 const learned: BinLearned = {
   speed: { low: 0.9, mid: 1.18, high: 1.4, tooLittle: false },
   hazard: { low: 0.4, mid: 0.8, high: 1.7, tooLittle: true },
+  laying: { low: 0.31, mid: 0.44, high: 0.62 },
   evidence,
   looks: [{ day: TODAY - 9, kind: 'counted', heads: 130, expected: { low: 120, mid: 152, high: 190 } }],
 };
 const tooLittle: BinLearned = {
   ...learned,
   speed: { low: 0.66, mid: 1, high: 1.5, tooLittle: true },
+  laying: null,
   evidence: { ...evidence, counts: 0, weighings: 0, sizes: 0, dead: 0 },
   looks: [],
 };

@@ -147,6 +147,7 @@ export const binAnswer: BinAnswer = {
   learned: {
     speed: { low: 0.82, mid: 0.93, high: 1.06, tooLittle: false },
     hazard: { low: 0.31, mid: 0.86, high: 2.1, tooLittle: true },
+    laying: null,
     evidence: { counts: 1, levels: 1, weighings: 0, sizes: 3, firstAdults: 0, timesDead: 1, dead: 2 },
     looks: [{ day: TODAY - 9, kind: 'counted', heads: 180, expected: { low: 171, mid: 210, high: 252 } }],
   },

@@ -103,6 +103,7 @@ describe('one bin', () => {
   it('says what was expected once it was counted, and what was learned on how much evidence', () => {
     expect(words(html)).toContain('130 counted on Fri 13 Nov; about 150 were expected');
     expect(words(html)).toContain('Grow about 1.2 times (0.9 to 1.4) as fast as published');
+    expect(words(html)).toContain('Lay about 0.44 times (0.31 to 0.62) as much as published, by the counts');
     expect(words(html)).toContain('Deaths as published: too little to learn from');
     expect(words(html)).toContain('Seen so far: 3 counts, 1 weighing, 2 glances at the size and 41 dead');
   });

@@ -4,14 +4,15 @@ import { aboutHeads, counted, listed, sentenceCase, shortDay } from '../format.t
 
 type Learned = BinLearned['speed'];
 
-/** How fast they grow, how many die, and from what it was learned. */
-export const learnedWords = ({ speed, hazard, evidence }: BinLearned): readonly string[] => [
+/** How fast they grow, how many die, how much a colony lays, and from what it was learned. */
+export const learnedWords = ({ speed, hazard, laying, evidence }: BinLearned): readonly string[] => [
   speed.tooLittle
     ? 'Growth as published: too little to learn from'
     : `Grow ${times(speed)} as fast as published`,
   hazard.tooLittle
     ? 'Deaths as published: too little to learn from'
     : sentenceCase(`${times(hazard)} as many die as published`),
+  ...(laying ? [`Lay ${times(laying)} as much as published, by the counts`] : []),
   `Seen so far: ${evidenceWords(evidence)}`,
 ];
 
@@ -19,7 +20,7 @@ const DIGITS = 2;
 const inDigits = (value: number): string => `${Number(value.toPrecision(DIGITS))}`;
 
 /** 'about 1.2 times (0.9 to 1.5)'. */
-const times = ({ low, mid, high }: Learned): string =>
+const times = ({ low, mid, high }: Pick<Learned, 'low' | 'mid' | 'high'>): string =>
   `about ${inDigits(mid)} times (${inDigits(low)} to ${inDigits(high)})`;
 
 /** '3 counts, 2 looks and 41 dead'. */

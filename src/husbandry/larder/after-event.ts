@@ -8,6 +8,7 @@ import { cupSeen } from './cup-seen.ts';
 import { firstAdult, firstYoung, massOf, spreadLot, takeAny, takeBetween, totalHeads } from './lot.ts';
 import { settledMix } from './settled-mix.ts';
 import type { BinState, Life } from './state.ts';
+import { countedInAll, withTotal } from './to-total.ts';
 
 export interface Setting {
   readonly life: Life;
@@ -136,14 +137,11 @@ function counted(
   const spread = () => withEggsOf(chain, state.heads, spreadLot(chain, { heads: event.heads, ...range }));
   const mixed = () =>
     (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
-  const heads = sized
-    ? spread()
-    : event.heads === 0
-      ? new Float64Array(chain.size)
-      : unknown
-        ? mixed()
-        : withTotal(chain, state.heads, event.heads);
-  const next = reset(state, event.day, heads, policy.countCv.value);
+  const cv = policy.countCv.value;
+  const isAfresh = sized || unknown || event.heads === 0;
+  const heads = sized ? spread() : event.heads === 0 ? new Float64Array(chain.size) : mixed();
+  const seen = isAfresh ? { ...state, heads } : countedInAll(life, state, { total: event.heads, cv, policy });
+  const next = reset(seen, event.day, seen.heads, cv);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
 }
 
@@ -152,15 +150,6 @@ const wholeRange = (chain: Chain) => ({
   toMm: chain.toMm[chain.size - 1] as number,
 });
 
-/** Scales the heads to a total; eggs stay as they are. */
-export function withTotal(chain: Chain, heads: Float64Array, total: number): Float64Array {
-  const there = totalHeads(heads, chain.firstHead);
-  if (there <= 0) return heads;
-  const scaled = heads.slice();
-  for (let j = chain.firstHead; j < scaled.length; j++) scaled[j] = ((scaled[j] as number) * total) / there;
-  return scaled;
-}
-
 function looked(
   state: BinState,
   event: Extract<BinEvent, { kind: 'looked' }>,
@@ -168,11 +157,12 @@ function looked(
 ): BinState {
   const full = life.bin.capacity ?? state.fullest;
   const total = full * policy.levelShares.value[event.level];
-  const heads =
+  const cv = policy.levelCv.value;
+  const seen =
     totalHeads(state.heads, life.chain.firstHead) > 0
-      ? withTotal(life.chain, state.heads, total)
-      : spreadLot(life.chain, { heads: total, ...wholeRange(life.chain) });
-  return reset(state, event.day, heads, policy.levelCv.value);
+      ? countedInAll(life, state, { total, cv, policy })
+      : { ...state, heads: spreadLot(life.chain, { heads: total, ...wholeRange(life.chain) }) };
+  return reset(seen, event.day, seen.heads, cv);
 }
 
 function weighed(chain: Chain, heads: Float64Array, totalMassMg: number): Float64Array {

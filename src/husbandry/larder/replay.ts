@@ -2,11 +2,12 @@
 
 import type { DayNumber } from '../calendar.ts';
 import type { Policy } from '../policy.ts';
-import { afterEvent, withTotal } from './after-event.ts';
+import { afterEvent } from './after-event.ts';
 import type { Bin, BinEvent } from './bin.ts';
 import type { Chain } from './chain.ts';
 import type { Climate } from './climate.ts';
 import { type BinState, emptyState, type Life, nextDay } from './state.ts';
+import { seenInAll } from './to-total.ts';
 
 export interface Replay {
   readonly chain: Chain;
@@ -70,7 +71,7 @@ export function reread(bin: Bin, until: DayNumber, { start, readings, heads, ...
   const after = (state: BinState, event: BinEvent): BinState =>
     afterReading(state, event, { life, policy, reading: readings.get(event) as Reading });
   const state = walk(life, start, { until, after });
-  return { ...state, heads: withTotal(chain, state.heads, heads) };
+  return { ...state, heads: seenInAll(life, state.heads, { total: heads, policy }) };
 }
 
 /** Empty, before the last event up to `day` that says all on its own; without one, before the first of all. */
@@ -98,7 +99,7 @@ export function afterReading(
   const after = isOfSize(event) && !reading.sizesSeen ? state : afterEvent(state, event, { life, policy });
   return reading.heads === null
     ? after
-    : { ...after, heads: withTotal(life.chain, after.heads, reading.heads) };
+    : { ...after, heads: seenInAll(life, after.heads, { total: reading.heads, policy }) };
 }
 
 const isOfSize = ({ kind }: BinEvent): boolean => kind === 'size seen' || kind === 'first adults';

@@ -18,6 +18,8 @@ export interface BinState {
   readonly medium: number;
   /** Share of the adults that are female, where they were told apart; null: the species' own. */
   readonly femaleShare: number | null;
+  /** Log of what is laid over what the species lays, as counts have told; null where none has. */
+  readonly layingLog: { readonly mean: number; readonly variance: number } | null;
   /** Spread (CV) of what is known of the count, on the day of the last look. */
   readonly doubtCv: number;
   readonly lookedOn: DayNumber | null;
@@ -49,6 +51,7 @@ export const emptyState = (chain: Chain): BinState => ({
   heads: new Float64Array(chain.size),
   medium: Number.POSITIVE_INFINITY,
   femaleShare: null,
+  layingLog: null,
   doubtCv: 0,
   lookedOn: null,
   startedOn: null,
@@ -87,12 +90,13 @@ const emptied = (life: Life, state: BinState): DayOfBin => ({
   died: totalHeads(state.heads),
 });
 
-/** Share of full laying: none in a holding bin; by the females there are. */
+/** Share of full laying: none in a holding bin; by the females there are, and by what was learned of this colony. */
 function layingShare(life: Life, state: BinState): number {
   if (life.barren || life.bin.role === 'holding') return 0;
   if (life.bin.role === 'cup') return state.medium > 0 ? 1 : 0;
   const usual = life.chain.species.laying?.femaleShare.value ?? 0;
-  return state.femaleShare === null || usual === 0 ? 1 : state.femaleShare / usual;
+  const learned = state.layingLog ? Math.exp(state.layingLog.mean) : 1;
+  return state.femaleShare === null || usual === 0 ? learned : (learned * state.femaleShare) / usual;
 }
 
 interface DayGiven {

@@ -80,7 +80,10 @@ export interface BinAnswer {
 }
 
 /** What the record of a bin has taught, beside the published growth speed and hazard, which are 1. */
-export type BinLearned = Pick<Belief, 'speed' | 'hazard' | 'evidence' | 'looks'>;
+export interface BinLearned extends Pick<Belief, 'speed' | 'hazard' | 'evidence' | 'looks'> {
+  /** What a colony lays over what its species does; null until counts have told. */
+  readonly laying: Spread | null;
+}
 
 export type ActKind =
   | 'bring delivery forward'

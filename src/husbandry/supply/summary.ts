@@ -1,9 +1,10 @@
 /** From the counts of a judged run to the answer the keeper reads. */
 
 import { meanOf } from '../../maths/mean.ts';
+import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/index.ts';
-import { KEPT_MM } from '../larder/index.ts';
+import { type BinState, KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type {
@@ -154,12 +155,21 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
 }
 
 /** What its record has taught. */
-export const learnedOf = ({ belief: { speed, hazard, evidence, looks } }: StockBin): BinLearned => ({
+export const learnedOf = ({
+  belief: { speed, hazard, evidence, looks },
+  state: { layingLog },
+}: StockBin): BinLearned => ({
   speed,
   hazard,
+  laying: layingLog && layingOf(layingLog),
   evidence,
   looks,
 });
+
+const layingOf = ({ mean, variance }: NonNullable<BinState['layingLog']>): Spread => {
+  const at = (share: number) => Math.exp(mean + normalQuantile(share) * Math.sqrt(variance));
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
+};
 
 function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');
