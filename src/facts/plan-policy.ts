@@ -19,11 +19,7 @@ export const planPolicy: PlanPolicy = {
   planReadyTimes: memory(5, `${TIMES}, a week`, CHOICE),
   planEndShare: memory(0.9, '1', 'our choice: below the cheapest price, or buying for the end would pay'),
   planEndWeeks: memory(10, 'weeks', 'our choice: what lasts longer is not counted on further'),
-  planBreederTimes: memory(
-    6,
-    'times the middle price of an item',
-    'our choice: a breeder less at the end than at first',
-  ),
+  planBreederWeeks: memory(52, 'weeks', 'our choice: a breeder is worth the food it spares in a year'),
   planBands: memory(10, 'bands', CHOICE),
   planBandRatio: memory(1.25, 'longest over shortest', CHOICE),
   planClasses: memory(16, 'groups', CHOICE),

@@ -20,7 +20,8 @@ export interface PlanPolicy {
   /** What a head left at the end is worth, as a share of the cheapest price of what it saves; weeks it may do so. */
   readonly planEndShare: Sourced;
   readonly planEndWeeks: Sourced;
-  readonly planBreederTimes: Sourced;
+  /** Weeks of food at which a breeder missing is priced. */
+  readonly planBreederWeeks: Sourced;
   /** Bands of length a species is cut into; the widest that is left whole. */
   readonly planBands: Sourced;
   readonly planBandRatio: Sourced;

@@ -84,7 +84,6 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
     }
     gather(room, moment, lots);
     before.set(there);
-    if (t === 0) noteBreeding(room, fate);
     for (const e of living.order)
       cents += noted ? fedNoted(room, noted, { fate, t, e }) : feed(room, e, { fate, t });
     if (noted) noteReady(room, noted, t);
@@ -105,20 +104,14 @@ function worthOf({ there }: Room, { first, counts }: Breeding): number {
   return sum;
 }
 
-function noteBreeding(room: Room, fate: number): void {
-  const { breeding, bredAtFirst } = room;
-  for (let c = 0; c < breeding.length; c++)
-    bredAtFirst[fate * breeding.length + c] = worthOf(room, breeding[c] as Breeding);
-}
-
-/** Price of what a colony is worth less at the end than at first. */
+/** Price of what a colony is worth less at the end than it should be. */
 function breedersShort(room: Room, fate: number): Cents {
-  const { breeding, bredAtFirst } = room;
+  const { breeding, bredLeast } = room;
   let cents = 0;
   for (let c = 0; c < breeding.length; c++) {
     const colony = breeding[c] as Breeding;
-    const lost = (bredAtFirst[fate * breeding.length + c] as number) - worthOf(room, colony);
-    cents += colony.cents * Math.max(0, lost);
+    const short = (bredLeast[fate * breeding.length + c] as number) - worthOf(room, colony);
+    cents += colony.cents * Math.max(0, short);
   }
   return cents;
 }

@@ -1,7 +1,7 @@
 /** What living plans through in fates needs to hand, so that nothing is made anew for each of thousands of plans. */
 import type { Fates } from './fates.ts';
 import type { Living } from './living.ts';
-import type { PlanEater } from './problem.ts';
+import type { PlanEater, PlanPlace } from './problem.ts';
 
 /** Sums over all fates. */
 export interface Noted {
@@ -29,9 +29,9 @@ export interface Room {
   readonly order: Int32Array;
   /** Share of each slice that nobody has eaten yet. */
   readonly rest: Float64Array;
-  /** Colonies, and what each was worth to its own future at first, in breeders, at [fate * colonies + colony]. */
+  /** Colonies, and what each should be worth at the end, in breeders, at [fate * colonies + colony]. */
   readonly breeding: readonly Breeding[];
-  readonly bredAtFirst: Float64Array;
+  readonly bredLeast: Float64Array;
   /** Heads of each node, before and after the meals of a period. */
   readonly there: Float64Array;
   readonly before: Float64Array;
@@ -51,10 +51,11 @@ export interface Room {
   readonly centsAt: Float64Array;
 }
 
-/** A colony that is kept: its first node, what a head of each counts as a breeder, the price of one that is missing. */
+/** A colony that is kept: its first node, what a head of each counts as a breeder, how many are wanted, the price of one that is missing. */
 export interface Breeding {
   readonly first: number;
   readonly counts: Float64Array;
+  readonly wanted: number;
   readonly cents: number;
 }
 
@@ -62,7 +63,7 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
   const { nodes, problem } = living;
   const floats = (size: number) => new Float64Array(size);
   const breeding = problem.places.flatMap(({ floor }, p): Breeding[] =>
-    floor ? [{ first: living.first[p] as number, counts: floor.counts, cents: floor.cents }] : [],
+    floor ? [breedingFrom(floor, living.first[p] as number)] : [],
   );
   const moments = fates.count * problem.periods;
   return {
@@ -72,7 +73,7 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     settled: floats(fates.count),
     order: Int32Array.from({ length: fates.count }, (_, fate) => fate),
     breeding,
-    bredAtFirst: floats(fates.count * breeding.length),
+    bredLeast: bredIn(fates, breeding),
     rest: floats(fates.slices),
     there: floats(nodes),
     before: floats(nodes),
@@ -86,6 +87,27 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     lateAt: floats(moments * problem.eaters.length),
     centsAt: floats(moments),
   };
+}
+
+const breedingFrom = (
+  { counts, cents, least }: NonNullable<PlanPlace['floor']>,
+  first: number,
+): Breeding => ({ first, counts, cents, wanted: least[least.length - 1] as number });
+
+/** As much as is wanted, no more than where nobody ate of it. */
+function bredIn(fates: Fates, breeding: readonly Breeding[]): Float64Array {
+  const least = new Float64Array(fates.count * breeding.length);
+  for (let fate = 0; fate < fates.count; fate++) {
+    const moment = ((fate + 1) * fates.periods - 1) * fates.lots.length;
+    const [from, end] = [fates.from[moment] as number, fates.from[moment + fates.lots.length] as number];
+    breeding.forEach(({ first, counts, wanted }, c) => {
+      let worth = 0;
+      for (let at = from; at < end; at++)
+        worth += (counts[(fates.node[at] as number) - first] ?? 0) * (fates.heads[at] as number);
+      least[fate * breeding.length + c] = Math.min(wanted, worth);
+    });
+  }
+  return least;
 }
 
 /** As many as in the mean, times what is wanted in this fate, this period and the one before, over what is in the mean. */

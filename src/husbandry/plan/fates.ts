@@ -5,7 +5,6 @@
  */
 import { keyOfCode } from '../../maths/random.ts';
 import { grouped } from '../grouped.ts';
-import { KEPT_MM } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import { larderFor, larderThrough, type Stock, stockOf } from '../supply/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
@@ -28,7 +27,7 @@ export interface Fates {
   readonly lots: readonly BroughtBy[];
   /** Where what there is of a lot begins, at [(fate * periods + period) * lots + lot]; it ends where the next begins. */
   readonly from: Int32Array;
-  /** Of each slice that somebody could eat of: which it is, its fine node, and its heads if nobody eats. */
+  /** Of each slice that somebody could eat of, or that breeds: which it is, its fine node, and its heads if nobody eats. */
   readonly slice: Int32Array;
   readonly node: Int32Array;
   readonly heads: Float64Array;
@@ -100,7 +99,7 @@ const oneOfEach = ({ parcels, starts }: PlanProblem): Decisions => ({
   cups: starts.map(() => 1),
 });
 
-/** Finds the node of all places a slice of some length belongs to; -1: nobody is to be fed it. */
+/** Finds the node of all places a slice of some length belongs to; -1: none. */
 function nodeFinder(
   { places, fine: { nodes, placeOf: fineOf } }: LaidOut,
   stock: Stock,
@@ -121,13 +120,13 @@ function nodeFinder(
   }
   return (slice, mm) => {
     const p = placeOf[slice] as number;
-    if (p < 0 || mm <= 0 || mm >= KEPT_MM) return -1;
+    if (p < 0 || mm <= 0) return -1;
     const n = nodeOfLength(nodes[p] as Nodes, mm);
     return n < 0 ? -1 : (first[p] as number) + n;
   };
 }
 
-/** Adults where it is as long as they are, else the band. */
+/** Adults where it is as long as they are, or kept to breed, which is longer than all; else the band. */
 function nodeOfLength({ all }: Nodes, mm: number): number {
   const adult = all.findIndex((node) => node.kind === 'adult' && mm >= node.fromMm);
   if (adult >= 0) return adult;

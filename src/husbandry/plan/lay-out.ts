@@ -5,6 +5,7 @@ import { noMarket } from '../orders/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
 import type { Period } from './answer.ts';
+import { breedersOf, breedingOf, floorOf } from './breeding.ts';
 import type { EatingClass } from './classes.ts';
 import { eatingOf } from './eaters.ts';
 import { eatersLaid, endPrices, pricedAtEnd } from './eaters-laid.ts';
@@ -15,9 +16,9 @@ import { type ParcelOf, parcelsOf } from './parcels.ts';
 import { passOf } from './passing.ts';
 import { budgetOver, periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
-import type { PlanProblem } from './problem.ts';
+import type { Breeders, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
-import { breedersOf, type Laying, passingOf, planPlace } from './standing.ts';
+import { type Laying, passingOf, planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
 import { alikePlaces, type Cutting, type Fine, toldBy } from './told.ts';
 
@@ -61,7 +62,6 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     today: snapshot.today,
     deliveries: snapshot.deliveries,
     keepCents: policy.planKeepShare.value * usualCents,
-    breederCents: policy.planBreederTimes.value * usualCents,
   };
   const planPlaces = places.map((place, p) => planPlace(place, nodes[p] as Nodes, laying));
   const week = planPlaces.map(
@@ -94,6 +94,9 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   });
   const packs = lastPacks(bought.parcels, planPlaces);
   const prices = endPrices(snapshot, { everybody, fares, week, packs });
+  const priced = pricedAtEnd(snapshot, eaters, { ...served, prices });
+  const breeding = places.map((place, p) => breedingOf(place, nodes[p] as Nodes, snapshot.today));
+  const breeders = breedersOf({ places, planPlaces, breeding, eaters: priced, policy });
   return {
     snapshot,
     periods,
@@ -107,15 +110,15 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     starts: started.of,
     problem: {
       periods: periods.length,
-      places: planPlaces,
-      eaters: pricedAtEnd(snapshot, eaters, { ...served, prices }),
+      places: planPlaces.map((place, p) => ({ ...place, floor: floorOf(breeders[p] ?? null, place) })),
+      eaters: priced,
       parcels: bought.parcels,
       starts: started.starts,
       pools: [],
       budget: budgetOver(periods, market),
       wholeUntil: periods.length,
     },
-    fine: fineOf(snapshot, { places, everybody, laying, usualCents, prices }),
+    fine: fineOf(snapshot, { places, everybody, laying, usualCents, prices, breeders }),
   };
 }
 
@@ -123,10 +126,12 @@ interface Fining extends Cutting {
   readonly laying: Laying;
   readonly usualCents: number;
   readonly prices: ReadonlyMap<string, number>;
+  readonly breeders: readonly (Breeders | null)[];
 }
 
 /** Who eats what, told finely, places that are eaten from alike as one. */
-function fineOf(snapshot: Snapshot, { places, everybody, laying, usualCents, prices }: Fining): Fine {
+function fineOf(snapshot: Snapshot, fining: Fining): Fine {
+  const { places, everybody, laying, usualCents, prices, breeders } = fining;
   const { policy } = laying;
   const { alike, placeOf } = alikePlaces(places);
   const eatenFrom = alike.map((p) => places[p] as Place);
@@ -147,7 +152,11 @@ function fineOf(snapshot: Snapshot, { places, everybody, laying, usualCents, pri
     places: alike,
     placeOf,
     eaters: pricedAtEnd(snapshot, eatersLaid(snapshot, served), { ...served, prices }),
-    breeders: eatenFrom.map((place, p) => breedersOf(place, nodesAt(p), laying)),
+    breeders: alike.map((at, p) => {
+      const counted = breedingOf(places[at] as Place, nodesAt(p), snapshot.today);
+      const coarse = breeders[at];
+      return counted && coarse ? { ...coarse, counts: counted.counts } : null;
+    }),
   };
 }
 

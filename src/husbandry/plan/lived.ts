@@ -149,7 +149,7 @@ function standingCents({ problem, nodes, there, first, keepCents, pools }: Livin
     let kept = 0;
     for (let n = 0; n < own; n++)
       kept += (there[(first[p] as number) + n] as number) * (floor.counts[n] as number);
-    cents += floor.cents * Math.max(0, floor.least - kept);
+    cents += floor.cents * Math.max(0, (floor.least[t] as number) - kept);
   });
   for (let k = 0; k < pools.length; k++) {
     const { node, items } = pools[k] as Living['pools'][number];

@@ -19,13 +19,14 @@ export interface PlanPlace {
   readonly keepCents: Cents;
   /** Room: the sum of footprint times heads left is at most this; null: no bound. */
   readonly room: { readonly footprint: Float64Array; readonly most: number } | null;
-  /** Breeders that should stay; null: none. */
-  readonly floor: (Breeders & { readonly least: number }) | null;
+  /** What a colony should be worth in each period, in breeders; null: nothing. */
+  readonly floor: (Pick<Breeders, 'counts' | 'cents'> & { readonly least: Float64Array }) | null;
 }
 
-/** What a head of each node counts as a breeder, and the price of a breeder that is missing. */
+/** What a head of each node counts as a breeder, how many are wanted, and the price of one that is missing. */
 export interface Breeders {
   readonly counts: Float64Array;
+  readonly wanted: number;
   readonly cents: Cents;
 }
 

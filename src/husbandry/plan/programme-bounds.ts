@@ -15,7 +15,7 @@ export function boundRows(
   left: readonly number[],
   { columns, rows }: Building,
 ): void {
-  for (const first of left) {
+  left.forEach((first, t) => {
     const all = Array.from({ length: nodes }, (_, n) => first + n);
     if (room)
       rows.push({
@@ -24,16 +24,17 @@ export function boundRows(
         columns: all,
         factors: Array.from(room.footprint),
       });
-    if (floor && floor.least > 0) {
-      const missing = columns.one({ worth: floor.cents, most: floor.least });
+    const least = floor?.least[t] ?? 0;
+    if (floor && least > 0) {
+      const missing = columns.one({ worth: floor.cents, most: least });
       rows.push({
-        least: floor.least,
+        least,
         most: Number.POSITIVE_INFINITY,
         columns: [...all, missing],
         factors: [...floor.counts, 1],
       });
     }
-  }
+  });
 }
 
 /** What is left at the end is worth what it will save, up to what will still be wanted while it lasts. */

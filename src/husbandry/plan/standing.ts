@@ -3,8 +3,6 @@ import { afterStep, type Step } from '../../maths/chain-step.ts';
 import {
   type BinState,
   capacityOf,
-  colonyGrowth,
-  colonyRates,
   type ExpectedDelivery,
   type Life,
   nextDay,
@@ -18,7 +16,7 @@ import { byNode, type Nodes } from './nodes.ts';
 import { headsAfter, type Passing, passOf } from './passing.ts';
 import { middleOf, periodFrom } from './periods.ts';
 import type { Place } from './place-of.ts';
-import type { Breeders, PlanPlace } from './problem.ts';
+import type { PlanPlace } from './problem.ts';
 
 export interface Laying {
   readonly periods: readonly Period[];
@@ -26,7 +24,6 @@ export interface Laying {
   readonly today: number;
   readonly deliveries: readonly ExpectedDelivery[];
   readonly keepCents: number;
-  readonly breederCents: number;
 }
 
 export const passingOf = ({ bin, climate, speedLog }: Place, nodes: Nodes, policy: Policy): Passing => ({
@@ -66,7 +63,8 @@ export function planPlace(place: Place, nodes: Nodes, laying: Laying): PlanPlace
     comes,
     keepCents: place.role === 'holding' ? laying.keepCents : 0,
     room: roomOf(place, nodes),
-    floor: floorOf(breedersOf(place, nodes, laying), comes[0] as Float64Array),
+    // What it should be worth rests on who eats of it (breeding.ts).
+    floor: null,
   };
 }
 
@@ -163,28 +161,4 @@ function roomOf({ bins, chain, role }: Place, { all }: Nodes): PlanPlace['room']
       bySize ? profile.reduce((sum, share, j) => sum + share * (chain.footprint[j] as number), 0) : 1,
     ),
   };
-}
-
-/** A colony's worth to its own future is not to fall below what it is now. */
-function floorOf(breeders: Breeders | null, first: Float64Array): PlanPlace['floor'] {
-  if (breeders === null) return null;
-  const { counts } = breeders;
-  return { ...breeders, least: first.reduce((sum, heads, n) => sum + heads * (counts[n] as number), 0) };
-}
-
-/** What a head of each node of a colony is worth to its future, in breeders; null where none are kept. */
-export function breedersOf(
-  { role, chain, climate }: Place,
-  { all }: Nodes,
-  { today, breederCents }: Pick<Laying, 'today' | 'breederCents'>,
-): Breeders | null {
-  if (role !== 'colony' || chain.species.laying === null) return null;
-  const growth = colonyGrowth(colonyRates(chain, climate.on(today)));
-  if (growth === null) return null;
-  const { reproductive } = growth;
-  const most = Math.max(...reproductive);
-  const counts = Float64Array.from(all, ({ profile }) =>
-    profile.reduce((sum, share, j) => sum + (share * (reproductive[j] as number)) / most, 0),
-  );
-  return { counts, cents: breederCents };
 }

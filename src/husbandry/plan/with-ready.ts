@@ -33,7 +33,9 @@ const pricedFor = ({ snapshot }: LaidOut, level: number) => {
   return (eater: PlanEater): PlanEater => ({ ...eater, missedCents: eater.missedCents * times });
 };
 
-const floorFrom = (breeders: Breeders | null): PlanPlace['floor'] => breeders && { ...breeders, least: 0 };
+/** As many as are wanted, whatever there would be: each fate finds that for itself. */
+const floorFrom = (breeders: Breeders | null, periods: number): PlanPlace['floor'] =>
+  breeders && { ...breeders, least: new Float64Array(periods).fill(breeders.wanted) };
 
 /** What plans of a problem are lived through with: the same decisions, and those who eat told finely. */
 export function finely(laid: LaidOut, problem: PlanProblem, level: number): PlanProblem {
@@ -44,8 +46,7 @@ export function finely(laid: LaidOut, problem: PlanProblem, level: number): Plan
     passes: [],
     comes: [],
     room: null,
-    // How many there are at least each fate finds for itself.
-    floor: floorFrom(breeders[p] ?? null),
+    floor: floorFrom(breeders[p] ?? null, problem.periods),
   }));
   return { ...problem, places, eaters: eaters.map(pricedFor(laid, level)), pools: [] };
 }

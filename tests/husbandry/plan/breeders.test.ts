@@ -1,63 +1,78 @@
-/** What a colony loses in breeders over a plan is priced, fate by fate. */
+/** What colonies are worth to their own future: how large they are to be, and what it costs where they are eaten smaller, fate by fate. */
 import { beforeAll, describe, expect, it } from 'vitest';
+import {
+  type BinState,
+  type ColonyGrowth,
+  chainOf,
+  colonyGrowth,
+  colonyRates,
+  emptyState,
+  type Life,
+  nextDay,
+} from '../../../src/husbandry/larder/index.ts';
 import { settleInFates } from '../../../src/husbandry/plan/fate-cost.ts';
 import { roomFor } from '../../../src/husbandry/plan/fate-room.ts';
 import { type Fates, fatesOf } from '../../../src/husbandry/plan/fates.ts';
+import type { LaidOut } from '../../../src/husbandry/plan/lay-out.ts';
 import { livingOf } from '../../../src/husbandry/plan/living.ts';
 import { countedOn } from '../../../src/husbandry/plan/nodes.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
 import { laidOut } from '../../support/plan/planned.ts';
-import { animalWith, binWith, snapshotWith, TODAY } from '../../support/room.ts';
+import { animalWith, binWith, facts, snapshotWith, TODAY } from '../../support/room.ts';
 
 const LEVEL = 0.85;
 
+const chain = chainOf(facts.species.get('blaptica-dubia')!);
+
+const hungry = (i: number) =>
+  animalWith({
+    code: `A${i}`,
+    kind: 'acanthoscurria-geniculata',
+    gaugeMm: 60 + 4 * i,
+    lastTaken: TODAY - 1 - (i % 9),
+  });
+const colony = binWith({
+  ...{ code: 'B1', species: 'blaptica-dubia', role: 'colony', capacity: 3000, keepAdults: true },
+  events: [{ kind: 'counted', day: TODAY - 1, heads: 400, fromMm: null, toMm: null }],
+});
+
+let laid: LaidOut;
 let fates: Fates;
 let fine: PlanProblem;
 let firstNode: readonly number[];
 
 beforeAll(() => {
-  const hungry = (i: number) =>
-    animalWith({
-      code: `A${i}`,
-      kind: 'acanthoscurria-geniculata',
-      gaugeMm: 60 + 4 * i,
-      lastTaken: TODAY - 1 - (i % 9),
-    });
-  const colony = binWith({
-    ...{ code: 'B1', species: 'blaptica-dubia', role: 'colony', capacity: 3000, keepAdults: true },
-    events: [{ kind: 'counted', day: TODAY - 1, heads: 400, fromMm: null, toMm: null }],
-  });
-  const { laid, problem } = laidOut(
+  const room = laidOut(
     snapshotWith({ animals: Array.from({ length: 30 }, (_, i) => hungry(i)), bins: [colony] }),
     8,
   );
+  const { problem } = room;
+  laid = room.laid;
   fates = fatesOf(laid, problem);
   fine = finely(laid, problem, LEVEL);
   firstNode = countedOn(laid.fine.nodes).first;
 }, 60_000);
 
 /** What the breeders missing cost in all, in the mean of the fates. */
-function breedersCents(from: Fates): number {
+function breedersCents(from: Fates, of: PlanProblem): number {
   const free = {
-    ...fine,
-    places: fine.places.map((place) => ({ ...place, floor: place.floor && { ...place.floor, cents: 0 } })),
+    ...of,
+    places: of.places.map((place) => ({ ...place, floor: place.floor && { ...place.floor, cents: 0 } })),
   };
-  const nothing = { packs: fine.parcels.map(({ packs }) => packs.map(() => 0)), cups: [] };
+  const nothing = { packs: of.parcels.map(({ packs }) => packs.map(() => 0)), cups: [] };
   const cost = (problem: PlanProblem) => settleInFates(roomFor(from, livingOf(problem), from.count), nothing);
-  return cost(fine) - cost(free);
+  return cost(of) - cost(free);
 }
 
-/** Heads of a colony in a period of a fate where nobody eats, each counted as a breeder. */
-function breedersIn(fate: number, period: number): number {
-  const place = fine.places.findIndex(({ floor }) => floor !== null);
-  const { counts } = fine.places[place]!.floor!;
-  const moment = (fate * fates.periods + period) * fates.lots.length;
-  let sum = 0;
-  for (let at = fates.from[moment]!; at < fates.from[moment + fates.lots.length]!; at++)
-    sum += (counts[fates.node[at]! - firstNode[place]!] ?? 0) * fates.heads[at]!;
-  return sum;
-}
+/** The same room where so many times the breeders are wanted. */
+const wanting = (times: number): PlanProblem => ({
+  ...fine,
+  places: fine.places.map((place) => ({
+    ...place,
+    floor: place.floor && { ...place.floor, least: place.floor.least.map((least) => times * least) },
+  })),
+});
 
 describe('breeders', () => {
   it('are counted by what they are worth to the colony: a grown one most, the young less', () => {
@@ -67,18 +82,87 @@ describe('breeders', () => {
     expect(Math.max(...counts)).toBeGreaterThan(2 * Math.min(...counts));
   });
 
-  it('that a colony loses where nobody eats of it are what has died and was not made up for', () => {
-    const idle = { ...fates, wanted: fates.wanted.map(() => 0) };
-    const [cents] = fine.places.flatMap(({ floor }) => (floor ? [floor.cents] : []));
-    const lost = Array.from({ length: fates.count }, (_, fate) =>
-      Math.max(0, breedersIn(fate, 0) - breedersIn(fate, fates.periods - 1)),
-    );
-    const mean = lost.reduce((a, b) => a + b, 0) / fates.count;
-    expect(breedersCents(idle)).toBeCloseTo(cents! * mean, 6);
+  it('kept are there in every fate, though nobody is fed them', () => {
+    const place = fine.places.findIndex(({ floor }) => floor !== null);
+    const grown = firstNode[place]! + fine.places[place]!.nodes - 1;
+    for (let fate = 0; fate < fates.count; fate++) {
+      const moment = fate * fates.periods * fates.lots.length;
+      const [from, end] = [fates.from[moment]!, fates.from[moment + fates.lots.length]!];
+      let heads = 0;
+      for (let at = from; at < end; at++) if (fates.node[at] === grown) heads += fates.heads[at]!;
+      expect(heads).toBeGreaterThan(20);
+    }
   });
 
-  it('are fewer, and dearer for it, where animals eat of the colony', () => {
+  it('cost nothing where nobody eats of the colony, however many are wanted', () => {
     const idle = { ...fates, wanted: fates.wanted.map(() => 0) };
-    expect(breedersCents(fates)).toBeGreaterThan(breedersCents(idle) + 1);
+    expect(breedersCents(idle, wanting(1000))).toBeCloseTo(0, 9);
+  });
+
+  it('cost the more, the more of them are wanted, and nothing where the colony is large enough', () => {
+    const cents = [0.01, 0.5, 1, 2].map((times) => breedersCents(fates, wanting(times)));
+    expect(cents).toEqual(cents.toSorted((x, y) => x - y));
+    expect(cents[0]).toBe(0);
+    expect(cents.at(-1)).toBeGreaterThan(1);
+  });
+});
+
+/** A head of each substage in breeders, the most it can be worth being one. */
+function worthOf(heads: Float64Array, { reproductive }: ColonyGrowth): number {
+  const most = Math.max(...reproductive);
+  return heads.reduce((sum, n, j) => sum + (n * reproductive[j]!) / most, 0);
+}
+
+describe('a colony of the size that is wanted', () => {
+  it('lasts for ever where what all want is taken in each week; a smaller one does not', () => {
+    const [floor] = laid.problem.places.flatMap(({ floor: own }) => (own ? [own] : []));
+    const place = laid.problem.places.findIndex(({ floor: own }) => own !== null);
+    const weekly = laid.problem.eaters.reduce((sum, { fare, end }) => {
+      const costs = fare
+        .filter((each) => each.place === place)
+        .map(({ node, items }) => floor!.counts[node]! / items);
+      return costs.length > 0 ? sum + end.weekly * Math.min(...costs) : sum;
+    }, 0);
+    const { climate } = laid.places[place]!;
+    const growth = colonyGrowth(colonyRates(chain, climate.on(TODAY)))!;
+    const bin = binWith({ code: 'B1', species: chain.species.code, role: 'colony', keepAdults: true });
+    const life: Life = { chain, bin, climate, speed: 1 };
+    const enough = laid.fine.breeders.flatMap((each) => (each ? [each.wanted] : []))[0]!;
+    const years = (breeders: number): number => {
+      const { stable } = growth;
+      const worth = worthOf(stable, growth);
+      let state: BinState = {
+        ...emptyState(chain),
+        heads: stable.map((share) => (share * breeders) / worth),
+      };
+      for (let week = 0; week < 104; week++) {
+        const left = Math.max(0, 1 - weekly / worthOf(state.heads, growth));
+        state = { ...state, heads: state.heads.map((n) => n * left) };
+        for (let day = 0; day < 7; day++) state = nextDay(life, state, TODAY + day).state;
+      }
+      return worthOf(state.heads, growth) / breeders;
+    };
+    expect(weekly).toBeGreaterThan(1);
+    expect(years(enough)).toBeGreaterThan(0.97);
+    expect(years(enough)).toBeLessThan(1.03);
+    expect(years(0.95 * enough)).toBeLessThan(0.5);
+    expect(years(1.2 * enough)).toBeGreaterThan(2);
+  });
+});
+
+describe('a colony that grows more slowly', () => {
+  it('has to be larger to feed the same animal', () => {
+    const wantedAt = (tempC: number): number => {
+      const cold = snapshotWith({
+        animals: [hungry(0)],
+        bins: [colony],
+        rooms: [{ code: 'room', name: 'Room', dayTempC: tempC, nightTempC: tempC }],
+      });
+      return laidOut(cold, 8).laid.fine.breeders.reduce((sum, each) => sum + (each?.wanted ?? 0), 0);
+    };
+    const wanted = [26, 22, 18].map(wantedAt);
+    expect(wanted[0]).toBeGreaterThan(1);
+    expect(wanted[1]).toBeGreaterThan(1.2 * wanted[0]!);
+    expect(wanted[2]).toBeGreaterThan(1.2 * wanted[1]!);
   });
 });

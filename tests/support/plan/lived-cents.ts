@@ -13,9 +13,9 @@ export function livedCents(problem: PlanProblem, flows: Flows): number {
   const eaten = eaters.map((eater, e) => sum(weeks.map((t) => mealCents(eater, { e, t, flows }))));
   const standing = places.map(({ keepCents, floor }, p) =>
     sum(
-      flows.left[p]!.map((heads) => {
+      flows.left[p]!.map((heads, t) => {
         const breeders = floor ? sum(heads.map((n, node) => n * floor.counts[node]!)) : 0;
-        return keepCents * sum(heads) + (floor ? floor.cents * Math.max(0, floor.least - breeders) : 0);
+        return keepCents * sum(heads) + (floor ? floor.cents * Math.max(0, floor.least[t]! - breeders) : 0);
       }),
     ),
   );

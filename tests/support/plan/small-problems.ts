@@ -87,7 +87,11 @@ const placeFrom = (dice: Dice, periods: number, isFirst: boolean): PlanPlace => 
   room: dice.hit(0.25) ? { footprint: Float64Array.of(0.5, 1, 2), most: dice.roll(4, 20) } : null,
   floor:
     isFirst && dice.hit(0.2)
-      ? { counts: Float64Array.of(0, 0.5, 1), least: dice.roll(1, 4), cents: dice.roll(1, 15) }
+      ? {
+          counts: Float64Array.of(0, 0.5, 1),
+          least: new Float64Array(periods).fill(dice.roll(1, 4)),
+          cents: dice.roll(1, 15),
+        }
       : null,
 });
 

@@ -149,12 +149,12 @@ function atLeast(
 }
 
 function placeRows(p: Programme, { room, floor }: PlanPlace, left: readonly Standing[][]): void {
-  for (const nodes of left) {
+  for (const [t, nodes] of left.entries()) {
     if (floor)
       atLeast(
         p,
         nodes.map((standing, n) => ({ standing, factor: floor.counts[n]! })),
-        floor,
+        { least: floor.least[t]!, cents: floor.cents },
       );
     if (!room) continue;
     const row = new Map<number, number>();
