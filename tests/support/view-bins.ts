@@ -79,7 +79,7 @@ const evidence = { counts: 3, levels: 0, weighings: 1, sizes: 2, firstAdults: 0,
 const learned: BinLearned = {
   speed: { low: 0.9, mid: 1.18, high: 1.4, tooLittle: false },
   hazard: { low: 0.4, mid: 0.8, high: 1.7, tooLittle: true },
-  laying: { low: 0.31, mid: 0.44, high: 0.62 },
+  laying: { low: 0.31, mid: 0.44, high: 0.62, tooLittle: false },
   evidence,
   looks: [{ day: TODAY - 9, kind: 'counted', heads: 130, expected: { low: 120, mid: 152, high: 190 } }],
 };

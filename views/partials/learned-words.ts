@@ -12,7 +12,7 @@ export const learnedWords = ({ speed, hazard, laying, evidence }: BinLearned): r
   hazard.tooLittle
     ? 'Deaths as published: too little to learn from'
     : sentenceCase(`${times(hazard)} as many die as published`),
-  ...(laying ? [`Lay ${times(laying)} as much as published, by the counts`] : []),
+  ...(laying && !laying.tooLittle ? [`Lay ${times(laying)} as much as published, by the counts`] : []),
   `Seen so far: ${evidenceWords(evidence)}`,
 ];
 
@@ -20,7 +20,7 @@ const DIGITS = 2;
 const inDigits = (value: number): string => `${Number(value.toPrecision(DIGITS))}`;
 
 /** 'about 1.2 times (0.9 to 1.5)'. */
-const times = ({ low, mid, high }: Pick<Learned, 'low' | 'mid' | 'high'>): string =>
+const times = ({ low, mid, high }: Learned): string =>
   `about ${inDigits(mid)} times (${inDigits(low)} to ${inDigits(high)})`;
 
 /** '3 counts, 2 looks and 41 dead'. */

@@ -81,8 +81,8 @@ export interface BinAnswer {
 
 /** What the record of a bin has taught, beside the published growth speed and hazard, which are 1. */
 export interface BinLearned extends Pick<Belief, 'speed' | 'hazard' | 'evidence' | 'looks'> {
-  /** What a colony lays over what its species does; null until counts have told. */
-  readonly laying: Spread | null;
+  /** What a colony lays over what its species does; null until a count could tell. */
+  readonly laying: Belief['speed'] | null;
 }
 
 export type ActKind =

@@ -16,7 +16,7 @@ export function binToday(snapshot: Snapshot, bin: Bin): BinToday {
   return {
     headsNow: headsKnown(stock),
     lookedDaysAgo: lookedOn === null ? null : snapshot.today - lookedOn,
-    learned: learnedOf(stock),
+    learned: learnedOf(stock, snapshot.facts.policy),
     lengthsNow: lengthsOn(snapshot, bin),
   };
 }

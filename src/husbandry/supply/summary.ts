@@ -149,27 +149,32 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
       left: mean(left),
       outgrown: mean(outgrown),
       lengthsNow: lengthsNow(judged, b),
-      learned: learnedOf(bin),
+      learned: learnedOf(bin, snapshot.facts.policy),
     };
   });
 }
 
 /** What its record has taught. */
-export const learnedOf = ({
-  belief: { speed, hazard, evidence, looks },
-  state: { layingLog },
-}: StockBin): BinLearned => ({
+export const learnedOf = (
+  { belief: { speed, hazard, evidence, looks }, state: { layingLog } }: StockBin,
+  policy: Policy,
+): BinLearned => ({
   speed,
   hazard,
-  laying: layingLog && layingOf(layingLog),
+  laying: layingLog && layingOf(layingLog, policy),
   evidence,
   looks,
 });
 
-const layingOf = ({ mean, variance }: NonNullable<BinState['layingLog']>): Spread => {
-  const at = (share: number) => Math.exp(mean + normalQuantile(share) * Math.sqrt(variance));
-  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
-};
+function layingOf(
+  { mean, variance }: NonNullable<BinState['layingLog']>,
+  { layingLogSd, tooLittleShare }: Policy,
+): BinLearned['laying'] {
+  const sd = Math.sqrt(variance);
+  const at = (share: number) => Math.exp(mean + normalQuantile(share) * sd);
+  const tooLittle = sd >= tooLittleShare.value * layingLogSd.value;
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high), tooLittle };
+}
 
 function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');
