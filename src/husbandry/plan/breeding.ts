@@ -16,14 +16,16 @@ export interface Breeding {
   readonly weeklyShare: number;
 }
 
-/** By reproductive value (Fisher 1930), the most a head can be worth being one; null where nobody is kept to breed. */
+/** By reproductive value (Fisher 1930) at what this colony lays, the most a head can be worth being one; null where nobody is kept to breed. */
 export function breedingOf(
-  { role, chain, climate }: Place,
+  { role, chain, climate, bins: [colony] }: Place,
   { all }: Nodes,
   today: DayNumber,
 ): Breeding | null {
   if (role !== 'colony' || chain.species.laying === null) return null;
-  const growth = colonyGrowth(colonyRates(chain, climate.on(today)));
+  const rates = colonyRates(chain, climate.on(today));
+  const laying = Math.exp(colony?.state.layingLog?.mean ?? 0);
+  const growth = colonyGrowth({ ...rates, birth: rates.birth.map((births) => births * laying) });
   if (growth === null) return null;
   const { reproductive, weeklyShare } = growth;
   const most = Math.max(...reproductive);
@@ -91,19 +93,19 @@ function wantedOf(
 ): ReadonlyMap<string, Want> {
   const wants = new Map<string, Want>();
   for (const { fare, end } of eaters) {
-    let least = Number.POSITIVE_INFINITY;
-    let from = '';
-    for (const { place, node, items } of fare) {
+    const items = fare.flatMap(({ place, node, items: worth }) => {
       const colony = kept[place];
-      if (!colony) continue;
-      const each = (colony.breeding.counts[node] as number) / items;
-      if (each >= least) continue;
-      least = each;
-      from = colony.species;
-    }
-    if (from === '') continue;
-    const { breeders, cents } = wants.get(from) ?? { breeders: 0, cents: 0 };
-    wants.set(from, { breeders: breeders + end.weekly * least, cents: cents + end.weekly * end.cents });
+      return colony
+        ? [{ species: colony.species, breeders: (colony.breeding.counts[node] as number) / worth }]
+        : [];
+    });
+    if (items.length === 0) continue;
+    const item = items.reduce((least, each) => (each.breeders < least.breeders ? each : least));
+    const { breeders, cents } = wants.get(item.species) ?? { breeders: 0, cents: 0 };
+    wants.set(item.species, {
+      breeders: breeders + end.weekly * item.breeders,
+      cents: cents + end.weekly * end.cents,
+    });
   }
   return wants;
 }
