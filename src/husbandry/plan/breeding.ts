@@ -4,8 +4,9 @@
  */
 import { afterStep, type Step } from '../../maths/chain-step.ts';
 import type { DayNumber } from '../calendar.ts';
-import { colonyGrowth, colonyRates } from '../larder/index.ts';
+import { type Chain, type ColonyGrowth, colonyGrowth, colonyRates } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
+import type { DayTemp } from '../prey/index.ts';
 import type { Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
 import type { Breeders, PlanEater, PlanPlace } from './problem.ts';
@@ -16,23 +17,33 @@ export interface Breeding {
   readonly weeklyShare: number;
 }
 
-/** By reproductive value (Fisher 1930) at what this colony lays, the most a head can be worth being one; null where nobody is kept to breed. */
-export function breedingOf(
-  { role, chain, climate, bins: [colony] }: Place,
-  { all }: Nodes,
-  today: DayNumber,
-): Breeding | null {
+/**
+ * By reproductive value (Fisher 1930) at what this colony lays, the most a head can be worth being one; where it is too
+ * cold to lay at all, by that at the warmth its species does best in. Null where nobody is kept to breed.
+ */
+export function breedingOf(place: Place, { all }: Nodes, today: DayNumber): Breeding | null {
+  const { role, chain, climate } = place;
   if (role !== 'colony' || chain.species.laying === null) return null;
-  const rates = colonyRates(chain, climate.on(today));
-  const laying = Math.exp(colony?.state.layingLog?.mean ?? 0);
-  const growth = colonyGrowth({ ...rates, birth: rates.birth.map((births) => births * laying) });
+  const now = growthAt(place, climate.on(today));
+  const growth = now ?? growthAt(place, bestFor(chain));
   if (growth === null) return null;
-  const { reproductive, weeklyShare } = growth;
+  const { reproductive } = growth;
   const most = Math.max(...reproductive);
   const counts = Float64Array.from(all, ({ profile }) =>
     profile.reduce((sum, share, j) => sum + (share * (reproductive[j] as number)) / most, 0),
   );
-  return { counts, weeklyShare };
+  return { counts, weeklyShare: now?.weeklyShare ?? 0 };
+}
+
+function growthAt({ chain, bins: [colony] }: Place, temp: DayTemp): ColonyGrowth | null {
+  const rates = colonyRates(chain, temp);
+  const laying = Math.exp(colony?.state.layingLog?.mean ?? 0);
+  return colonyGrowth({ ...rates, birth: rates.birth.map((births) => births * laying) });
+}
+
+function bestFor({ species: { spans } }: Chain): DayTemp {
+  const optimumC = spans.at(-1)?.optimumC.value ?? 0;
+  return { minC: optimumC, maxC: optimumC };
 }
 
 interface Sustained {

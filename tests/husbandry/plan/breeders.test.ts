@@ -18,7 +18,7 @@ import { livingOf } from '../../../src/husbandry/plan/living.ts';
 import { countedOn } from '../../../src/husbandry/plan/nodes.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
-import { laidOut } from '../../support/plan/planned.ts';
+import { type Laid, laidOut } from '../../support/plan/planned.ts';
 import { animalWith, binWith, facts, snapshotWith, TODAY } from '../../support/room.ts';
 
 const LEVEL = 0.85;
@@ -151,18 +151,31 @@ describe('a colony of the size that is wanted', () => {
 });
 
 describe('a colony that grows more slowly', () => {
-  it('has to be larger to feed the same animal', () => {
-    const wantedAt = (tempC: number): number => {
-      const cold = snapshotWith({
+  const at = (tempC: number): Laid =>
+    laidOut(
+      snapshotWith({
         animals: [hungry(0)],
         bins: [colony],
         rooms: [{ code: 'room', name: 'Room', dayTempC: tempC, nightTempC: tempC }],
-      });
-      return laidOut(cold, 8).laid.fine.breeders.reduce((sum, each) => sum + (each?.wanted ?? 0), 0);
-    };
+      }),
+      8,
+    );
+
+  it('has to be larger to feed the same animal', () => {
+    const wantedAt = (tempC: number): number =>
+      at(tempC).laid.fine.breeders.reduce((sum, each) => sum + (each?.wanted ?? 0), 0);
     const wanted = [26, 22, 18].map(wantedAt);
     expect(wanted[0]).toBeGreaterThan(1);
     expect(wanted[1]).toBeGreaterThan(1.2 * wanted[0]!);
     expect(wanted[2]).toBeGreaterThan(1.2 * wanted[1]!);
+  });
+
+  it('and lays nothing for the cold is not there to be eaten up: all it could be worth is wanted of it', () => {
+    const [place] = at(14).problem.places.flatMap((each) => (each.floor ? [each] : []));
+    const { counts, least, cents } = place!.floor!;
+    const now = place!.comes[0]!.reduce((sum, heads, n) => sum + heads * counts[n]!, 0);
+    expect(now).toBeGreaterThan(10);
+    expect(least[0]).toBeCloseTo(now, 6);
+    expect(cents).toBeGreaterThan(0);
   });
 });
