@@ -139,8 +139,10 @@ function counted(
     (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
   const cv = policy.countCv.value;
   const isAfresh = sized || unknown || event.heads === 0;
-  const heads = sized ? spread() : event.heads === 0 ? new Float64Array(chain.size) : mixed();
-  const seen = isAfresh ? { ...state, heads } : countedInAll(life, state, { total: event.heads, cv, policy });
+  const afresh = () => (sized ? spread() : event.heads === 0 ? new Float64Array(chain.size) : mixed());
+  const seen = isAfresh
+    ? { ...state, heads: afresh() }
+    : countedInAll(life, state, { total: event.heads, cv, policy });
   const next = reset(seen, event.day, seen.heads, cv);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
 }

@@ -31,7 +31,8 @@ export const seenInAll = (life: Brooding, heads: Float64Array, seen: Seen): Floa
 /**
  * The same once somebody has counted them with this error: by as much as there are more or fewer newborn than were
  * reckoned, more or less is laid from then on. A normal reading of a normal log; since the last one half of all that
- * was not known at first may have changed.
+ * was not known at first may have changed. What lies further off than twice what could be expected tells of something
+ * else, and counts for no more.
  */
 export function countedInAll(
   life: Brooding,
@@ -45,7 +46,8 @@ export function countedInAll(
   const before = layingLog ? layingLog.variance + atFirst / 2 : atFirst;
   const error = ((cv * total) / by.slope) ** 2;
   const share = before > 0 ? before / (before + error) : 0;
-  const mean = (layingLog?.mean ?? 0) + share * by.logTimes;
+  const most = 2 * Math.sqrt(before + error);
+  const mean = (layingLog?.mean ?? 0) + share * Math.max(-most, Math.min(most, by.logTimes));
   return { ...state, heads: by.parts, layingLog: { mean, variance: share * error } };
 }
 

@@ -88,3 +88,14 @@ describe.each([0.4, 2])('of a colony that lays %s times what it should', (times)
     expect(Math.abs(Math.log(scaled / grown))).toBeGreaterThan(Math.log(1.25));
   });
 });
+
+describe('a count that nothing explains', () => {
+  it('teaches no more of laying than one at the edge of what could be expected', () => {
+    const on = FIRST + 60;
+    const there = allIn(stateOn(binOf(moved), on));
+    const learned = [there / 20, there / 200].map(
+      (heads) => stateOn(binOf([...moved, counted(heads, on)]), on).layingLog!.mean,
+    );
+    for (const mean of learned) expect(mean).toBeGreaterThan(-2.5 * policy.layingLogSd.value);
+  });
+});
