@@ -50,7 +50,7 @@ export interface Policy extends PlanPolicy {
   readonly levelCv: Sourced;
   /** Log-sd of what a colony lays over what its species does, before it was counted twice. */
   readonly layingLogSd: Sourced;
-  /** Doubt of how many grown animals a colony has over that of how many newborn, when all together are counted. */
+  /** Share of that doubt which is left in the number of the grown, when all together are counted. */
   readonly grownDoubtShare: Sourced;
   readonly weighCv: Sourced;
   readonly scaleCv: Sourced;

@@ -109,6 +109,7 @@ const reset = (state: BinState, day: DayNumber, heads: Float64Array, doubtCv: nu
   ...state,
   heads,
   doubtCv,
+  bornSince: 0,
   lookedOn: day,
 });
 

@@ -20,6 +20,8 @@ export interface BinState {
   readonly femaleShare: number | null;
   /** Log of what is laid over what the species lays, as counts have told; null where none has. */
   readonly layingLog: { readonly mean: number; readonly variance: number } | null;
+  /** Heads born, or eggs laid, since the last look. */
+  readonly bornSince: number;
   /** Spread (CV) of what is known of the count, on the day of the last look. */
   readonly doubtCv: number;
   readonly lookedOn: DayNumber | null;
@@ -52,6 +54,7 @@ export const emptyState = (chain: Chain): BinState => ({
   medium: Number.POSITIVE_INFINITY,
   femaleShare: null,
   layingLog: null,
+  bornSince: 0,
   doubtCv: 0,
   lookedOn: null,
   startedOn: null,
@@ -77,6 +80,7 @@ export function nextDay(life: Life, state: BinState, day: DayNumber, pressure?: 
       heads,
       medium,
       femaleShare: mixedSexes(life, state, rates),
+      bornSince: state.bornSince + linear.born,
       fullest: Math.max(state.fullest, totalHeads(heads, life.chain.firstHead)),
     },
     born: linear.born,

@@ -1,5 +1,4 @@
 /** Heads of a bin brought to a total that was seen: where they breed, the young make up most of what was wrong. */
-import { recall } from '../../maths/recall.ts';
 import { type Stretched, stretchedTo } from '../../maths/stretched.ts';
 import type { Policy } from '../policy.ts';
 import type { Chain } from './chain.ts';
@@ -21,60 +20,69 @@ interface Seen {
 }
 
 /**
- * The same for a bin of which so many were seen. In a colony how many are born is far less sure than how many of those
- * counted before are left, and the longer one has lived the more often it was counted: the log of the heads of a length
- * is moved in proportion to its doubt, which falls evenly from that of a newborn to a share of it when grown.
+ * The same for a bin of which so many were seen. In a colony how many are born is less sure than how many of those seen
+ * before are left, and the longer one has lived the more often it was seen: the log of the heads of a length is moved in
+ * proportion to its doubt. All share that of the last look; that of laying falls evenly from all of it for a newborn to
+ * a share when grown.
  */
-export const seenInAll = (life: Brooding, heads: Float64Array, seen: Seen): Float64Array =>
-  stretched(life, heads, seen)?.parts ?? withTotal(life.chain, heads, seen.total);
+export const seenInAll = (life: Brooding, state: BinState, seen: Seen): Float64Array =>
+  stretched(life, state, seen)?.parts ?? withTotal(life.chain, state.heads, seen.total);
 
 /**
  * The same once somebody has counted them with this error: by as much as there are more or fewer newborn than were
- * reckoned, more or less is laid from then on. A normal reading of a normal log; since the last one half of all that
- * was not known at first may have changed. What lies further off than twice what could be expected tells of something
- * else, and counts for no more.
+ * reckoned, more or less is laid from then on. A normal reading of a normal log, the surer the more were born since the
+ * last look; since then half of all that was not known at first may have changed. What lies further off than twice what
+ * could be expected tells of something else, and counts for no more.
  */
 export function countedInAll(
   life: Brooding,
   state: BinState,
   { cv, total, policy }: Seen & { readonly cv: number },
 ): BinState {
-  const { heads, layingLog } = state;
-  const by = stretched(life, heads, { total, policy });
+  const { heads, layingLog, doubtCv, bornSince } = state;
+  const by = stretched(life, state, { total, policy });
   if (by === null) return { ...state, heads: withTotal(life.chain, heads, total) };
   const atFirst = policy.layingLogSd.value ** 2;
   const before = layingLog ? layingLog.variance + atFirst / 2 : atFirst;
-  const error = ((cv * total) / by.slope) ** 2;
-  const share = before > 0 ? before / (before + error) : 0;
+  const error = ((Math.hypot(cv, doubtCv) * total) / bornSince) ** 2;
   const most = 2 * Math.sqrt(before + error);
-  const mean = (layingLog?.mean ?? 0) + share * Math.max(-most, Math.min(most, by.logTimes));
-  return { ...state, heads: by.parts, layingLog: { mean, variance: share * error } };
+  const off = Math.max(-most, Math.min(most, by.logTimes));
+  const variance = 1 / (1 / before + 1 / error);
+  const share = before > 0 ? 1 - variance / before : 0;
+  const mean = (layingLog?.mean ?? 0) + share * off;
+  return { ...state, heads: by.parts, layingLog: { mean, variance } };
 }
 
 type Brooding = Pick<Life, 'chain' | 'bin'>;
 
-const stretched = (
+function stretched(
   { chain, bin }: Brooding,
-  heads: Float64Array,
+  { heads, doubtCv }: BinState,
   { total, policy }: Seen,
-): Stretched | null =>
-  bin.role === 'colony' && total > 0
-    ? stretchedTo(heads, doubtsOf(chain, policy.grownDoubtShare.value), total)
-    : null;
+): Stretched | null {
+  if (bin.role !== 'colony' || total <= 0) return null;
+  const { layingLogSd, grownDoubtShare } = policy;
+  const newborn = Math.hypot(doubtCv, layingLogSd.value);
+  if (newborn <= 0) return null;
+  const doubts = wayToGrown(chain).map((way) =>
+    Number.isNaN(way)
+      ? 0
+      : Math.hypot(doubtCv, layingLogSd.value * (1 - (1 - grownDoubtShare.value) * way)) / newborn,
+  );
+  return stretchedTo(heads, doubts, total);
+}
 
-const doubts = new WeakMap<Chain, Map<number, Float64Array>>();
+const ways = new WeakMap<Chain, Float64Array>();
 
-/** By substage, doubt of the number over that of the newborn; 0 of eggs, which nobody counts. */
-const doubtsOf = (chain: Chain, grownShare: number): Float64Array => {
-  const known = doubts.get(chain) ?? new Map<number, Float64Array>();
-  doubts.set(chain, known);
-  return recall(known, grownShare, () => {
-    const born = chain.fromMm[firstYoung(chain)] as number;
-    const grown = chain.fromMm[firstAdult(chain)] as number;
-    return chain.fromMm.map((mm, j) => {
-      if (j < chain.firstHead) return 0;
-      const way = Math.min(1, Math.max(0, (mm - born) / (grown - born)));
-      return 1 - (1 - grownShare) * way;
-    });
-  });
-};
+/** Share of the length from born to grown of each substage; NaN of eggs, which nobody counts. */
+function wayToGrown(chain: Chain): Float64Array {
+  const known = ways.get(chain);
+  if (known) return known;
+  const born = chain.fromMm[firstYoung(chain)] as number;
+  const grown = chain.fromMm[firstAdult(chain)] as number;
+  const way = chain.fromMm.map((mm, j) =>
+    j < chain.firstHead ? Number.NaN : Math.min(1, Math.max(0, (mm - born) / (grown - born))),
+  );
+  ways.set(chain, way);
+  return way;
+}
