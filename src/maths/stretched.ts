@@ -11,8 +11,9 @@ const CLOSE = 1e-9;
 const STEPS = 60;
 
 /**
- * The parts x_j e^(w_j z) whose sum is the total; those of weight 0 stay, and do not count. Newton's method on a convex
- * sum that only grows with z; a step up is held to 1. Null where there is nothing to be stretched.
+ * The parts x_j e^(w_j z) whose sum is the total; those of weight 0 stay, and do not count. Newton's method on the log of
+ * the sum, which is convex and grows with z no slower than the least weight: from the second step on it comes from above.
+ * Null where there is nothing to be stretched.
  */
 export function stretchedTo(parts: Float64Array, weights: Float64Array, total: number): Stretched | null {
   let [logTimes, slope] = [0, 0];
@@ -28,7 +29,7 @@ export function stretchedTo(parts: Float64Array, weights: Float64Array, total: n
     }
     if (slope <= 0) return null;
     if (Math.abs(sum - total) <= CLOSE * total) break;
-    logTimes += Math.min(1, (total - sum) / slope);
+    logTimes += (Math.log(total / sum) * sum) / slope;
   }
   return {
     parts: parts.map((part, j) => part * Math.exp((weights[j] as number) * logTimes)),
