@@ -2,6 +2,7 @@
 import { weightedQuantiles } from './belief-grid.ts';
 import { normalQuantile } from './normal.ts';
 import { midShares } from './points.ts';
+import { BAND } from './quantile.ts';
 
 export interface Moments {
   readonly mean: number;
@@ -15,6 +16,12 @@ export const logSdOf = (cv: number): number => Math.sqrt(Math.log1p(cv * cv));
 export function logMoments({ mean, variance }: Moments): Moments {
   const logVariance = Math.log1p(variance / (mean * mean));
   return { mean: Math.log(mean) - logVariance / 2, variance: logVariance };
+}
+
+/** The 5, 50 and 95 % quantiles of a quantity whose logarithm is normal with these moments. */
+export function bandOfLog({ mean, variance }: Moments): { low: number; mid: number; high: number } {
+  const at = (share: number) => Math.exp(mean + Math.sqrt(variance) * normalQuantile(share));
+  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high) };
 }
 
 export interface Measured {

@@ -44,7 +44,8 @@ export function countedInAll(
   if (by === null) return { ...state, heads: withTotal(life.chain, heads, total) };
   const atFirst = policy.layingLogSd.value ** 2;
   const before = layingLog ? layingLog.variance + atFirst / 2 : atFirst;
-  const error = ((Math.hypot(cv, doubtCv) * total) / bornSince) ** 2;
+  const error =
+    bornSince > 0 ? ((Math.hypot(cv, doubtCv) * total) / bornSince) ** 2 : Number.POSITIVE_INFINITY;
   const most = 2 * Math.sqrt(before + error);
   const off = Math.max(-most, Math.min(most, by.logTimes));
   const variance = 1 / (1 / before + 1 / error);

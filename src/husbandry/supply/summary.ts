@@ -1,7 +1,7 @@
 /** From the counts of a judged run to the answer the keeper reads. */
 
+import { bandOfLog } from '../../maths/log-normal.ts';
 import { meanOf } from '../../maths/mean.ts';
-import { normalQuantile } from '../../maths/normal.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/index.ts';
 import { type BinState, KEPT_MM } from '../larder/index.ts';
@@ -166,15 +166,13 @@ export const learnedOf = (
   looks,
 });
 
-function layingOf(
-  { mean, variance }: NonNullable<BinState['layingLog']>,
+const layingOf = (
+  log: NonNullable<BinState['layingLog']>,
   { layingLogSd, tooLittleShare }: Policy,
-): BinLearned['laying'] {
-  const sd = Math.sqrt(variance);
-  const at = (share: number) => Math.exp(mean + normalQuantile(share) * sd);
-  const tooLittle = sd >= tooLittleShare.value * layingLogSd.value;
-  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high), tooLittle };
-}
+): BinLearned['laying'] => ({
+  ...bandOfLog(log),
+  tooLittle: Math.sqrt(log.variance) >= tooLittleShare.value * layingLogSd.value,
+});
 
 function lengthsNow({ stock }: Judged, b: number): Spread {
   const here = stock.cohorts.find((cohort) => cohort.bin === b && cohort.kind === 'here');

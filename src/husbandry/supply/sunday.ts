@@ -1,8 +1,6 @@
 /** The Sunday check: the full answer to "will the feeders last?". */
 import { correlation } from '../../maths/correlation.ts';
-import { logMoments } from '../../maths/log-normal.ts';
-import { normalQuantile } from '../../maths/normal.ts';
-import { BAND } from '../../maths/quantile.ts';
+import { bandOfLog, logMoments } from '../../maths/log-normal.ts';
 import { joinKeys, mix32 } from '../../maths/random.ts';
 import type { Generosity } from '../appetite/index.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -63,11 +61,10 @@ export function sundayCheck(snapshot: Snapshot, options: CoverOptions = {}): Cov
   };
 }
 
-function givenOf(generosity: Generosity): CoverAnswer['given'] {
-  const { mean, variance } = logMoments(generosity);
-  const at = (share: number) => Math.exp(mean + Math.sqrt(variance) * normalQuantile(share));
-  return { low: at(BAND.low), mid: at(BAND.mid), high: at(BAND.high), meals: generosity.meals };
-}
+const givenOf = (generosity: Generosity): CoverAnswer['given'] => ({
+  ...bandOfLog(logMoments(generosity)),
+  meals: generosity.meals,
+});
 
 /** Nothing needs to be done. */
 const isSettled = (verdict: Verdict): boolean => verdict === 'lasts' || verdict === 'empty';

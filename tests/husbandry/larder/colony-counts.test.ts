@@ -100,6 +100,20 @@ describe.each([0.4, 2])('of a colony that lays %s times what it should', (times)
   });
 });
 
+describe('two counts of one day, without any error', () => {
+  it('leave what was learned of laying as it was: nothing was born between them', () => {
+    const sure = { ...policy, countCv: { ...policy.countCv, value: 0 } };
+    const on = FIRST + 60;
+    const heads = allIn(stateOn(binOf(moved), on)) / 2;
+    const once = [...moved, counted(heads, on)];
+    const learned = [once, [...once, counted(heads - 9, on)]].map(
+      (events) => binOn(binOf(events), on, { chain, policy: sure, climate }).layingLog!.mean,
+    );
+    expect(learned[0]).toBeLessThan(0);
+    expect(learned[1]).toBe(learned[0]);
+  });
+});
+
 describe('a count that nothing explains', () => {
   it('teaches no more of laying than one at the edge of what could be expected', () => {
     const on = FIRST + 60;
