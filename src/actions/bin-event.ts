@@ -12,7 +12,7 @@ export function binEvent(row: BinEventRow): BinEvent {
     case 'offered':
       return { day, kind, ...lotOf(row) };
     case 'counted':
-      return { day, kind, heads: row.heads ?? 0, fromMm: row.fromMm, toMm: row.toMm };
+      return { day, kind, heads: row.heads ?? 0, fromMm: row.fromMm, toMm: row.toMm, grown: row.grown };
     case 'discarded':
     case 'found dead':
       return { day, kind, heads: row.heads ?? 0 };

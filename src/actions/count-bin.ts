@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import type { DayNumber } from '../husbandry/calendar.ts';
 import { headsSince } from '../husbandry/larder/index.ts';
-import { problem } from '../husbandry/problems.ts';
+import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
 import { observe } from './bin-fields.ts';
@@ -19,24 +19,44 @@ export const countBin = action({
     heads: headsOrNone,
     fromMm: preyMm.optional(),
     toMm: preyMm.optional(),
+    /** How many of them are grown, where these were counted apart. */
+    grown: headsOrNone.optional(),
     day: civilDay.optional(),
     /** The keeper insists, though more was taken out since than was counted. */
     sure: flag.default(false),
     formId,
   }),
   pastDays: ['day'],
-  body: async (scene, { bin, heads, fromMm, toMm, day = scene.now.today, sure }) => {
+  body: async (scene, { bin, heads, fromMm, toMm, grown, day = scene.now.today, sure }) => {
     if ((fromMm === undefined) !== (toMm === undefined))
       return err(problem('half-a-size', 'Give both lengths, least and greatest, or none.', 'fromMm'));
     const backwards = swapped(fromMm ?? null, toMm ?? null, 'fromMm');
     if (backwards !== null) return err(backwards);
+    const amiss = grown === undefined ? null : grownTrouble({ heads, grown, sized: fromMm !== undefined });
+    if (amiss !== null) return err(amiss);
     const enough = sure ? ok(null) : await enoughFor(scene, { bin, heads, day });
     if (!enough.ok) return enough;
     const lengths = { fromMm: fromMm ?? null, toMm: toMm ?? null };
-    const entry = { day, kind: 'counted', bin, heads, ...lengths } as const;
-    return observe(scene, entry, `Counted ${heads} in ${bin}`);
+    const details = grown === undefined ? {} : { details: { grown } };
+    const entry = { day, kind: 'counted', bin, heads, ...lengths, ...details } as const;
+    const ofThem = grown === undefined ? '' : `, ${grown} of them grown`;
+    return observe(scene, entry, `Counted ${heads} in ${bin}${ofThem}`);
   },
 });
+
+interface GrownCounted {
+  readonly heads: number;
+  readonly grown: number;
+  readonly sized: boolean;
+}
+
+function grownTrouble({ heads, grown, sized }: GrownCounted): Problem | null {
+  if (grown > heads)
+    return problem('more-grown-than-heads', `${grown} grown cannot be among ${heads} in all.`, 'grown');
+  return sized
+    ? problem('size-and-grown', 'Give one size for all of them, or how many are grown; not both.', 'grown')
+    : null;
+}
 
 interface Counted {
   readonly bin: string;

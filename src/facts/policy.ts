@@ -38,7 +38,6 @@ export const policy: Policy = {
   countCv: memory(0.05, '1'),
   levelCv: memory(0.35, '1'),
   layingLogSd: memory(0.5, '1', 'our own starting value: colonies lay by room, food and age'),
-  grownDoubtShare: memory(0.15, '1', 'our choice: the grown were counted often before, the newborn never'),
   weighCv: memory(0.1, '1'),
   scaleCv: memory(0.02, '1', CHOICE),
   doubtGrowthPerDay: memory(0.02, 'per root of a day', 'our choice: escapes, and meals nobody wrote down'),

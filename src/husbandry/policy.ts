@@ -50,8 +50,6 @@ export interface Policy extends PlanPolicy {
   readonly levelCv: Sourced;
   /** Log-sd of what a colony lays over what its species does, before it was counted twice. */
   readonly layingLogSd: Sourced;
-  /** Share of that doubt which is left in the number of the grown, when all together are counted. */
-  readonly grownDoubtShare: Sourced;
   readonly weighCv: Sourced;
   readonly scaleCv: Sourced;
   /** What nobody writes down: standard deviation of the log of a bin's heads over one day, days apart unalike. */

@@ -45,6 +45,8 @@ export interface EntryDetails {
   readonly sample?: Sample | null;
   readonly females?: number;
   readonly males?: number;
+  /** Of the heads counted, those that were grown. */
+  readonly grown?: number;
   /** Where a bin stood before it was placed, and after. */
   readonly before?: Where;
   readonly after?: Where;

@@ -67,6 +67,8 @@ export interface BinEventRow {
   readonly sample: Sample | null;
   readonly females: number | null;
   readonly males: number | null;
+  /** Of those counted. */
+  readonly grown: number | null;
   readonly before: Where | null;
   readonly after: Where | null;
   /** Share of the eggs lost in a clean-out. */
@@ -83,7 +85,7 @@ export const binEvents = (day: DayNumber, learnDays: number): Query<readonly Bin
     `select json_group_array(json_object('bin', bin, 'day', civil_day, 'kind', kind, 'heads', heads, 'fromMm', from_mm,
        'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
        'massMg', details ->> '$.massMg',
-       'sample', json(details -> '$.sample'), 'females', details ->> '$.females', 'males', details ->> '$.males',
+       'sample', json(details -> '$.sample'), 'females', details ->> '$.females', 'males', details ->> '$.males', 'grown', details ->> '$.grown',
        'before', json(details -> '$.before'), 'after', json(details -> '$.after'),
        'eggsLost', details ->> '$.eggsLost')) as body
      from (

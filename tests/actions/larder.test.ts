@@ -55,6 +55,21 @@ test('events begin with the last count that says all, lengths given or none left
   expect(await eventsOf(room, 'B1')).toMatchObject([{ kind: 'counted', heads: 0 }]);
 });
 
+test('of a count the grown may be told apart: written down, and said', async () => {
+  const room = await furnished();
+  good(await countBin(room, { bin: 'B1', heads: 120, grown: '30' }));
+  expect((await eventsOf(room, 'B1')).at(-1)).toMatchObject({ kind: 'counted', heads: 120, grown: 30 });
+  expect(await countBin(room, { bin: 'B1', heads: 20, grown: 21 })).toMatchObject({
+    problem: { field: 'grown', sentence: '21 grown cannot be among 20 in all.' },
+  });
+  expect(await countBin(room, { bin: 'B1', heads: 20, grown: 1, fromMm: 5, toMm: 9 })).toMatchObject({
+    problem: { code: 'size-and-grown', field: 'grown' },
+  });
+  expect(await countBin(room, { bin: 'B1', heads: 20, grown: 'some' })).toMatchObject({
+    problem: { field: 'grown', sentence: expect.stringContaining('"some"') },
+  });
+});
+
 test('a count below what was taken out since asks, and is written where the keeper is sure', async () => {
   const room = await furnished();
   const day = room.date(0);

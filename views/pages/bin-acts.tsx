@@ -13,7 +13,7 @@ import { Discard, Parting, TakeOut } from './bin-take.tsx';
 
 /**
  * Forms, each posting to `paths.binAct(code, …)` with `day`: look (`level`), size (`sizeClass`), cup-look (`look`), count
- * (`heads`, `size` or ''), weigh (`mass` as typed, '12 g'; `sampleHeads` and `sampleMass` or ''), dead (`heads`), adults,
+ * (`heads`, `grown` or '', `size` or ''), weigh (`mass` as typed, '12 g'; `sampleHeads` and `sampleMass` or ''), dead (`heads`), adults,
  * sexed (`females`, `males`), die-off (`left`); and those of `bin-take.tsx` and `bin-place.tsx`.
  */
 const LEVELS: readonly { value: Level; label: string }[] = [
@@ -129,6 +129,8 @@ const OneTap = ({ forms, bin, shell, act, name, legend, options }: OneTapProps) 
   </PostForm>
 );
 
+const GROWN_HINT = 'If you counted them apart. They are what the colony grows from.';
+
 const Count = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'count');
   return (
@@ -140,6 +142,9 @@ const Count = (props: BinActsProps) => {
       button="Write down the count"
     >
       <Field entry={entry} name="heads" label="Heads alive" type="number" min="0" required />
+      {props.bin.role === 'colony' ? (
+        <Field entry={entry} name="grown" label="Of them grown" hint={GROWN_HINT} type="number" min="0" />
+      ) : null}
       <Select entry={entry} name="size" label="Size" none="Not looked at" options={props.sizes} />
       <OnDay {...props} act="count" />
       <Sure entry={entry} />

@@ -35,7 +35,6 @@ const TOPICS: Readonly<Record<string, readonly Line[]>> = {
     ['speedLogSd', 'bins grow slower or faster by about', 'spread'],
     ['hazardCv', 'spread of their deaths', 'spread'],
     ['layingLogSd', 'colonies lay less or more by about', 'spread'],
-    ['grownDoubtShare', 'of that doubt left in the number of the grown', 'share'],
     ['roomTempSdC', 'rooms are warmer or colder by about', 'degrees'],
     ['dieOffPerDay', 'a bin dies off, a day', 'share'],
     ['dieOffShare', 'share that dies then', 'share'],

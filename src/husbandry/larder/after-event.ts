@@ -8,7 +8,7 @@ import { cupSeen } from './cup-seen.ts';
 import { firstAdult, firstYoung, massOf, spreadLot, takeAny, takeBetween, totalHeads } from './lot.ts';
 import { settledMix } from './settled-mix.ts';
 import type { BinState, Life } from './state.ts';
-import { countedInAll, withTotal } from './to-total.ts';
+import { countedInAll, withGrown, withTotal } from './to-total.ts';
 
 export interface Setting {
   readonly life: Life;
@@ -132,18 +132,21 @@ function counted(
   { life, policy }: Setting,
 ): BinState {
   const { chain } = life;
+  const grown = event.grown ?? null;
   const sized = event.fromMm !== null && event.toMm !== null;
   const unknown = totalHeads(state.heads, chain.firstHead) <= 0;
   const range = sized ? { fromMm: event.fromMm as number, toMm: event.toMm as number } : wholeRange(chain);
   const spread = () => withEggsOf(chain, state.heads, spreadLot(chain, { heads: event.heads, ...range }));
-  const mixed = () =>
-    (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
+  const mixed = () => {
+    const mix = (life.bin.role === 'colony' ? settledMix(life, event.heads, event.day) : null) ?? spread();
+    return grown === null ? mix : withGrown(chain, mix, { total: event.heads, grown });
+  };
   const cv = policy.countCv.value;
   const isAfresh = sized || unknown || event.heads === 0;
   const afresh = () => (sized ? spread() : event.heads === 0 ? new Float64Array(chain.size) : mixed());
   const seen = isAfresh
     ? { ...state, heads: afresh() }
-    : countedInAll(life, state, { total: event.heads, cv, policy });
+    : countedInAll(life, state, { total: event.heads, grown, cv, policy });
   const next = reset(seen, event.day, seen.heads, cv);
   return { ...next, fullest: Math.max(state.fullest, event.heads) };
 }
@@ -163,7 +166,7 @@ function looked(
   const cv = policy.levelCv.value;
   const seen =
     totalHeads(state.heads, life.chain.firstHead) > 0
-      ? countedInAll(life, state, { total, cv, policy })
+      ? countedInAll(life, state, { total, grown: null, cv, policy })
       : { ...state, heads: spreadLot(life.chain, { heads: total, ...wholeRange(life.chain) }) };
   return reset(seen, event.day, seen.heads, cv);
 }

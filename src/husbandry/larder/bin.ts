@@ -32,7 +32,14 @@ export interface Space {
 /** What was seen of or done to a bin on one civil day, in the order written. */
 export type BinEvent = { readonly day: DayNumber } & (
   | { readonly kind: 'delivered'; readonly lot: Lot; readonly dead: number }
-  | { readonly kind: 'counted'; readonly heads: number; readonly fromMm: Mm | null; readonly toMm: Mm | null }
+  | {
+      readonly kind: 'counted';
+      readonly heads: number;
+      readonly fromMm: Mm | null;
+      readonly toMm: Mm | null;
+      /** How many of them were grown, where these were counted apart. */
+      readonly grown?: number | null;
+    }
   | { readonly kind: 'looked'; readonly level: Level }
   | { readonly kind: 'weighed'; readonly massMg: number; readonly sample?: Sample | null }
   | { readonly kind: 'size seen'; readonly fromMm: Mm; readonly toMm: Mm }

@@ -71,7 +71,7 @@ export function reread(bin: Bin, until: DayNumber, { start, readings, heads, ...
   const after = (state: BinState, event: BinEvent): BinState =>
     afterReading(state, event, { life, policy, reading: readings.get(event) as Reading });
   const state = walk(life, start, { until, after });
-  return { ...state, heads: seenInAll(life, state, { total: heads, policy }) };
+  return { ...state, heads: seenInAll(life, state, { total: heads, cv: 0, policy }) };
 }
 
 /** Empty, before the last event up to `day` that says all on its own; without one, before the first of all. */
@@ -99,7 +99,7 @@ export function afterReading(
   const after = isOfSize(event) && !reading.sizesSeen ? state : afterEvent(state, event, { life, policy });
   return reading.heads === null
     ? after
-    : { ...after, heads: seenInAll(life, after, { total: reading.heads, policy }) };
+    : { ...after, heads: seenInAll(life, after, { total: reading.heads, cv: 0, policy }) };
 }
 
 const isOfSize = ({ kind }: BinEvent): boolean => kind === 'size seen' || kind === 'first adults';

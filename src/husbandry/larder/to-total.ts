@@ -1,8 +1,8 @@
-/** Heads of a bin brought to a total that was seen: where they breed, the young make up most of what was wrong. */
-import { type Stretched, stretchedTo } from '../../maths/stretched.ts';
+/** Heads of a bin brought to a total that was seen: where they breed, by those born since the last look first. */
+import { type FactorSeen, factorSeen } from '../../maths/factor-seen.ts';
 import type { Policy } from '../policy.ts';
 import type { Chain } from './chain.ts';
-import { firstAdult, firstYoung, totalHeads } from './lot.ts';
+import { firstAdult, totalHeads } from './lot.ts';
 import type { BinState, Life } from './state.ts';
 
 /** Scales the heads to a total; eggs stay as they are. */
@@ -16,74 +16,99 @@ export function withTotal(chain: Chain, heads: Float64Array, total: number): Flo
 
 interface Seen {
   readonly total: number;
+  /** Error of what was seen. */
+  readonly cv: number;
   readonly policy: Policy;
-}
-
-/**
- * The same for a bin of which so many were seen. In a colony how many are born is less sure than how many of those seen
- * before are left, and the longer one has lived the more often it was seen: the log of the heads of a length is moved in
- * proportion to its doubt. All share that of the last look; that of laying falls evenly from all of it for a newborn to
- * a share when grown.
- */
-export const seenInAll = (life: Brooding, state: BinState, seen: Seen): Float64Array =>
-  stretched(life, state, seen)?.parts ?? withTotal(life.chain, state.heads, seen.total);
-
-/**
- * The same once somebody has counted them with this error: by as much as there are more or fewer newborn than were
- * reckoned, more or less is laid from then on. A normal reading of a normal log, the surer the more were born since the
- * last look; since then half of all that was not known at first may have changed. What lies further off than twice what
- * could be expected tells of something else, and counts for no more.
- */
-export function countedInAll(
-  life: Brooding,
-  state: BinState,
-  { cv, total, policy }: Seen & { readonly cv: number },
-): BinState {
-  const { heads, layingLog, doubtCv, bornSince } = state;
-  const by = stretched(life, state, { total, policy });
-  if (by === null) return { ...state, heads: withTotal(life.chain, heads, total) };
-  const atFirst = policy.layingLogSd.value ** 2;
-  const before = layingLog ? layingLog.variance + atFirst / 2 : atFirst;
-  const error =
-    bornSince > 0 ? ((Math.hypot(cv, doubtCv) * total) / bornSince) ** 2 : Number.POSITIVE_INFINITY;
-  const most = 2 * Math.sqrt(before + error);
-  const off = Math.max(-most, Math.min(most, by.logTimes));
-  const variance = 1 / (1 / before + 1 / error);
-  const share = before > 0 ? 1 - variance / before : 0;
-  const mean = (layingLog?.mean ?? 0) + share * off;
-  return { ...state, heads: by.parts, layingLog: { mean, variance } };
 }
 
 type Brooding = Pick<Life, 'chain' | 'bin'>;
 
-function stretched(
-  { chain, bin }: Brooding,
-  { heads, doubtCv }: BinState,
-  { total, policy }: Seen,
-): Stretched | null {
-  if (bin.role !== 'colony' || total <= 0) return null;
-  const { layingLogSd, grownDoubtShare } = policy;
-  const newborn = Math.hypot(doubtCv, layingLogSd.value);
-  if (newborn <= 0) return null;
-  const doubts = wayToGrown(chain).map((way) =>
-    Number.isNaN(way)
-      ? 0
-      : Math.hypot(doubtCv, layingLogSd.value * (1 - (1 - grownDoubtShare.value) * way)) / newborn,
-  );
-  return stretchedTo(heads, doubts, total);
+/**
+ * The same for a bin of which so many were seen. In a colony how many were born since the last look is less sure than
+ * how many of those seen then are left: it comes first, and what is then still wrong is shared by all alike.
+ */
+export function seenInAll({ chain, bin }: Brooding, state: BinState, seen: Seen): Float64Array {
+  const brood = bin.role === 'colony' ? broodOf(chain, state, seen) : null;
+  return withTotal(chain, brood ? withBrood(state.heads, brood) : state.heads, seen.total);
 }
 
-const ways = new WeakMap<Chain, Float64Array>();
+/** So many in all, of which so many are grown; where nobody was thought to be, the grown are of every age alike. */
+export function withGrown(
+  chain: Chain,
+  heads: Float64Array,
+  { total, grown }: { readonly total: number; readonly grown: number },
+): Float64Array {
+  const adult = firstAdult(chain);
+  const rest = withTotal(chain, youngOf(chain, heads), total - grown);
+  const there = totalHeads(heads, adult);
+  return rest.map((n, j) => {
+    if (j < adult) return n;
+    return there > 0 ? ((heads[j] as number) * grown) / there : grown / (chain.size - adult);
+  });
+}
 
-/** Share of the length from born to grown of each substage; NaN of eggs, which nobody counts. */
-function wayToGrown(chain: Chain): Float64Array {
-  const known = ways.get(chain);
-  if (known) return known;
-  const born = chain.fromMm[firstYoung(chain)] as number;
-  const grown = chain.fromMm[firstAdult(chain)] as number;
-  const way = chain.fromMm.map((mm, j) =>
-    j < chain.firstHead ? Number.NaN : Math.min(1, Math.max(0, (mm - born) / (grown - born))),
-  );
-  ways.set(chain, way);
-  return way;
+const youngOf = (chain: Chain, heads: Float64Array): Float64Array =>
+  heads.map((n, j) => (j < firstAdult(chain) ? n : 0));
+
+/** The same; more or fewer are laid from then on by as much as there were more or fewer young than were reckoned. */
+export function countedInAll(
+  life: Brooding,
+  state: BinState,
+  { grown, ...seen }: Seen & { readonly grown: number | null },
+): BinState {
+  const { chain, bin } = life;
+  if (grown !== null) {
+    const young = { ...state, heads: youngOf(chain, state.heads) };
+    const rest = countedInAll(life, young, { ...seen, total: seen.total - grown, grown: null });
+    const heads = rest.heads.map((n, j) => (j < firstAdult(chain) ? n : (state.heads[j] as number)));
+    return { ...rest, heads: withGrown(chain, heads, { total: seen.total, grown }) };
+  }
+  const brood = bin.role === 'colony' ? broodOf(chain, state, seen) : null;
+  if (!brood) return { ...state, heads: withTotal(chain, state.heads, seen.total) };
+  return {
+    ...state,
+    heads: withTotal(chain, withBrood(state.heads, brood), seen.total),
+    layingLog: { mean: (state.layingLog?.mean ?? 0) + brood.log, variance: brood.variance },
+  };
+}
+
+/** The heads born since the last look, by substage, and how many times as many they are. */
+interface Brood extends FactorSeen {
+  readonly young: Float64Array;
+}
+
+const withBrood = (heads: Float64Array, { young, log }: Brood): Float64Array =>
+  heads.map((n, j) => n + (young[j] as number) * Math.expm1(log));
+
+/**
+ * What was seen less those of the last look tells how many were born; how many are laid is known by its log, and since
+ * the last look half of all that was not known at first may have changed. What lies further off than twice what could be
+ * expected tells of something else, and counts for no more. Null where nobody was born.
+ */
+function broodOf(chain: Chain, state: BinState, { total, cv, policy }: Seen): Brood | null {
+  const { heads, layingLog, doubtCv, bornSince } = state;
+  const young = shortest(heads, chain.firstHead, bornSince);
+  const born = totalHeads(young);
+  const atFirst = policy.layingLogSd.value ** 2;
+  const variance = layingLog ? layingLog.variance + atFirst / 2 : atFirst;
+  if (born <= 0 || variance <= 0 || total <= 0) return null;
+  const others = totalHeads(heads, chain.firstHead) - born;
+  const seen = factorSeen({
+    variance,
+    times: (total - others) / born,
+    error: Math.hypot(cv * total, doubtCv * others) / born,
+    most: 2 * Math.sqrt(variance),
+  });
+  return { young, ...seen };
+}
+
+/** So many heads, the shortest first. */
+function shortest(heads: Float64Array, firstHead: number, many: number): Float64Array {
+  let rest = many;
+  return heads.map((n, j) => {
+    if (j < firstHead) return 0;
+    const taken = Math.min(n, rest);
+    rest -= taken;
+    return taken;
+  });
 }

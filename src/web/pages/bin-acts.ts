@@ -95,7 +95,13 @@ function sizedRoutes(app: Hono<DoorEnv>, house: House): void {
     at('count'),
     posted(house, {
       ...about(house, 'count'),
-      shape: () => ({ heads: typed(headsOrNone), size: anyText, day, sure: ticked }),
+      shape: () => ({
+        heads: typed(headsOrNone),
+        size: anyText,
+        grown: maybe(headsOrNone),
+        day,
+        sure: ticked,
+      }),
       act: async ({ size, ...given }, { c, formId }) => {
         const chosen = { value: size, field: 'size' };
         const lengths = size === '' ? ok({}) : await lengthsOf(house, codeOf(c), chosen);

@@ -126,7 +126,7 @@ function clauseOf(line: EntryLine, telling: Telling): string {
     case 'delivered':
       return cameWords(line, telling);
     case 'counted':
-      return `counted ${line.heads ?? 0}${range(line, telling)}`;
+      return `counted ${line.heads ?? 0}${range(line, telling)}${grownWords(details.grown)}`;
     case 'looked':
       return `looked: ${details.level ?? 'not said'}`;
     case 'weighed':
@@ -177,6 +177,9 @@ const sized = (gaugeMm: number | undefined, { unit }: Telling): string =>
 
 const range = ({ fromMm, toMm }: EntryLine, { unit }: Telling): string =>
   fromMm === null || toMm === null ? '' : `, ${lengthRange(fromMm, toMm, unit)}`;
+
+const grownWords = (grown: number | undefined): string =>
+  grown === undefined ? '' : `, ${grown} of them grown`;
 
 function offerOf(line: EntryLine, telling: Telling): string {
   const { names, about, speciesOf } = telling;

@@ -1,4 +1,5 @@
 /** What counts of a colony teach: the young are made fewer or more rather than the grown, and laying is learned. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Bin, BinEvent } from '../../../src/husbandry/larder/bin.ts';
 import { chainOf, nextDay, steadyClimate, totalHeads } from '../../../src/husbandry/larder/index.ts';
@@ -21,9 +22,9 @@ const moved: BinEvent[] = [
   { day: FIRST, kind: 'moved in', lot: { heads: 100, fromMm: 42, toMm: 42 } },
   { day: FIRST, kind: 'moved in', lot: { heads: 600, fromMm: 4.5, toMm: 30 } },
 ];
-const counted = (heads: number, day: number): BinEvent => ({
+const counted = (heads: number, day: number, grown?: number): BinEvent => ({
   ...{ kind: 'counted', day, heads: Math.round(heads) },
-  ...{ fromMm: null, toMm: null },
+  ...{ fromMm: null, toMm: null, grown: grown === undefined ? null : Math.round(grown) },
 });
 const stateOn = (bin: Bin, day = TODAY): BinState => binOn(bin, day, { chain, policy, climate });
 const adultsIn = ({ heads }: BinState): number => totalHeads(heads, firstAdult(chain));
@@ -74,6 +75,41 @@ describe('a count of a colony', () => {
   });
 });
 
+describe('a count that tells the grown apart', () => {
+  const on = FIRST + 60;
+
+  it('leaves as many grown and as many young as were seen, whatever was thought', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 3000 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (all, share) => {
+          const grown = Math.round(all * share);
+          const after = stateOn(binOf([...moved, counted(all, on, grown)]), on);
+          expect(allIn(after)).toBeCloseTo(all, 6);
+          // Both are brought to what count and record together make likely, by as much.
+          expect(adultsIn(after) / allIn(after)).toBeCloseTo(grown / all, 6);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  it('is believed where nobody was thought to be grown, or to be there at all', () => {
+    const young: BinEvent = { day: on, kind: 'moved in', lot: { heads: 200, fromMm: 5, toMm: 8 } };
+    for (const before of [[young], []])
+      expect(adultsIn(stateOn(binOf([...before, counted(240, on, 30)]), on))).toBeCloseTo(30, 6);
+  });
+
+  it('teaches laying by the young alone: twice the grown are not twice as much laid', () => {
+    const before = stateOn(binOf(moved), on);
+    const more = adultsIn(before);
+    const after = stateOn(binOf([...moved, counted(allIn(before) + more, on, 2 * more)]), on);
+    expect(after.layingLog!.mean).toBeCloseTo(0, 2);
+    expect(adultsIn(after) / more).toBeCloseTo(2, 1);
+  });
+});
+
 describe.each([0.4, 2])('of a colony that lays %s times what it should', (times) => {
   const truth = laying(times);
   const counts = truth.flatMap((state, week) =>
@@ -92,7 +128,6 @@ describe.each([0.4, 2])('of a colony that lays %s times what it should', (times)
     expect(Math.abs(Math.log(adultsIn(stateOn(bin)) / grown))).toBeLessThan(Math.log(1.25));
     const alike = {
       ...policy,
-      grownDoubtShare: { ...policy.grownDoubtShare, value: 1 },
       layingLogSd: { ...policy.layingLogSd, value: 0 },
     };
     const scaled = adultsIn(binOn(bin, TODAY, { chain, policy: alike, climate }));

@@ -40,7 +40,7 @@ export const larderActs = {
   countBin: ({ dice, bin, past }: Present): Given<'countBin'> => ({
     bin: bin(),
     heads: dice.whole(0, 300),
-    ...(dice.often(0.6) ? { fromMm: 4, toMm: 8 } : {}),
+    ...(dice.often(0.6) ? { fromMm: 4, toMm: 8 } : dice.often(0.5) ? { grown: dice.whole(0, 40) } : {}),
     day: past(),
   }),
   lookBin: ({ dice, bin, past }: Present): Given<'lookBin'> => ({

@@ -46,6 +46,23 @@ test.each([
   expect(words(await see('/larder/B4'))).toMatch(/150 counted on Fri 4 Oct; about 1[5-9]0 were expected/);
 });
 
+test('of a colony the grown can be counted apart; what cannot be is said beside the field', async () => {
+  const { see, send, room } = await filledHome();
+  const roaches = { species: 'blaptica-dubia', room: 'R1', name: 'Tub', role: 'colony' as const };
+  good(await addBin(room, { ...roaches, lot: { heads: 200, fromMm: 5, toMm: 42 }, day: room.date(-9) }));
+  expect(await see('/larder/B1')).not.toContain('Of them grown');
+  expect(words(await see('/larder/B4'))).toContain('Of them grown');
+  const sent = await send('/larder/B4/count', { heads: '150', grown: '151', size: '', day: room.date(0) });
+  const html = await sent.text();
+  expect(words(html)).toContain('151 grown cannot be among 150 in all.');
+  const [field] = tags(html, 'input').filter((tag) => tag.includes('name="grown"'));
+  expect(attributes(field!, 'value')).toEqual(['151']);
+  expect(
+    (await send('/larder/B4/count', { heads: '150', grown: '30', size: '', day: room.date(0) })).status,
+  ).toBe(303);
+  expect(words(await see('/history'))).toContain('Counted 150 in Tub, 30 of them grown.');
+});
+
 test('a crash is one tap, and the same page says what it means and offers to undo it', async () => {
   const { see, send, room } = await filledHome();
   const [none] = tags(await see('/larder/B1'), 'button').filter((tag) => tag.includes('name="left"'));
