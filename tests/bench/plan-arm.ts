@@ -128,7 +128,7 @@ function eventOf(event: TubEvent): BinEvent {
     case 'moved in':
       return { kind: 'moved in', day, lot: { heads: event.heads, fromMm: event.fromMm, toMm: event.toMm } };
     case 'counted':
-      return { kind: 'counted', day, heads: event.heads, fromMm: null, toMm: null };
+      return { kind: 'counted', day, heads: event.heads, fromMm: null, toMm: null, grown: event.grown };
     case 'looks':
       return { kind: 'size seen', day, fromMm: event.fromMm, toMm: event.toMm };
     case 'fed':

@@ -55,8 +55,8 @@ export function feed(evening: Evening): void {
   if (!truth.skipped[day]) {
     const fed = new Map<number, Fed>();
     for (const rank of hungry) for (const i of rank) serve(evening, i, fed);
-    for (const [tub, { heads, fromMm, toMm }] of fed) {
-      const it = larder.tubs[tub] as Tub;
+    for (const [at, { heads, fromMm, toMm }] of fed) {
+      const it = larder.tubs[Math.floor(at / SIZES)] as Tub;
       it.book = Math.max(0, it.book - heads);
       if (evening.noted) it.events.push({ day, what: 'fed', heads, fromMm, toMm });
     }
@@ -72,6 +72,10 @@ function hungryByRank({ room, animals, day }: Evening): number[][] {
   return ranks;
 }
 
+/** Prey given from one tub in an evening is written down by sizes as they are sold: each two fifths longer than the last. */
+const SIZES = 10;
+
+/** By tub and size. */
 interface Fed {
   heads: number;
   fromMm: number;
@@ -89,7 +93,9 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
   }
   for (let n = 0; n < hand.heads; n += 1) {
     const chain = hand.chains[n] as number;
-    write(fed, take(larder, chain), BAND_MM[chain % BANDS] as number);
+    const band = chain % BANDS;
+    const size = Math.floor((band * SIZES) / BANDS);
+    write(fed, take(larder, chain) * SIZES + size, BAND_MM[band] as number);
   }
   if (evening.noted) noteMeal(animals, i, { day, ...hand });
   const least = Math.min(items, hand.found) * floorOf(stage, bodyMm, room);
@@ -99,10 +105,10 @@ function serve(evening: Evening, i: number, fed: Map<number, Fed>): void {
   offer(room, { animals, i, day });
 }
 
-function write(fed: Map<number, Fed>, tub: number, mm: number): void {
-  const so = fed.get(tub);
+function write(fed: Map<number, Fed>, at: number, mm: number): void {
+  const so = fed.get(at);
   if (!so) {
-    fed.set(tub, { heads: 1, fromMm: mm, toMm: mm });
+    fed.set(at, { heads: 1, fromMm: mm, toMm: mm });
     return;
   }
   so.heads += 1;

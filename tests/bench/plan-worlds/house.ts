@@ -7,7 +7,7 @@ import { feed, type Meals, noMeals } from './evening.ts';
 import { bandsByTub, emptyLarder, type Larder, newTub, putIn, type Tub } from './larder.ts';
 import type { Steps } from './log.ts';
 import { emptyPost, morning, type Post, place } from './parcels.ts';
-import { BAND_MM, BANDS } from './prey.ts';
+import { BAND_MM, BANDS, BREEDS, bandOf } from './prey.ts';
 import type { Room } from './rooms.ts';
 import { coloniesCents } from './score.ts';
 import { OFFERS } from './sellers.ts';
@@ -120,16 +120,22 @@ function lookThrough({ larder, truth, day, noted }: House): void {
       return;
     }
     if (!found) return;
-    const { heads, middleMm } = seenIn(found.subarray(t * BANDS, (t + 1) * BANDS));
+    const bands = found.subarray(t * BANDS, (t + 1) * BANDS);
+    const { heads, middleMm } = seenIn(bands);
     const key = keyOf(keyOf(tub.key, 77), day);
     tub.looksMm = (middleMm ?? tub.looksMm) * logNormal(key, 0, EYE_LOG_SD);
     if (tub.colonyRoom === null)
       tub.events.push({ day, what: 'looks', fromMm: tub.looksMm * 0.85, toMm: tub.looksMm * 1.15 });
     if (uniform(key, 1) >= (tub.colonyRoom === null ? COUNTS : COUNTS / 2)) return;
     tub.book = Math.round(heads * logNormal(key, 2, COUNT_LOG_SD));
-    tub.events.push({ day, what: 'counted', heads: tub.book });
+    const grown = Math.round((bands[grownBand(tub)] as number) * logNormal(key, 3, COUNT_LOG_SD));
+    const apart = tub.colonyRoom === null ? null : Math.min(tub.book, grown);
+    tub.events.push({ day, what: 'counted', heads: tub.book, grown: apart });
   });
 }
+
+/** The grown of a breed are all of one length, which nobody reaches before. */
+const grownBand = ({ form }: Tub): number => bandOf(BREEDS[form].lengths.at(-1)?.[1] ?? 0);
 
 /** Heads of a tub and the length of the one in the middle; null of none. */
 function seenIn(bands: Int32Array): { heads: number; middleMm: number | null } {

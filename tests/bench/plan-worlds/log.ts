@@ -38,7 +38,8 @@ export type TubEvent = { readonly day: number } & (
       readonly toMm: number;
     }
   | { readonly what: 'moved in'; readonly heads: number; readonly fromMm: number; readonly toMm: number }
-  | { readonly what: 'counted'; readonly heads: number }
+  /** Of a colony its grown are counted apart. */
+  | { readonly what: 'counted'; readonly heads: number; readonly grown: number | null }
   | { readonly what: 'looks'; readonly fromMm: number; readonly toMm: number }
   | { readonly what: 'fed'; readonly heads: number; readonly fromMm: number; readonly toMm: number }
   | { readonly what: 'harvested'; readonly heads: number; readonly fromMm: number; readonly toMm: number }
