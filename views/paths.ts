@@ -24,6 +24,7 @@ export type BinAct =
   | 'place'
   | 'cold'
   | 'quarantine'
+  | 'rest'
   | 'close'
   | 'edit';
 /** What may be done with the numbers of a prey species or of the method. */

@@ -11,7 +11,7 @@ import { loadSnapshot } from './load-snapshot.ts';
 import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
-const ENGINE = '9';
+const ENGINE = '10';
 
 export interface Asking<S extends Subject> {
   readonly options: Options[S];

@@ -73,6 +73,7 @@ export async function newBinRow(scene: Scene, given: z.output<typeof newBin>): P
     closed: false,
     ownC: null,
     quarantineUntil: null,
+    restsUntil: null,
   });
 }
 

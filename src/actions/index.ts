@@ -55,6 +55,7 @@ export { importAnimals } from './import-animals.ts';
 export type { Imported, ListGiven } from './import-list.ts';
 export { importRows } from './import-rows.ts';
 export { importStock } from './import-stock.ts';
+export { quarantine, restBin } from './kept-until.ts';
 export { lastLook } from './last-look.ts';
 export { lend } from './lend.ts';
 export { type LifeRecord, loadLife } from './load-life.ts';
@@ -71,7 +72,6 @@ export { placeOrder } from './place-order.ts';
 export { placeOrders } from './place-orders.ts';
 export { planChange } from './plan-change.ts';
 export { pullSac } from './pull-sac.ts';
-export { quarantine } from './quarantine.ts';
 export {
   type Answering,
   type Answers,

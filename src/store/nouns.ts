@@ -68,6 +68,8 @@ export interface BinRow {
   readonly origin: string;
   /** New stock kept apart until this day. */
   readonly quarantineUntil: DayNumber | null;
+  /** Left alone until this day: nobody is fed from it. */
+  readonly restsUntil: DayNumber | null;
 }
 
 export interface DeliveryRow {
@@ -208,6 +210,7 @@ export const columnsOf: { readonly [N in Noun]: Columns<Rows[N]> } = {
     space: 'json',
     origin: 'plain',
     quarantineUntil: 'plain',
+    restsUntil: 'plain',
   },
   supplier: {
     code: 'plain',

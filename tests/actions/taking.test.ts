@@ -9,9 +9,11 @@ import {
   expectDelivery,
   foundDead,
   harvest,
+  loadSnapshot,
   mergeBins,
   move,
   quarantine,
+  restBin,
   retire,
   splitBin,
   startCup,
@@ -195,6 +197,14 @@ test('a bin kept apart asks before anything leaves it or joins it', async () => 
   good(await quarantine(room, { bin: 'B5', days: 7 }));
   good(await quarantine(room, { bin: 'B5', days: 0 }));
   good(await mergeBins(room, { bin: 'B5', to: 'B3' }));
+});
+
+test('a bin can be left alone for some days, and the rest can be ended', async () => {
+  const room = await livingRoom();
+  expect(good(await restBin(room, { bin: 'B2', days: '21' })).summary).toBe('Left B2 alone until Fri 25 Oct');
+  expect((await binIn(room, 'B2')).restsUntil).toBe((await loadSnapshot(room)).today + 21);
+  expect(good(await restBin(room, { bin: 'B2', days: 0 })).summary).toBe('Fed from B2 again');
+  expect((await binIn(room, 'B2')).restsUntil).toBeNull();
 });
 
 test('prey in the cold stays as it was: neither grown nor culled by moving it', async () => {

@@ -106,7 +106,7 @@ export const binProps: BinPageProps = {
   },
   species: speciesByCode.get('acheta-domesticus') as PreySpecies,
   remarks: [],
-  kept: { apartUntil: null, keepsTo: null },
+  kept: { apartUntil: null, restsUntil: null, keepsTo: null },
   now: { ...binAnswer, learned },
   lastLook: learned.looks[0]!,
   goes,
@@ -234,7 +234,7 @@ export const larderProps: LarderProps = {
     ['B1', goes],
     ['B2', colonyProps.goes!],
   ]),
-  kept: new Map([['B4', { apartUntil: TODAY + 5, keepsTo: TODAY + 60 }]]),
+  kept: new Map([['B4', { apartUntil: TODAY + 5, restsUntil: null, keepsTo: TODAY + 60 }]]),
   lines: [
     { species: 'dubia', bins: ['B2'], apart: 1, days: 84, allLost: 0.0165, withOneMore: 0.0165 ** 2 },
     { species: 'hydei', bins: ['B3', 'B7'], apart: 2, days: 84, allLost: 0.0003, withOneMore: 0.000_005 },

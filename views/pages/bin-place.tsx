@@ -1,15 +1,15 @@
-/** Where a bin stands and how it is kept: its room, its own temperatures, the cold, quarantine, cleaning. */
+/** Where a bin stands and how it is kept: its room, its own temperatures, the cold, quarantine, rest, cleaning. */
 
 import { QUARANTINE_CAUTION } from '../cautions.ts';
 import { ActForm } from '../partials/act.tsx';
-import { entryOf, Field, Select } from '../partials/form.tsx';
+import { entryOf, Field, type FormEntry, Select } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { type BinActsProps, OnDay } from './bin-act-parts.tsx';
 import { FirstAdults, Sexed } from './bin-losses.tsx';
 
 /**
  * Forms to `paths.binAct(code, …)`: place (`room`, `dayTemp` and `nightTemp` or '' for the room's, `day`), cold (`temp`
- * or '', `day`), quarantine (`days`), clean-out (`eggsLost` in percent, `day`).
+ * or '', `day`), quarantine (`days`), rest (`days`), clean-out (`eggsLost` in percent, `day`).
  */
 export const Keeping = (props: BinActsProps) => (
   <section class="bin-acts" aria-labelledby="keep">
@@ -18,6 +18,7 @@ export const Keeping = (props: BinActsProps) => (
     <Place {...props} />
     {props.species.coldStore === undefined || props.bin.role === 'cup' ? null : <Cold {...props} />}
     <Quarantine {...props} />
+    {props.bin.role === 'cup' ? null : <Rest {...props} />}
     {props.bin.role === 'cup' ? null : <Grown {...props} />}
   </section>
 );
@@ -83,19 +84,38 @@ const Quarantine = (props: BinActsProps) => {
       button="Write it down"
       caution={QUARANTINE_CAUTION}
     >
-      <Field
-        entry={entry}
-        name="days"
-        label="For how many days"
-        type="number"
-        min="0"
-        start={`${props.quarantineDays}`}
-        hint="From today; 0 ends it."
-        required
-      />
+      <ForDays entry={entry} start={`${props.quarantineDays}`} />
     </ActForm>
   );
 };
+
+const Rest = (props: BinActsProps) => {
+  const entry = entryOf(props.forms, 'rest');
+  return (
+    <ActForm
+      entry={entry}
+      action={paths.binAct(props.bin.code, 'rest')}
+      title="Left alone"
+      button="Write it down"
+    >
+      <p class="note">Nobody is fed from it until then, so that it grows and breeds.</p>
+      <ForDays entry={entry} start="" />
+    </ActForm>
+  );
+};
+
+const ForDays = ({ entry, start }: { entry: FormEntry; start: string }) => (
+  <Field
+    entry={entry}
+    name="days"
+    label="For how many days"
+    type="number"
+    min="0"
+    start={start}
+    hint="From today; 0 ends it."
+    required
+  />
+);
 
 const CleanOut = (props: BinActsProps) => {
   const entry = entryOf(props.forms, 'clean-out');

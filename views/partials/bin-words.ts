@@ -38,9 +38,10 @@ export function cupLooks({ events }: Pick<Bin, 'events'>, today: DayNumber): str
 const doublingWords = (days: number | null): string =>
   days === null ? 'does not grow as warm as it stands' : `doubles in about ${spell(days)} in the long run`;
 
-/** Until when a bin is kept apart, and to when it keeps in the cold or frozen. */
+/** Until when a bin is kept apart or left alone, and to when it keeps in the cold or frozen. */
 export interface Kept {
   readonly apartUntil: DayNumber | null;
+  readonly restsUntil: DayNumber | null;
   readonly keepsTo: DayNumber | null;
 }
 
@@ -74,11 +75,12 @@ const adultWords = (from: DayNumber, today: DayNumber): string =>
   from <= today ? 'most are adult' : `most are adult from about ${shortDay(from)}`;
 
 /** What is written of how a bin is kept: 'apart until Thu 3 Dec', 'keeps to Tue 12 Jan'. */
-export function keptWords({ apartUntil, keepsTo }: Kept, today: DayNumber): readonly string[] {
-  const apart = apartUntil === null ? [] : [`apart until ${shortDay(apartUntil)}`];
-  if (keepsTo === null) return apart;
+export function keptWords({ apartUntil, restsUntil, keepsTo }: Kept, today: DayNumber): readonly string[] {
+  const keeps = (to: DayNumber) =>
+    to < today ? `kept to ${shortDay(to)}: use it up` : `keeps to ${shortDay(to)}`;
   return [
-    ...apart,
-    keepsTo < today ? `kept to ${shortDay(keepsTo)}: use it up` : `keeps to ${shortDay(keepsTo)}`,
+    ...(apartUntil === null ? [] : [`apart until ${shortDay(apartUntil)}`]),
+    ...(restsUntil === null ? [] : [`left alone until ${shortDay(restsUntil)}`]),
+    ...(keepsTo === null ? [] : [keeps(keepsTo)]),
   ];
 }

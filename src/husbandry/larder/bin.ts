@@ -101,8 +101,8 @@ export interface Bin {
   readonly capacity: number | null;
   /** Breeding adults kept back in a colony. */
   readonly keepAdults: boolean;
-  /** Left in peace until harvested: tonight's prey is not taken from it. */
-  readonly reserved?: boolean;
+  /** Left alone until this day: nobody is fed from it before; absent or null: it is not. */
+  readonly restsUntil?: DayNumber | null;
   readonly events: readonly BinEvent[];
 }
 

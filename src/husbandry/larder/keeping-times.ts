@@ -21,6 +21,10 @@ export function coldSince(
 /** The last day to which it keeps in the cold. */
 export const coldUntil = (since: DayNumber, { days }: ColdStore): DayNumber => since + days.value;
 
+/** Whether a bin is left alone on a day: nobody is fed from it. */
+export const rests = ({ restsUntil }: Pick<Bin, 'restsUntil'>, today: DayNumber): boolean =>
+  restsUntil != null && today < restsUntil;
+
 /** Whether a bin is kept apart on a day: to the end of its quarantine. */
 export const isApart = ({ quarantineUntil }: Pick<Bin, 'quarantineUntil'>, today: DayNumber): boolean =>
   quarantineUntil != null && today < quarantineUntil;

@@ -26,7 +26,6 @@ const alike = (log: number, step: number): number => (step > 0 ? Math.round(log 
 /** All places of a snapshot, those for what is bought among them. */
 export function placesOf(snapshot: Snapshot): Place[] {
   const open = snapshot.bins
-    .filter(({ reserved }) => !reserved)
     .map((bin) => binNow(snapshot, bin))
     .sort((a, b) => (a.bin.code < b.bin.code ? -1 : 1));
   const byKey = new Map<string, StockBin[]>();

@@ -179,6 +179,8 @@ function harvestReason(
 
 function leavingAlone(bench: Bench, code: string): Bench {
   const { laid } = bench;
-  const bins = laid.snapshot.bins.map((bin) => (bin.code === code ? { ...bin, reserved: true } : bin));
+  const bins = laid.snapshot.bins.map((bin) =>
+    bin.code === code ? { ...bin, restsUntil: Number.POSITIVE_INFINITY } : bin,
+  );
   return { ...bench, laid: { ...laid, snapshot: { ...laid.snapshot, bins } } };
 }

@@ -68,7 +68,8 @@ function openPass(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing)
     const high = highMm[k] as number;
     if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
     if ((arrivesOn[c] as number) > day) continue;
-    const { firstSlice, slices } = stock.cohorts[c] as Cohort;
+    const { firstSlice, slices, fedFrom } = stock.cohorts[c] as Cohort;
+    if (fedFrom > day) continue;
     picks.active[picks.activeCount++] = c;
     picks.at[c] = firstSlice + slices;
     picks.lowMm[c] = low;

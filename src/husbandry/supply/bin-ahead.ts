@@ -62,7 +62,7 @@ export function binAhead(snapshot: Snapshot, code: string): BinAhead | null {
   const weeks = policy.binWeeks.value;
   const days = weeks * DAYS_PER_WEEK + 1;
   // Left to itself: nobody is fed from it, and its breeders are shown at their length.
-  const alone: Bin = { ...bin, reserved: false, keepAdults: false };
+  const alone: Bin = { ...bin, restsUntil: null, keepAdults: false };
   const stock = stockOf({ ...snapshot, bins: [alone] }, days);
   const larder = larderFor(stock, policy);
   const replicates = policy.binReplicates.value;

@@ -22,7 +22,7 @@ export function binToday(snapshot: Snapshot, bin: Bin): BinToday {
 }
 
 function lengthsOn(snapshot: Snapshot, bin: Bin): BinToday['lengthsNow'] {
-  const [shelf] = shelvesOf({ ...snapshot, bins: [{ ...bin, reserved: false }] });
+  const [shelf] = shelvesOf({ ...snapshot, bins: [{ ...bin, restsUntil: null }] });
   const lengths = (shelf?.slices ?? [])
     .map(({ lengthMm }) => lengthMm)
     .filter((mm) => mm > 0 && mm < KEPT_MM);

@@ -1,6 +1,6 @@
 /** Acts that cost nothing but care: cutting prey, letting adults wait, moving a bin, harvesting a colony. */
 import type { DemandGroup } from '../appetite/index.ts';
-import type { Bin } from '../larder/index.ts';
+import { type Bin, rests } from '../larder/index.ts';
 import { binClimate } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { type Asking, type Candidate, speciesTaken } from './candidate.ts';
@@ -79,7 +79,7 @@ function movedBy(snapshot: Snapshot, bin: Bin, shift: number): Bin {
 
 export function harvesting({ snapshot, options }: Asking): Candidate[] {
   return snapshot.bins
-    .filter(({ reserved }) => reserved)
+    .filter((bin) => rests(bin, snapshot.today))
     .map(
       (bin): Candidate => ({
         kind: 'harvest a colony',
@@ -90,7 +90,7 @@ export function harvesting({ snapshot, options }: Asking): Candidate[] {
         snapshot: {
           ...snapshot,
           bins: snapshot.bins.map((each) =>
-            each === bin ? { ...bin, reserved: false, keepAdults: true } : each,
+            each === bin ? { ...bin, restsUntil: null, keepAdults: true } : each,
           ),
         },
         options,

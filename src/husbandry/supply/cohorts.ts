@@ -22,6 +22,8 @@ export interface Cohort {
   readonly species: number;
   /** Day of the horizon on which they are there first, if nothing is late. */
   readonly arrives: number;
+  /** Day of the horizon from which anybody is fed from their bin. */
+  readonly fedFrom: number;
   readonly kind: 'here' | 'hatched' | 'delivered';
   /** Dead already, in the frozen stock: not counted as alive, and only for those that take dead prey. */
   readonly frozen: boolean;
@@ -48,12 +50,13 @@ export function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, laid }: 
   const own = keptOr(laid.paths, bin.bin, () =>
     atSpeeds(snapshot, bin, { stateAt: (log) => stateAhead(bin, log), heads: bin.heads, days }),
   );
-  const cohorts = (bin.bin.reserved ? [] : own).map(
+  const cohorts = own.map(
     (nodes, c): Unplaced => ({
       bin: b,
       species: bin.species,
       frozen: bin.bin.role === 'frozen',
       arrives: nodes[0]?.arrives as number,
+      fedFrom: fedFrom(snapshot, bin),
       kind: c === 0 ? 'here' : 'hatched',
       slices: nodes[0]?.slices as number,
       nodes,
@@ -68,6 +71,9 @@ export function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, laid }: 
     ...coming.flatMap((delivery) => deliveredCohort(snapshot, bin, { delivery, b, days, laid })),
   ];
 }
+
+const fedFrom = ({ today }: Snapshot, { bin }: StockBin): number =>
+  Math.max(0, (bin.restsUntil ?? today) - today);
 
 interface SpeedLayout {
   /** Today, by the log of growth speed ahead. */
@@ -114,6 +120,7 @@ function deliveredCohort(
       species: bin.species,
       frozen: bin.bin.role === 'frozen',
       arrives,
+      fedFrom: fedFrom(snapshot, bin),
       kind: 'delivered',
       slices,
       nodes,

@@ -121,7 +121,8 @@ export function edibleHeads(
     const low = lowMm[k] as number;
     const high = highMm[k] as number;
     if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
-    if ((arrivesOn[c] as number) <= day) sum += headsBetween(larder, c, { low, high });
+    if ((arrivesOn[c] as number) <= day && (larder.stock.cohorts[c] as Cohort).fedFrom <= day)
+      sum += headsBetween(larder, c, { low, high });
   }
   return sum;
 }

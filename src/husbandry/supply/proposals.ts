@@ -1,6 +1,7 @@
 /** What each animal due tonight is offered out of which bin, and what else it could get. */
 import { eaterOf } from '../animals/index.ts';
 import type { PreyOffer } from '../appetite/index.ts';
+import { rests } from '../larder/index.ts';
 import { itemsWorth, type LengthWindow, takesDead, windowFor } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { NextMeal } from './next-meal.ts';
@@ -73,12 +74,16 @@ function tableOf(snapshot: Snapshot, due: NextMeal, shelves: readonly Shelf[]): 
 const PREPARATIONS = ['alive', 'thawed', 'killed', 'cut'] as const;
 type Preparation = (typeof PREPARATIONS)[number];
 
-/** The first that there is of: the bin preferred, live prey nearest to outgrowing the animal, frozen, to kill, to cut, treats. */
+/**
+ * The first that there is of: the bin preferred, live prey nearest to outgrowing the animal, frozen, to kill, to cut,
+ * treats; of a bin that is left alone only if it is preferred.
+ */
 function offerFor(table: Table, preferred: string | undefined): PreyOffer | null {
-  const { due, eatable } = table;
+  const { snapshot, due, eatable } = table;
   const chosen = eatable.filter(({ shelf }) => shelf.bin.code === preferred);
-  const staple = eatable.filter(({ shelf }) => (due.rule.shareCaps.value[shelf.species.form] ?? 1) >= 1);
-  for (const choices of [chosen, staple, eatable]) {
+  const open = eatable.filter(({ shelf }) => !rests(shelf.bin, snapshot.today));
+  const staple = open.filter(({ shelf }) => (due.rule.shareCaps.value[shelf.species.form] ?? 1) >= 1);
+  for (const choices of [chosen, staple, open]) {
     for (const preparation of PREPARATIONS) {
       const whole = helpings(table, choices, preparation).find(({ heads, there }) => heads <= there);
       if (whole) return taken(whole);

@@ -11,6 +11,7 @@ import { larder } from './006-larder.ts';
 import { placed } from './007-placed.ts';
 import { numbers } from './008-numbers.ts';
 import { market } from './009-market.ts';
+import { rests } from './010-rests.ts';
 import type { Migration } from './migration.ts';
 
 export const migrations: readonly Migration[] = [
@@ -23,4 +24,5 @@ export const migrations: readonly Migration[] = [
   placed,
   numbers,
   market,
+  rests,
 ];

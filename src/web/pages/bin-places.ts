@@ -1,7 +1,7 @@
 /** Where a bin stands and how it is kept: its room, its own temperatures, the cold, quarantine, cleaning. */
 
 import type { Hono } from 'hono';
-import { cleanOut, coldStore, placeBin, quarantine } from '../../actions/index.ts';
+import { cleanOut, coldStore, placeBin, quarantine, restBin } from '../../actions/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err } from '../../husbandry/result.ts';
 import type { DoorEnv } from '../door.ts';
@@ -48,6 +48,14 @@ export function binPlaceRoutes(app: Hono<DoorEnv>, house: House): void {
       ...about(house, 'quarantine'),
       shape: () => ({ days: needed }),
       act: (given, { c, formId }) => quarantine(context, { bin: codeOf(c), ...given, formId }),
+    }),
+  );
+  app.post(
+    at('rest'),
+    posted(house, {
+      ...about(house, 'rest'),
+      shape: () => ({ days: needed }),
+      act: (given, { c, formId }) => restBin(context, { bin: codeOf(c), ...given, formId }),
     }),
   );
   app.post(

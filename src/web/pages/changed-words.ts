@@ -106,10 +106,14 @@ function binWords(before: BinRow, after: BinRow, { names }: ChangeTelling): read
     ...(before.room === after.room ? [] : [`moved from ${room(before.room)} to ${room(after.room)}`]),
     ...(before.capacity === after.capacity ? [] : [`room for ${after.capacity ?? 'not said how many'}`]),
     ...(before.quarantineUntil === after.quarantineUntil ? [] : [apartWords(after)]),
+    ...(before.restsUntil === after.restsUntil ? [] : [restWords(after)]),
     ...(before.notes === after.notes ? [] : [`notes: “${after.notes}”`]),
     ...(before.closed === after.closed ? [] : [after.closed ? 'no longer in use' : 'in use again']),
   ];
 }
+
+const restWords = ({ restsUntil: until }: BinRow): string =>
+  until === null ? 'no longer left alone' : `left alone until ${recordDay(until)}`;
 
 const apartWords = ({ quarantineUntil: until }: BinRow): string =>
   until === null ? 'no longer kept apart' : `kept apart until ${recordDay(until)}`;

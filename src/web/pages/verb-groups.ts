@@ -68,6 +68,7 @@ const VERB_GROUPS: readonly VerbGroup[] = [
       'merge-bins',
       'clean-out',
       'quarantine',
+      'rest-bin',
       'place-bin',
       'cold-store',
       'found-dead',

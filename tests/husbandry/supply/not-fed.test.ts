@@ -48,6 +48,32 @@ describe('a colony whose breeders are kept', () => {
   });
 });
 
+describe('a bin that is left alone', () => {
+  const crickets = countedBin('B1', 'acheta-domesticus', { heads: 100, fromMm: 5, toMm: 8 });
+  const room = (restsUntil: number | null) =>
+    snapshotWith({
+      animals: [spider],
+      bins: [{ ...crickets, restsUntil }],
+      facts: { ...facts, policy: certainPolicy },
+    });
+  const run = { days: 14, replicates: 5 };
+
+  it('feeds nobody before its day, and whoever is still hungry from then on', () => {
+    const judged = judge(room(TODAY + 7), run);
+    const open = judge(room(null), run);
+    expect(judge(room(TODAY + 7), { ...run, days: 7 }).larder.totals.eaten[0]).toBe(0);
+    expect(judged.larder.totals.eaten[0]).toBeGreaterThan(0);
+    expect(judged.larder.totals.eaten[0]).toBeLessThan(open.larder.totals.eaten[0]!);
+    expect(judged.larder.totals.start[0]).toBe(open.larder.totals.start[0]);
+  });
+
+  it('left alone for ever stands as if nobody ate', () => {
+    const { totals } = judge(room(Number.POSITIVE_INFINITY), run).larder;
+    expect(totals.eaten[0]).toBe(0);
+    expect(totals.died[0]! + totals.left[0]!).toBeCloseTo(totals.start[0]! + totals.hatched[0]!, 6);
+  });
+});
+
 describe('prey that nobody here eats', () => {
   it('is not outgrowing anybody', () => {
     const snapshot = snapshotWith({

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Kind } from '../../../src/husbandry/animals/kind.ts';
 import { eaterOf, ruleOf } from '../../../src/husbandry/animals/stage.ts';
+import type { Bin } from '../../../src/husbandry/larder/bin.ts';
 import { windowFor } from '../../../src/husbandry/prey/matching.ts';
 import type { PreySpecies } from '../../../src/husbandry/prey/species.ts';
 import { eveningOf } from '../../../src/husbandry/supply/evening.ts';
@@ -52,6 +53,27 @@ describe('a bin wished for', () => {
     const fromB2 = round.servings.filter(({ offer }) => offer?.bin === 'B2');
     expect(fromB2.reduce((sum, { offer }) => sum + (offer?.heads ?? 0), 0)).toBeLessThanOrEqual(1);
     expect(round.servings.map(({ offer }) => offer === null)).toEqual([false, false, true]);
+  });
+});
+
+describe('a bin that is left alone', () => {
+  const animals = [hungry('A1', 50), hungry('A2', 52)];
+  const resting = { ...crickets, restsUntil: TODAY + 1 };
+  const offers = (bins: Bin[], prefer: [string, string][] = []) =>
+    eveningOf(snapshotWith({ animals, bins }), { prefer: new Map(prefer) }).servings.map(
+      ({ offer }) => offer?.bin ?? null,
+    );
+
+  it('is offered to nobody until its day, unless the keeper wants it', () => {
+    expect(offers([resting, roaches])).toEqual(['B2', 'B2']);
+    expect(offers([resting])).toEqual([null, null]);
+    expect(offers([resting], [['A2', 'B1']])).toEqual([null, 'B1']);
+    expect(offers([{ ...resting, restsUntil: TODAY }])).toEqual(['B1', 'B1']);
+  });
+
+  it('can still be chosen', () => {
+    const [serving] = eveningOf(snapshotWith({ animals, bins: [resting] })).servings;
+    expect(serving!.choices.map(({ bin }) => bin)).toEqual(['B1']);
   });
 });
 

@@ -47,6 +47,7 @@ export const livingActs = {
     day: past(),
   }),
   quarantine: ({ dice, bin }: Present): Given<'quarantine'> => ({ bin: bin(), days: dice.whole(0, 20) }),
+  restBin: ({ dice, bin }: Present): Given<'restBin'> => ({ bin: bin(), days: dice.whole(0, 20) }),
   placeBin: ({ dice, bin, room, past }: Present): Given<'placeBin'> => ({
     bin: bin(),
     ...(dice.often(0.6) ? { room: room() } : {}),

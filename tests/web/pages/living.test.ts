@@ -56,11 +56,13 @@ test('the record of a bin tells what was done to it, lots that came together as 
   await home.send('/larder/B1/move', { heads: '60', size: '', to: 'B2', day: DAY });
   await home.send('/larder/B2/place', { room: 'R1', dayTemp: '30', nightTemp: '26', day: DAY });
   await home.send('/larder/B2/quarantine', { days: '5' });
+  await home.send('/larder/B2/rest', { days: '9' });
   const told = words(await home.see('/larder/B2'));
   expect(told).toMatch(/60 moved in, 4(\.\d)?–6 mm\./);
   expect(told).toContain('Kept at 30 °C by day, 26 °C by night.');
   expect(told).toContain('Kept apart until 9 Oct 2024.');
-  expect(told).toContain('Apart until Wed 9 Oct.');
+  expect(told).toContain('Left alone until 13 Oct 2024.');
+  expect(told).toContain('Apart until Wed 9 Oct; left alone until Sun 13 Oct.');
 });
 
 test('frozen stock is neither called alive nor asked how it lives', async () => {
