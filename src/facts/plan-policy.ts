@@ -20,6 +20,11 @@ export const planPolicy: PlanPolicy = {
   planEndShare: memory(0.9, '1', 'our choice: below the cheapest price, or buying for the end would pay'),
   planEndWeeks: memory(10, 'weeks', 'our choice: what lasts longer is not counted on further'),
   planBreederWeeks: memory(52, 'weeks', 'our choice: a breeder is worth the food it spares in a year'),
+  planBreederRoom: memory(
+    0.5,
+    'share of its room',
+    'our choice: where growth falls evenly as a colony fills, half full spares most (Schaefer 1954, not seen)',
+  ),
   planBands: memory(10, 'bands', CHOICE),
   planBandRatio: memory(1.25, 'longest over shortest', CHOICE),
   planClasses: memory(16, 'groups', CHOICE),

@@ -22,6 +22,8 @@ export interface PlanPolicy {
   readonly planEndWeeks: Sourced;
   /** Weeks of food at which a breeder missing is priced. */
   readonly planBreederWeeks: Sourced;
+  /** Share of its room at which a colony is taken to spare most. */
+  readonly planBreederRoom: Sourced;
   /** Bands of length a species is cut into; the widest that is left whole. */
   readonly planBands: Sourced;
   readonly planBandRatio: Sourced;

@@ -83,6 +83,8 @@ export interface Snapshot {
   /** Weekdays on which a delivery can come, Monday first, and days from order to door. */
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
+  /** Until when bins are left alone in a plan, by code; absent: as the keeper has it. */
+  readonly leftAlone?: ReadonlyMap<string, DayNumber>;
   /** Who sells prey; absent: nobody yet. */
   readonly market?: Market;
   readonly facts: Facts;

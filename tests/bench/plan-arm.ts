@@ -8,7 +8,16 @@ import type { Bin, BinEvent, ExpectedDelivery } from '../../src/husbandry/larder
 import type { PlanAnswer, PlanLine, PlanQuestion } from '../../src/husbandry/plan/index.ts';
 import type { Facts, Snapshot } from '../../src/husbandry/snapshot.ts';
 import { FIRST_DAY, marketOf, slug } from './plan-market.ts';
-import type { AnimalNote, Buyer, Log, Order, ParcelNote, TubEvent, TubNote } from './plan-worlds/log.ts';
+import type {
+  AnimalNote,
+  Buyer,
+  Log,
+  Order,
+  ParcelNote,
+  Rest,
+  TubEvent,
+  TubNote,
+} from './plan-worlds/log.ts';
 import { BREEDS } from './plan-worlds/prey.ts';
 import * as sellers from './plan-worlds/sellers.ts';
 
@@ -36,16 +45,18 @@ function stepsOf(lines: readonly PlanLine[], log: Log): Awaited<ReturnType<Buyer
   const dayOf = (day: number): number => Math.max(log.day, day - FIRST_DAY);
   const orders: Order[] = [];
   const harvests = [];
+  const rests: Rest[] = [];
+  const tubOf = (bin: string) => log.tubs.find(({ code }) => slug(code) === bin)?.code ?? bin;
   for (const line of lines) {
     if (line.what === 'order' && line.actBy < before)
       orders.push({ day: dayOf(line.actBy), offer: OFFER_CODES.indexOf(line.offer), packs: line.packs });
     if (line.what === 'harvest' && line.day < before) {
       const { bin, heads, fromMm, toMm } = line;
-      const tub = log.tubs.find(({ code }) => slug(code) === bin)?.code ?? bin;
-      harvests.push({ day: dayOf(line.day), tub, heads, fromMm, toMm });
+      harvests.push({ day: dayOf(line.day), tub: tubOf(bin), heads, fromMm, toMm });
     }
+    if (line.what === 'rest') rests.push({ tub: tubOf(line.bin), until: dayOf(line.until) });
   }
-  return { orders, harvests };
+  return { orders, harvests, rests };
 }
 
 const OFFER_CODES = sellers.OFFERS.map(({ code }) => slug(code));

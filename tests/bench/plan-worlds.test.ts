@@ -16,7 +16,8 @@ const ordersOf = ({ day }: House): Order[] =>
 
 function lived(name: string, year = YEAR, weeks = YEAR.weeks): House {
   const house = houseOf(roomNamed(name), year);
-  for (let week = 0; week < weeks; week += 1) live(house, { orders: ordersOf(house), harvests: [] });
+  for (let week = 0; week < weeks; week += 1)
+    live(house, { orders: ordersOf(house), harvests: [], rests: [] });
   return house;
 }
 
@@ -37,7 +38,7 @@ describe('the worlds', () => {
   it.each(ROOMS.filter(({ heads }) => heads < 200))('keep every head of room $name', ({ name }) => {
     const house = houseOf(roomNamed(name), YEAR);
     for (let week = 0; week < YEAR.weeks; week += 1) {
-      live(house, { orders: ordersOf(house), harvests: [] });
+      live(house, { orders: ordersOf(house), harvests: [], rests: [] });
       const { came, born, eaten, died, thrownOut } = house.larder.heads;
       expect(came + born - eaten - died - thrownOut).toBe(alive(house));
     }
@@ -52,7 +53,7 @@ describe('the worlds', () => {
     const harvest = { day: house.day, tub: 'colony 1', heads: 25, fromMm: 5, toMm: 30 };
     const eaten = house.larder.heads.eaten;
     const { died, thrownOut } = house.larder.heads;
-    live(house, { orders: [], harvests: [harvest] });
+    live(house, { orders: [], harvests: [harvest], rests: [] });
     const note = logOf(house).tubs.find(({ code }) => code === 'colony 1');
     expect(note?.events.filter(({ what }) => what === 'harvested')).toEqual([
       { what: 'harvested', day: harvest.day, heads: 25, fromMm: 5, toMm: 30 },
@@ -67,14 +68,14 @@ describe('the worlds', () => {
     const emptied = houseOf(roomNamed('colonies'), YEAR);
     expect(scoreOf(emptied)).toMatchObject({ lost: 0, cents: -scoreOf(emptied).left });
     const all = ['colony 1', 'colony 2'].map((tub) => ({ day: 0, tub, heads: 5000, fromMm: 0, toMm: 99 }));
-    live(emptied, { orders: [], harvests: all });
+    live(emptied, { orders: [], harvests: all, rests: [] });
     const bare = scoreOf(emptied);
     // Nearly all they were worth; a few are born.
     expect(bare.lost).toBeGreaterThan(0.95 * emptied.coloniesCents);
     expect(bare.cents).toBe(bare.lost - bare.left);
     const grown = houseOf(roomNamed('colonies'), YEAR);
     const untouched = { ...grown, animals: { ...grown.animals, count: 0 } };
-    for (let week = 0; week < YEAR.weeks; week += 1) live(untouched, { orders: [], harvests: [] });
+    for (let week = 0; week < YEAR.weeks; week += 1) live(untouched, { orders: [], harvests: [], rests: [] });
     expect(coloniesCents(untouched)).toBeGreaterThan(1.05 * grown.coloniesCents);
     expect(scoreOf(untouched).lost).toBe(0);
   });
@@ -88,13 +89,14 @@ describe('the worlds', () => {
   it('go on from a copy as from the original', () => {
     const house = lived('40', YEAR, 3);
     const copy = copyOf(house);
-    for (const each of [house, copy]) live(each, { orders: ordersOf(each), harvests: [] });
+    for (const each of [house, copy]) live(each, { orders: ordersOf(each), harvests: [], rests: [] });
     expect(scoreOf(copy)).toEqual(scoreOf(house));
   });
 
   it('are played alike whether anything is written down or not', () => {
     const silent = houseOf(roomNamed('40'), YEAR, false);
-    for (let week = 0; week < YEAR.weeks; week += 1) live(silent, { orders: ordersOf(silent), harvests: [] });
+    for (let week = 0; week < YEAR.weeks; week += 1)
+      live(silent, { orders: ordersOf(silent), harvests: [], rests: [] });
     expect(scoreOf(silent)).toEqual(scoreOf(lived('40')));
   });
 
@@ -102,7 +104,7 @@ describe('the worlds', () => {
     const [bought, starved] = [lived('40'), houseOf(roomNamed('40'), YEAR)];
     expect(starved.truth.tempC).toEqual(bought.truth.tempC);
     expect(starved.truth.skipped).toEqual(bought.truth.skipped);
-    live(starved, { orders: [{ day: 2, offer: 2, packs: 2 }], harvests: [] });
+    live(starved, { orders: [{ day: 2, offer: 2, packs: 2 }], harvests: [], rests: [] });
     const lot = (house: House) => house.post.arrivals.find(({ ordered }) => ordered === 2 * 70);
     expect(lot(starved)).toBeDefined();
     expect(lot(starved)).toEqual(lot(bought));
@@ -111,7 +113,7 @@ describe('the worlds', () => {
   it('ask postage once a parcel, none from the sum on which it is free, and at least the least order', () => {
     const spent = (orders: Order[]) => {
       const house = houseOf(roomNamed('40'), YEAR);
-      live(house, { orders, harvests: [] });
+      live(house, { orders, harvests: [], rests: [] });
       return house.post.purse;
     };
     expect(spent([{ day: 0, offer: 0, packs: 1 }])).toEqual({ goods: 1000, postage: 650, shop: 0 });
@@ -124,9 +126,9 @@ describe('the worlds', () => {
   it('count a missed meal again and again while nothing comes', () => {
     const house = houseOf(roomNamed('40'), { seed: 5, weeks: 16 });
     const missed = () => house.meals.missed.reduce((sum, n) => sum + n, 0);
-    for (let week = 0; week < 8; week += 1) live(house, { orders: [], harvests: [] });
+    for (let week = 0; week < 8; week += 1) live(house, { orders: [], harvests: [], rests: [] });
     const before = missed();
-    for (let week = 0; week < 8; week += 1) live(house, { orders: [], harvests: [] });
+    for (let week = 0; week < 8; week += 1) live(house, { orders: [], harvests: [], rests: [] });
     expect(before).toBeGreaterThan(0);
     expect(missed() - before).toBeGreaterThan(40);
   });

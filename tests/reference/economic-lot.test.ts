@@ -77,6 +77,7 @@ function cycleOf({ order, yearly, prices, pack }: Economic, periods: number): Pl
       },
     ],
     starts: [],
+    rests: [],
     pools: [],
     budget: new Float64Array(periods).fill(Number.POSITIVE_INFINITY),
     wholeUntil: periods,

@@ -67,6 +67,7 @@ const reason: Reason = {
   },
   makesLittleDifference: false,
   centsPerEaten: 6.4,
+  grows: null,
 };
 
 const order = (week: number, of: Partial<Extract<PlanLine, { what: 'order' }>> = {}): PlanLine => {

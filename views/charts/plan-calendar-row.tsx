@@ -44,8 +44,9 @@ export const Row = ({ row, top, x, said, width }: RowProps) => {
 const roomAfter = (x: Scale, mark: CalendarMark, next: CalendarMark | undefined): number | null =>
   next === undefined ? null : x(stands(next)) - x(stands(mark)) - 2 * SIZE;
 
-/** A parcel stands where it comes, a cup where it is started. */
-const stands = ({ what, from, to }: CalendarMark): number => (what === 'start' ? from : to);
+/** A parcel stands where it comes, what lasts where it begins. */
+const stands = ({ what, from, to }: CalendarMark): number =>
+  what === 'start' || what === 'rest' ? from : to;
 
 function hueOf({ species }: CalendarMark, { names }: PlanSaid): string {
   const form = names.species.get(species)?.form;
@@ -61,6 +62,7 @@ const SHAPES: Readonly<Record<CalendarMark['what'], string>> = {
   harvest: 'M-5.500 -4.500h11L0 5.500z',
   cull: 'M-5 -3.200L-3.200 -5L0 -1.800L3.200 -5L5 -3.200L1.800 0L5 3.200L3.200 5L0 1.800L-3.200 5L-5 3.200L-1.800 0z',
   start: 'M-5 -5h10l-2 10h-6z',
+  rest: 'M-4 -5h3v10h-3zM1 -5h3v10h-3z',
 };
 
 interface MarkProps {

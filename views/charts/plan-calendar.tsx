@@ -30,14 +30,15 @@ export const PlanCalendar = (said: PlanSaid) => {
       ))}
       <figcaption>
         {calendarFinding(said)}. Box: a parcel, from the day it is sent to the day it comes; triangle: a
-        harvest; cross: a cull; cup: a start, and how long it yields. Beside each stands how many.
+        harvest; cross: a cull; cup: a start, and how long it yields; two bars: a colony left alone, and until
+        when. Beside each stands how many.
       </figcaption>
       <Numbers {...calendarTable(said)} />
     </figure>
   );
 };
 
-const WHAT = { order: 'order line', harvest: 'harvest', cull: 'cull', start: 'start' } as const;
+const WHAT = { order: 'order line', harvest: 'harvest', cull: 'cull', start: 'start', rest: 'rest' } as const;
 
 function calendarFinding({ plan }: PlanSaid): string {
   const steps = stepsOf(plan.lines);

@@ -8,7 +8,7 @@ import { isOrder, type PlanSaid, supplierName } from '../pages/plan-words.ts';
 
 export interface CalendarMark {
   readonly what: PlanLine['what'];
-  /** From dispatch to the door, or from the first to the last day of a yield; alike where it is one day. */
+  /** From dispatch to the door, from the first to the last day of a yield or rest; alike where it is one day. */
   readonly from: DayNumber;
   readonly to: DayNumber;
   readonly species: string;
@@ -51,11 +51,14 @@ function parcels(orders: readonly Extract<PlanLine, { what: 'order' }>[]): reado
   });
 }
 
-/** One mark for all that is taken out at once. */
+/** One mark for all that is taken out of a bin at once, or for how long it is left alone. */
 function takenMark(step: PlanStep): readonly (CalendarMark & { readonly bin: string })[] {
   const { line } = step;
+  const { species } = line;
+  if (line.what === 'rest')
+    return [{ what: line.what, from: line.actBy, to: line.until, species, label: '', bin: line.bin }];
   if (line.what !== 'harvest' && line.what !== 'cull') return [];
-  const { what, day, species, bin } = line;
+  const { what, day, bin } = line;
   return [{ what, from: day, to: day, species, label: `${headsOf(step)}`, bin }];
 }
 

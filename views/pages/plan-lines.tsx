@@ -111,6 +111,7 @@ export const ACCEPT = {
   harvest: 'Harvest it',
   cull: 'Cull them',
   start: 'Start it',
+  rest: 'Leave it alone',
 } as const;
 
 /** The form in which the line is done, filled in. */
@@ -125,6 +126,8 @@ export function acceptAt(line: PlanLine, told: PlanTold): string {
       return paths.beginBinAct(line.bin, 'cull', { heads, ...told.sizeField('size', line) });
     case 'start':
       return paths.newCup(line.species);
+    case 'rest':
+      return paths.beginBinAct(line.bin, 'rest', { days: `${line.until - told.today}` });
   }
 }
 

@@ -10,9 +10,14 @@ import type { PlanNames } from './plan-words.ts';
 export function reasonWords(step: PlanStep, said: PlanNames): readonly string[] {
   const { line } = step;
   if (line.reason === null) return [];
+  if (line.reason.grows !== null) return [growsWords(line.reason.grows)];
   const sentences = [feedsWords(step), withoutWords(step, line.reason, said), eatenWords(step, said)];
   return sentences.filter((sentence) => sentence !== '');
 }
+
+/** 'It then holds about 2,300 by Wed 20 Jan; fed from all along, about 1,900.' */
+const growsWords = ({ heads, without, day }: NonNullable<Reason['grows']>): string =>
+  `So it holds ${expected(heads)} by ${shortDay(day)}; fed from all along, ${expected(without)}.`;
 
 const FED_NAMED = 2;
 

@@ -107,25 +107,37 @@ export function lineTitle(line: PlanLine, said: PlanNames): string {
       return `Cull ${manyHeads(line.heads)} ${prey} from ${nameOf(names.bins, line.bin)}`;
     case 'start':
       return `Start ${counted(line.cups, 'cup')} of ${preyName(names.species, line.species)}`;
+    case 'rest':
+      return `Leave ${nameOf(names.bins, line.bin)} alone until ${shortDay(line.until)}`;
   }
 }
 
-/** What a wish about a line says in numbers: packs, heads or cups. */
-export const amountOf = (line: PlanLine): number => {
-  if (line.what === 'order') return line.packs;
-  return line.what === 'start' ? line.cups : line.heads;
-};
+/** What a wish about a line says in numbers: packs, heads, cups or weeks. */
+export function amountOf(line: PlanLine): number {
+  switch (line.what) {
+    case 'order':
+      return line.packs;
+    case 'start':
+      return line.cups;
+    case 'rest':
+      return line.weeks;
+    default:
+      return line.heads;
+  }
+}
 
 export const amountUnit = (line: PlanLine): string =>
-  ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups' })[line.what];
+  ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups', rest: 'weeks' })[line.what];
 
-/** Harvests and culls follow from what is eaten and from what grows: wishes are about what is bought or started. */
-export const canBeWished = ({ what }: PlanLine): boolean => what === 'order' || what === 'start';
+/** Harvests and culls follow from what is eaten and from what grows: wishes are about what is bought, started or left alone. */
+export const canBeWished = ({ what }: PlanLine): boolean => what !== 'harvest' && what !== 'cull';
 
+const REST = 'rest:';
 const KEY = /^(order|start):([^:@]+)@(\d{4}-\d{2}-\d{2})$/;
 
 /** What a line is called by its key alone, whether or not it is in a plan: 'small house crickets from Marrowgate Feeders, sent Wed 25 Nov'. */
 export function keyWords(key: string, { names, market }: PlanNames): string {
+  if (key.startsWith(REST)) return `leaving ${nameOf(names.bins, key.slice(REST.length))} alone`;
   const [, what, code = '', date = ''] = KEY.exec(key) ?? [];
   const day = parseCivilDate(date);
   if (!day.ok) return key;
@@ -145,5 +157,6 @@ export function lineCourse(line: PlanLine): string {
   if (line.what === 'start')
     return `They yield from ${shortDay(line.yieldsFrom)} to ${shortDay(line.yieldsTo)}.`;
   if (line.what === 'cull') return CULL_WHY[line.why];
+  if (line.what === 'rest') return 'Feed from the other bins until then.';
   return line.day === line.actBy ? '' : `From ${shortDay(line.day)} on, over the week.`;
 }

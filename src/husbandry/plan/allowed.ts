@@ -6,15 +6,17 @@ import type { Decisions } from './proposal.ts';
 interface Draft {
   readonly packs: number[][];
   readonly cups: number[];
+  readonly rests: readonly number[];
 }
 
-/** Whether whole packs and cups keep their bounds, every parcel its minimum and every period its budget. */
-export function isAllowed(problem: PlanProblem, { packs, cups }: Decisions): boolean {
-  const { parcels, starts } = problem;
+/** Whether whole packs, cups and rests keep their bounds, every parcel its minimum and every period its budget. */
+export function isAllowed(problem: PlanProblem, decided: Decisions): boolean {
+  const { parcels, starts, rests } = problem;
   return (
-    parcels.every((parcel, i) => isSendable(parcel, packs[i] as readonly number[])) &&
-    starts.every((start, i) => isWithin(start, cups[i] as number)) &&
-    overspentIn(problem, { packs, cups }) < 0
+    parcels.every((parcel, i) => isSendable(parcel, decided.packs[i] as readonly number[])) &&
+    starts.every((start, i) => isWithin(start, decided.cups[i] as number)) &&
+    rests.every((rest, i) => isWithin(rest, decided.rests[i] as number)) &&
+    overspentIn(problem, decided) < 0
   );
 }
 
@@ -29,7 +31,10 @@ function isSendable(parcel: PlanParcel, row: readonly number[]): boolean {
 }
 
 /** The first period in which more is paid than may be; -1: none. */
-function overspentIn({ parcels, starts, budget, periods }: PlanProblem, { packs, cups }: Decisions): number {
+function overspentIn(
+  { parcels, starts, budget, periods }: PlanProblem,
+  { packs, cups }: Pick<Decisions, 'packs' | 'cups'>,
+): number {
   const spent = new Float64Array(periods);
   parcels.forEach((parcel, i) => {
     const { goods, postage } = parcelCost(parcel, packs[i] as readonly number[]);
@@ -46,7 +51,7 @@ function overspentIn({ parcels, starts, budget, periods }: PlanProblem, { packs,
  * out, and where a budget is passed the last parcels paid from it cut down to what they must hold. Pins that no
  * supplier or budget allows stay as they are.
  */
-export function allowedFrom(problem: PlanProblem, { packs, cups }: Decisions): Decisions {
+export function allowedFrom(problem: PlanProblem, { packs, cups, rests }: Decisions): Decisions {
   const { parcels, starts } = problem;
   const draft: Draft = {
     packs: parcels.map((parcel, i) =>
@@ -56,6 +61,7 @@ export function allowedFrom(problem: PlanProblem, { packs, cups }: Decisions): D
       ),
     ),
     cups: starts.map((start, i) => into(start, cups[i] ?? 0)),
+    rests: problem.rests.map((rest, i) => into(rest, rests[i] ?? 0)),
   };
   for (let t = overspentIn(problem, draft); t >= 0 && cutDown(problem, draft, t); )
     t = overspentIn(problem, draft);

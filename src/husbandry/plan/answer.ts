@@ -65,6 +65,15 @@ export type PlanLine = LineBase &
         readonly yieldsFrom: DayNumber;
         readonly yieldsTo: DayNumber;
       }
+    | {
+        /** Nobody is fed from it, so that it grows. */
+        readonly what: 'rest';
+        readonly bin: string;
+        /** Weeks of the plan, the first from today. */
+        readonly weeks: number;
+        /** First day on which it may be fed from again. */
+        readonly until: DayNumber;
+      }
   );
 
 /** Why a line is there: from the plan itself and from the plan without it. */
@@ -86,6 +95,12 @@ export interface Reason {
   };
   /** Leaving it out changes nothing that could be told from chance. */
   readonly makesLittleDifference: boolean;
+  /** Of what is left alone: heads at the end of the plan, and if it were fed from; null for all else. */
+  readonly grows: {
+    readonly heads: number;
+    readonly without: number;
+    readonly day: DayNumber;
+  } | null;
   /** Price of one head that is eaten, its share of the postage in it; null where none of it is. */
   readonly centsPerEaten: number | null;
 }
@@ -155,7 +170,7 @@ export interface Obstacle {
 export interface Wish {
   readonly key: string;
   readonly wish: 'pin' | 'forbid';
-  /** Packs, cups or heads asked for; null: as the plan has it, at least one. */
+  /** Packs, cups, heads or weeks asked for; null: as the plan has it, at least one. */
   readonly amount: number | null;
 }
 

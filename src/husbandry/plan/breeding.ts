@@ -3,10 +3,17 @@
  * all who eat of them can do so for ever, and what it costs them where they are eaten smaller than that.
  */
 import { afterStep, type Step } from '../../maths/chain-step.ts';
-import type { DayNumber } from '../calendar.ts';
-import { type Chain, type ColonyGrowth, colonyGrowth, colonyRates } from '../larder/index.ts';
+import {
+  type Chain,
+  type ColonyGrowth,
+  capacityOf,
+  colonyGrowth,
+  colonyRates,
+  loadOf,
+} from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { DayTemp } from '../prey/index.ts';
+import type { Snapshot } from '../snapshot.ts';
 import type { Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
 import type { Breeders, PlanEater, PlanPlace } from './problem.ts';
@@ -15,24 +22,43 @@ import type { Breeders, PlanEater, PlanPlace } from './problem.ts';
 export interface Breeding {
   readonly counts: Float64Array;
   readonly weeklyShare: number;
+  /** What it is worth where it spares most, of all sizes as in the long run; Infinity where its room is not known. */
+  readonly most: number;
 }
 
 /**
  * By reproductive value (Fisher 1930) at what this colony lays, the most a head can be worth being one; where it is too
  * cold to lay at all, by that at the warmth its species does best in. Null where nobody is kept to breed.
  */
-export function breedingOf(place: Place, { all }: Nodes, today: DayNumber): Breeding | null {
+export function breedingOf(
+  place: Place,
+  { all }: Nodes,
+  { today, facts: { policy } }: Pick<Snapshot, 'today' | 'facts'>,
+): Breeding | null {
   const { role, chain, climate } = place;
   if (role !== 'colony' || chain.species.laying === null) return null;
   const now = growthAt(place, climate.on(today));
   const growth = now ?? growthAt(place, bestFor(chain));
   if (growth === null) return null;
   const { reproductive } = growth;
-  const most = Math.max(...reproductive);
+  const one = Math.max(...reproductive);
   const counts = Float64Array.from(all, ({ profile }) =>
-    profile.reduce((sum, share, j) => sum + (share * (reproductive[j] as number)) / most, 0),
+    profile.reduce((sum, share, j) => sum + (share * (reproductive[j] as number)) / one, 0),
   );
-  return { counts, weeklyShare: now?.weeklyShare ?? 0 };
+  const most = policy.planBreederRoom.value * filled(place, growth);
+  return { counts, weeklyShare: now?.weeklyShare ?? 0, most };
+}
+
+/** What it is worth when full, of all sizes as in the long run. */
+function filled({ bin, chain }: Place, { stable, reproductive }: ColonyGrowth): number {
+  const capacity = capacityOf(bin, chain);
+  if (capacity === null) return Number.POSITIVE_INFINITY;
+  const one = Math.max(...reproductive);
+  const worth = stable.reduce(
+    (sum, share, j) => (j < chain.firstHead ? sum : sum + (share * (reproductive[j] as number)) / one),
+    0,
+  );
+  return (capacity.heads * worth) / loadOf(chain, stable, capacity);
 }
 
 function growthAt({ chain, bins: [colony] }: Place, temp: DayTemp): ColonyGrowth | null {
@@ -62,8 +88,8 @@ export interface Sustaining {
 
 /**
  * What each colony is to be worth: all of a species together what can just spare, week by week, what all who eat of them
- * want, each of the size that costs the colony least; shared out by what they are worth now. One that does not grow can
- * spare nothing. A breeder missing is priced at the food it would have spared, at least at that it is.
+ * want, each of the size that costs the colony least; shared out by what they are worth now, and none more than it is
+ * where it spares most. One that does not grow can spare nothing. A breeder missing is priced at the food it would have spared, at least at that it is.
  */
 export function breedersOf({
   places,
@@ -79,14 +105,14 @@ export function breedersOf({
   const wants = wantedOf(kept, eaters);
   return kept.map((each) => {
     if (!each) return null;
-    const { counts, weeklyShare } = each.breeding;
+    const { counts, weeklyShare, most } = each.breeding;
     const want = wants.get(each.species);
     const share = shareOf(each, kept.filter((other) => other?.species === each.species) as Sustained[]);
     if (!want || want.breeders <= 0 || share <= 0) return { counts, wanted: 0, cents: 0 };
     const times = Math.max(1, policy.planBreederWeeks.value * weeklyShare);
     return {
       counts,
-      wanted: (share * want.breeders) / weeklyShare,
+      wanted: Math.min(most, (share * want.breeders) / weeklyShare),
       cents: (times * want.cents) / want.breeders,
     };
   });

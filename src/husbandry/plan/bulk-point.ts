@@ -104,6 +104,7 @@ const sumOf = (heads: Float64Array, counted?: readonly boolean[]): number =>
 export const decidedOf = ({ laid: { problem }, i, j }: Line, count: number): Decisions => ({
   packs: problem.parcels.map(({ packs }, at) => packs.map((_, k) => (at === i && k === j ? count : 0))),
   cups: problem.starts.map(() => 0),
+  rests: problem.rests.map(({ least }) => least),
 });
 
 /** Who eats of them, and what stays. */

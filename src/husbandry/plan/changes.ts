@@ -1,22 +1,27 @@
-/** The changes a search tries: a pack more or less, a line dropped, swapped or moved, a whole parcel left out or moved. */
+/**
+ * The changes a search tries: a pack more or less, a line dropped, swapped or moved, a whole parcel left out or moved, a
+ * colony left alone.
+ */
 import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
 export interface Draft {
   readonly packs: number[][];
   readonly cups: number[];
+  readonly rests: number[];
 }
 
 /** Acts on the draft as it then is. */
 export type Change = (draft: Draft) => void;
 
-export const copyOf = ({ packs, cups }: Decisions): Draft => ({
+export const copyOf = ({ packs, cups, rests }: Decisions): Draft => ({
   packs: packs.map((row) => [...row]),
   cups: [...cups],
+  rests: [...rests],
 });
 
 /** All changes worth trying; each acts on the draft as it then is. */
-export function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Change[] {
+export function changesOf(problem: PlanProblem, { packs, cups, rests }: Decisions): Change[] {
   const changes: Change[] = [];
   problem.parcels.forEach((parcel, i) => {
     const row = packs[i] ?? [];
@@ -32,7 +37,7 @@ export function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Cha
           ...moving(problem, { i, j }),
           adding(i, j, count),
         );
-      if (count > 0) changes.push(...swapping(problem, { i, j }));
+      if (count > 0) changes.push(...swapping(problem, { i, j }), ...growing(problem, { i, j }));
       for (const { fromPacks } of pack.breaks.slice(1))
         if (count > 0 && count < fromPacks) changes.push(adding(i, j, fromPacks - count));
       if (!isSent) changes.push(adding(i, j, 2));
@@ -42,7 +47,27 @@ export function changesOf(problem: PlanProblem, { packs, cups }: Decisions): Cha
     changes.push(startingCups(i, 1));
     if (count > 0) changes.push(startingCups(i, -1));
   });
-  return changes;
+  return [...changes, ...resting(problem, rests)];
+}
+
+/** A place left alone for longer or less long, or all as long as one another. */
+function resting({ rests: places, periods }: PlanProblem, rests: readonly number[]): Change[] {
+  const lengths = Array.from({ length: periods + 1 }, (_, n) => n);
+  const together = lengths.map(
+    (n): Change =>
+      (draft) =>
+        void draft.rests.fill(n),
+  );
+  const single = places.flatMap((_, i) =>
+    lengths
+      .filter((n) => n !== rests[i])
+      .map(
+        (n): Change =>
+          (draft) =>
+            void draft.rests.fill(n, i, i + 1),
+      ),
+  );
+  return places.length > 1 ? [...single, ...together] : single;
 }
 
 const startingCups =
@@ -78,6 +103,29 @@ function swapping({ parcels }: PlanProblem, { i, j }: { i: number; j: number }):
     });
   });
 }
+
+/** A line in place of which as many heads of its species come earlier in another size, to grow until then. */
+function growing({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
+  const own = parcels[i] as PlanParcel;
+  const line = own.packs[j] as PlanParcel['packs'][number];
+  const heads = headsOf(line);
+  return parcels.flatMap((parcel, at) => {
+    if (parcel.period >= own.period) return [];
+    return parcel.packs.flatMap((pack, to): Change[] => {
+      if (pack.place !== line.place || offerOf(parcel, to) === offerOf(own, j)) return [];
+      return [
+        ({ packs }) => {
+          const count = packs[i]?.[j] as number;
+          (packs[i] as number[])[j] = 0;
+          const row = packs[at] as number[];
+          row[to] = (row[to] as number) + Math.max(1, Math.round((count * heads) / headsOf(pack)));
+        },
+      ];
+    });
+  });
+}
+
+const headsOf = ({ brings }: PlanParcel['packs'][number]): number => brings.reduce((sum, n) => sum + n, 0);
 
 /** A line put into another parcel of its supplier, the nearest before and after. */
 function moving({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {

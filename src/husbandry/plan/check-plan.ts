@@ -7,7 +7,16 @@ import type { PlanParcel, PlanPlace, PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 
 export interface Fault {
-  readonly what: 'conservation' | 'whole' | 'bounds' | 'meals' | 'late' | 'room' | 'minimum' | 'budget';
+  readonly what:
+    | 'conservation'
+    | 'whole'
+    | 'bounds'
+    | 'meals'
+    | 'late'
+    | 'room'
+    | 'minimum'
+    | 'budget'
+    | 'left alone';
   readonly sentence: string;
 }
 
@@ -19,6 +28,7 @@ export function faultsOf(problem: PlanProblem, proposal: Proposal, slack: number
     ...belowNothing(problem, proposal, slack),
     ...problem.parcels.flatMap((parcel, i) => parcelFaults(parcel, proposal.packs[i] ?? [], slack)),
     ...startFaults(problem, proposal),
+    ...restFaults(problem, proposal, slack),
     ...problem.places.flatMap((place, p) => roomFaults(place, proposal.flows.left[p] ?? [], slack)),
     ...budgetFaults(problem, proposal, slack),
   ];
@@ -138,6 +148,30 @@ const startFaults = ({ starts }: PlanProblem, { cups }: Proposal): Fault[] =>
       ? [{ what: 'bounds', sentence: `${key}: ${count} cups, from ${least} to ${most} can be.` }]
       : [];
   });
+
+/** Whole periods within their bounds, and nobody fed in them. */
+function restFaults(
+  { rests, eaters }: PlanProblem,
+  { rests: counts, flows }: Proposal,
+  slack: number,
+): Fault[] {
+  return rests.flatMap(({ key, place, least, most }, i): Fault[] => {
+    const count = counts[i] ?? 0;
+    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} periods.` }];
+    if (count < least || count > most)
+      return [{ what: 'bounds', sentence: `${key}: ${count} periods, from ${least} to ${most} can be.` }];
+    const isFed = eaters.some(({ fare }, e) =>
+      fare.some(
+        (each, k) =>
+          each.place === place &&
+          flows.use[e]?.slice(0, count).some((used) => exceeds(used[k] as number, 0, slack)),
+      ),
+    );
+    return isFed
+      ? [{ what: 'left alone', sentence: `${key}: fed from in the ${count} periods it is left alone.` }]
+      : [];
+  });
+}
 
 const roomFaults = ({ key, room }: PlanPlace, left: readonly Float64Array[], slack: number): Fault[] =>
   left.flatMap((heads, t): Fault[] => {

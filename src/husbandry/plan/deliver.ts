@@ -1,4 +1,5 @@
 /** A plan put into the room: what it buys and starts as deliveries that are expected, so that the daily engine can live it through. */
+import type { DayNumber } from '../calendar.ts';
 import type { Bin, ExpectedDelivery, Sender } from '../larder/index.ts';
 import type { Offer } from '../orders/index.ts';
 import type { Snapshot } from '../snapshot.ts';
@@ -7,6 +8,7 @@ import type { LaidOut } from './lay-out.ts';
 import type { ParcelOf } from './parcels.ts';
 import type { Place } from './place-of.ts';
 import type { Decisions } from './proposal.ts';
+import { restEnds } from './rests.ts';
 
 /** Deliveries made already, so that the engine knows those of another plan again. */
 export type Made = Map<string, ExpectedDelivery>;
@@ -35,8 +37,20 @@ export function withPlan({ snapshot, ...laid }: LaidOut, decided: Decisions, mad
     ...snapshot,
     bins: [...snapshot.bins, ...fresh],
     deliveries: [...snapshot.deliveries, ...bought, ...flies],
+    leftAlone: new Map([...leftAloneBy(laid, decided), ...(snapshot.leftAlone ?? [])]),
   };
 }
+
+/** Until when each bin is left alone, where that is not as the keeper has it. */
+const leftAloneBy = (
+  { problem, periods, places }: Pick<LaidOut, 'problem' | 'periods' | 'places'>,
+  { rests }: Decisions,
+): readonly (readonly [string, DayNumber])[] =>
+  problem.rests.flatMap(({ place, least }, i) => {
+    const count = rests[i] as number;
+    const bin = places[place]?.bin.code;
+    return count > least && bin !== undefined ? [[bin, restEnds(periods, count)] as const] : [];
+  });
 
 function once(made: Made, name: string, make: () => ExpectedDelivery): ExpectedDelivery {
   const known = made.get(name);

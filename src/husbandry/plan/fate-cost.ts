@@ -5,15 +5,16 @@ import type { Breeding, Noted, Room } from './fate-room.ts';
 import { leftWorth } from './left-worth.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { Decisions } from './proposal.ts';
+import { asideIn, putBack, type SetAside, setAside } from './set-aside.ts';
 
 /** Mean over the fates, in the programme's prices; how it stands in each period is noted. */
 export function settleInFates(room: Room, decided: Decisions): Cents {
   const { fates, living, settled, order } = room;
-  const lots = lotsOf(room, decided);
+  const going = { ...goingBy(room, decided), from: 0, notes: true };
   const money = decisionsCost(living.problem, decided);
   let sum = 0;
   for (let fate = 0; fate < fates.count; fate++) {
-    settled[fate] = money + liveFate(room, fate, { lots, from: 0, notes: true });
+    settled[fate] = money + liveFate(room, fate, going);
     sum += settled[fate] as number;
   }
   order.sort((a, b) => (settled[b] as number) - (settled[a] as number) || a - b);
@@ -30,14 +31,13 @@ const fromBothEnds = (list: Int32Array): Int32Array =>
  */
 export function costFromPeriod(room: Room, decided: Decisions, period: number): Cents {
   const { fates, living, settled, order, tried } = room;
-  const lots = lotsOf(room, decided);
+  const going = { ...goingBy(room, decided), from: Math.min(period, fates.periods - 1), notes: false };
   const money = decisionsCost(living.problem, decided);
-  const from = Math.min(period, fates.periods - 1);
   let sum = 0;
   let isDearer = true;
   for (let k = 0; k < fates.count; k++) {
     const fate = order[k] as number;
-    const cents = money + liveFate(room, fate, { lots, from, notes: false });
+    const cents = money + liveFate(room, fate, going);
     sum += cents;
     isDearer &&= cents >= (settled[fate] as number);
     if (isDearer && k + 1 >= tried) return Number.POSITIVE_INFINITY;
@@ -46,9 +46,17 @@ export function costFromPeriod(room: Room, decided: Decisions, period: number): 
 }
 
 interface Going {
+  /** Lots that are there, and places that are left alone. */
+  readonly lots: number;
+  readonly left: readonly SetAside[];
   readonly from: number;
   readonly notes: boolean;
 }
+
+const goingBy = (room: Room, decided: Decisions): Pick<Going, 'lots' | 'left'> => ({
+  lots: lotsOf(room, decided),
+  left: asideIn(room.living.problem, room.living.first, decided),
+});
 
 /** Lists the lots that are there with these decisions; returns how many. */
 function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): number {
@@ -62,7 +70,7 @@ function lotsOf({ fates, active, times }: Room, { packs, cups }: Decisions): num
   return n;
 }
 
-function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { readonly lots: number }): Cents {
+function liveFate(room: Room, fate: number, { lots, left, from, notes }: Going): Cents {
   const { living, rest, late, there, before, restAt, lateAt, centsAt, noted } = room;
   const { periods } = living.problem;
   const first = fate * periods + from;
@@ -83,11 +91,13 @@ function liveFate(room: Room, fate: number, { lots, from, notes }: Going & { rea
       centsAt[moment] = cents;
     }
     gather(room, moment, lots);
+    setAside(left, t, room);
     before.set(there);
     for (const e of living.order)
       cents += noted ? fedNoted(room, noted, { fate, t, e }) : feed(room, e, { fate, t });
     if (noted) noteReady(room, noted, t);
     take(room, moment, lots);
+    putBack(left, t, room);
     cents += keepCents(room);
   }
   // First, since handing out what is left takes it away.

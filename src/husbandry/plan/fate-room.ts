@@ -32,9 +32,10 @@ export interface Room {
   /** Colonies, and what each should be worth at the end, in breeders, at [fate * colonies + colony]. */
   readonly breeding: readonly Breeding[];
   readonly bredLeast: Float64Array;
-  /** Heads of each node, before and after the meals of a period. */
+  /** Heads of each node, before and after the meals of a period, and of those left alone meanwhile. */
   readonly there: Float64Array;
   readonly before: Float64Array;
+  readonly aside: Float64Array;
   readonly late: Float64Array;
   /** What is noted of every meal; null where only the cost is asked for. */
   readonly noted: Noted | null;
@@ -77,6 +78,7 @@ export function roomFor(fates: Fates, living: Living, tried: number): Room {
     rest: floats(fates.slices),
     there: floats(nodes),
     before: floats(nodes),
+    aside: floats(nodes),
     late: floats(problem.eaters.length),
     noted: null,
     wants: floats(1),

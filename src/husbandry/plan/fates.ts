@@ -94,9 +94,10 @@ function coarse(laid: LaidOut): LaidOut {
   };
 }
 
-const oneOfEach = ({ parcels, starts }: PlanProblem): Decisions => ({
+const oneOfEach = ({ parcels, starts, rests }: PlanProblem): Decisions => ({
   packs: parcels.map(({ packs }) => packs.map(() => 1)),
   cups: starts.map(() => 1),
+  rests: rests.map(() => 0),
 });
 
 /** Finds the node of all places a slice of some length belongs to; -1: none. */

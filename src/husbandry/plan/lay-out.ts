@@ -18,6 +18,7 @@ import { budgetOver, periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
 import type { Breeders, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
+import { restsOf } from './rests.ts';
 import { type Laying, passingOf, planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
 import { alikePlaces, type Cutting, type Fine, toldBy } from './told.ts';
@@ -95,8 +96,9 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
   const packs = lastPacks(bought.parcels, planPlaces);
   const prices = endPrices(snapshot, { everybody, fares, week, packs });
   const priced = pricedAtEnd(snapshot, eaters, { ...served, prices });
-  const breeding = places.map((place, p) => breedingOf(place, nodes[p] as Nodes, snapshot.today));
+  const breeding = places.map((place, p) => breedingOf(place, nodes[p] as Nodes, snapshot));
   const breeders = breedersOf({ places, planPlaces, breeding, eaters: priced, policy });
+  const floored = planPlaces.map((place, p) => ({ ...place, floor: floorOf(breeders[p] ?? null, place) }));
   return {
     snapshot,
     periods,
@@ -110,10 +112,11 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
     starts: started.of,
     problem: {
       periods: periods.length,
-      places: planPlaces.map((place, p) => ({ ...place, floor: floorOf(breeders[p] ?? null, place) })),
+      places: floored,
       eaters: priced,
       parcels: bought.parcels,
       starts: started.starts,
+      rests: restsOf({ places, planPlaces: floored, periods, wishes }),
       pools: [],
       budget: budgetOver(periods, market),
       wholeUntil: periods.length,
@@ -153,7 +156,7 @@ function fineOf(snapshot: Snapshot, fining: Fining): Fine {
     placeOf,
     eaters: pricedAtEnd(snapshot, eatersLaid(snapshot, served), { ...served, prices }),
     breeders: alike.map((at, p) => {
-      const counted = breedingOf(places[at] as Place, nodesAt(p), snapshot.today);
+      const counted = breedingOf(places[at] as Place, nodesAt(p), snapshot);
       const coarse = breeders[at];
       return counted && coarse ? { ...coarse, counts: counted.counts } : null;
     }),

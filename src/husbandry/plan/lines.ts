@@ -1,4 +1,4 @@
-/** The steps of a plan as lines: what is ordered, harvested, culled and started. */
+/** The steps of a plan as lines: what is ordered, harvested, culled, started and left alone. */
 import { civilDate, type DayNumber } from '../calendar.ts';
 import { type Cull, cullsAhead } from '../colony/index.ts';
 import type { Offer } from '../orders/index.ts';
@@ -12,6 +12,7 @@ import type { ParcelOf } from './parcels.ts';
 import type { Place } from './place-of.ts';
 import type { PlanPack, PlanParcel } from './problem.ts';
 import type { Proposal } from './proposal.ts';
+import { restEnds } from './rests.ts';
 import type { StartOf } from './starts.ts';
 import type { Tried } from './tried.ts';
 
@@ -27,6 +28,7 @@ export function linesOf(
     ...harvestLines(laid, { lived, level }),
     ...cullLines(laid, proposal),
     ...startLines(laid, proposal),
+    ...restLines(laid, proposal),
   ];
   return lines
     .map((line) => ({ ...line, pinned: isPinned(line.key) }))
@@ -138,6 +140,32 @@ function startLines({ starts, problem, snapshot }: LaidOut, { cups }: Proposal):
         day,
         yieldsFrom,
         yieldsTo,
+      },
+    ];
+  });
+}
+
+/** What is left alone for longer than the keeper has it already. */
+function restLines({ places, problem, periods, snapshot }: LaidOut, { rests }: Proposal): PlanLine[] {
+  return problem.rests.flatMap(({ key, place: p }, i): PlanLine[] => {
+    const weeks = rests[i] as number;
+    const { species, bin, restsUntil } = places[p] as Place;
+    const until = weeks > 0 ? restEnds(periods, weeks) : snapshot.today;
+    if (until <= (restsUntil ?? snapshot.today)) return [];
+    const heads = problem.places[p]?.comes[0]?.reduce((a, b) => a + b, 0) ?? 0;
+    return [
+      {
+        ...plain,
+        key,
+        actBy: snapshot.today,
+        species,
+        heads: Math.round(heads),
+        cents: 0,
+        minutes: 0,
+        what: 'rest',
+        bin: bin.code,
+        weeks,
+        until,
       },
     ];
   });

@@ -5,6 +5,7 @@ import type { EaterLaid, Living, PassedOn } from './living.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import type { PlanEater, PlanProblem } from './problem.ts';
 import type { Decisions, Flows } from './proposal.ts';
+import { asideIn, putBack, setAside } from './set-aside.ts';
 
 /** Where flows are noted, for those who want them. */
 interface Noted {
@@ -39,10 +40,13 @@ export function flowsOf(living: Living, decided: Decisions): Flows {
 function lived(living: Living, decided: Decisions, noted: Noted | null): number {
   const { problem, nodes, there, left } = living;
   const late = new Float64Array(problem.eaters.length);
+  const aside = asideIn(problem, living.first, decided);
   let cents = 0;
   for (let t = 0; t < problem.periods; t++) {
     arrive(living, decided, t);
+    setAside(aside, t, living);
     for (const e of living.order) cents += feed(living, { e, t, late, noted });
+    putBack(aside, t, living);
     makeRoom(living);
     left.set(there, t * nodes);
     cents += standingCents(living, t);

@@ -23,8 +23,9 @@ export interface Living {
   readonly pools: readonly { readonly node: Int32Array; readonly items: Float64Array }[];
   readonly keepCents: Float64Array;
   readonly endOrder: readonly number[];
-  /** Working room: what is there, and what was left at [period * nodes + node]. */
+  /** Working room: what is there, what is left alone, and what was left at [period * nodes + node]. */
   readonly there: Float64Array;
+  readonly aside: Float64Array;
   readonly left: Float64Array;
 }
 
@@ -88,6 +89,7 @@ export function livingOf(problem: PlanProblem): Living {
       .filter((e) => endCents(eaters[e]) > 0)
       .sort((a, b) => endCents(eaters[b]) - endCents(eaters[a]) || a - b),
     there: new Float64Array(nodes),
+    aside: new Float64Array(nodes),
     left: new Float64Array(periods * nodes),
   };
 }

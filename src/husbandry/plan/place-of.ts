@@ -1,6 +1,6 @@
 /** Where prey lives in a plan: bins of one species in one climate that grow alike, each colony by itself. */
 import type { DayNumber } from '../calendar.ts';
-import { type Bin, type Chain, type Climate, isApart } from '../larder/index.ts';
+import { type Bin, type Chain, type Climate, isApart, rests } from '../larder/index.ts';
 import { binClimate, climateAt } from '../rooms.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { binNow, type StockBin } from '../supply/index.ts';
@@ -16,6 +16,8 @@ export interface Place {
   readonly bins: readonly StockBin[];
   /** Of them the one that what is bought goes into; null: a new one. */
   readonly into: string | null;
+  /** Nobody is fed from it before this day; null: it is not left alone. */
+  readonly restsUntil: DayNumber | null;
   /** What the engine is told of it. */
   readonly bin: Bin;
 }
@@ -42,7 +44,8 @@ function keyOf(snapshot: Snapshot, { bin, belief }: StockBin): string {
   const climate = climateName(binClimate(snapshot, bin), snapshot.today);
   const speed =
     bin.role === 'holding' ? alike(belief.speedLog.mean, snapshot.facts.policy.speedLogSd.value / 2) : 0;
-  return `${bin.species} ${bin.role} ${climate} ${speed}`;
+  const alone = rests(bin, snapshot.today) ? ` until ${bin.restsUntil}` : '';
+  return `${bin.species} ${bin.role} ${climate} ${speed}${alone}`;
 }
 
 function climateName(climate: Climate, day: DayNumber): string {
@@ -66,9 +69,13 @@ function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[
     speedLog: { mean, sd },
     bins,
     into: first.bin.role === 'holding' ? first.bin.code : null,
+    restsUntil: rests(first.bin, snapshot.today) ? (first.bin.restsUntil ?? null) : null,
     bin: first.bin,
   };
 }
+
+/** What is bought does not go where nobody is fed from. */
+const takesIn = ({ role, restsUntil }: Place): boolean => role === 'holding' && restsUntil === null;
 
 /** For each species that is offered a place at the speed of the Book: where its other bins stand, else in the first room, if there is any. */
 function buyingPlaces(snapshot: Snapshot, standing: readonly Place[]): Place[] {
@@ -77,7 +84,7 @@ function buyingPlaces(snapshot: Snapshot, standing: readonly Place[]): Place[] {
   return offered
     .filter((code) => snapshot.facts.species.has(code))
     .flatMap((species): Place[] => {
-      const holding = standing.filter((place) => place.species === species && place.role === 'holding');
+      const holding = standing.filter((place) => place.species === species && takesIn(place));
       const usual = holding.find(
         ({ speedLog }) => alike(speedLog.mean, snapshot.facts.policy.speedLogSd.value / 2) === 0,
       );
@@ -109,6 +116,7 @@ function newPlace(snapshot: Snapshot, species: string, like: Place | undefined):
     speedLog: { mean: 0, sd: stock.speedSd },
     bins: [],
     into: like?.bin.code ?? null,
+    restsUntil: null,
     bin: stock.bin,
   };
 }
@@ -116,7 +124,6 @@ function newPlace(snapshot: Snapshot, species: string, like: Place | undefined):
 /** The place what is bought of a species goes to: at the speed of the Book. */
 export function buyingPlace(places: readonly Place[], species: string, step: number): number {
   return places.findIndex(
-    (place) =>
-      place.species === species && place.role === 'holding' && alike(place.speedLog.mean, step / 2) === 0,
+    (place) => place.species === species && takesIn(place) && alike(place.speedLog.mean, step / 2) === 0,
   );
 }

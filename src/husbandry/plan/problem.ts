@@ -1,6 +1,6 @@
 /**
  * What a plan has to decide, laid out in numbers: prey by place, band of size and period, those who eat it, and the
- * parcels and cups that can bring more. It knows no species and no animal; a textbook's problem can be written in it.
+ * parcels and cups that can bring more, colonies that can be left alone. It knows no species and no animal; a textbook's problem can be written in it.
  */
 
 import type { Step } from '../../maths/chain-step.ts';
@@ -116,6 +116,14 @@ export interface PlanStart {
   readonly brings: readonly Float64Array[];
 }
 
+/** Prey that may be left alone: nobody is fed from its place in so many periods, from the first on. */
+export interface PlanRest {
+  readonly key: string;
+  readonly place: number;
+  readonly least: number;
+  readonly most: number;
+}
+
 /** Prey that is to stand ready after the meals of a period. */
 export interface PlanPool {
   readonly key: string;
@@ -132,6 +140,7 @@ export interface PlanProblem {
   readonly eaters: readonly PlanEater[];
   readonly parcels: readonly PlanParcel[];
   readonly starts: readonly PlanStart[];
+  readonly rests: readonly PlanRest[];
   readonly pools: readonly PlanPool[];
   /** Most spent in each period; Infinity: no bound. */
   readonly budget: Float64Array;

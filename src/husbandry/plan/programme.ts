@@ -23,6 +23,8 @@ export interface Laid {
   readonly sent: readonly number[];
   readonly packs: readonly (readonly (readonly number[])[])[];
   readonly cups: readonly number[];
+  /** Periods for which each rest has to last: nothing more is left alone in the programme. */
+  readonly rests: readonly number[];
   readonly free: readonly (number | null)[];
   /** Postage by weight of a parcel, where it is not paid with each pack. */
   readonly weighed: readonly (number | null)[];
@@ -59,6 +61,7 @@ export function programmeOf(problem: PlanProblem): Laid {
     free: bought.map(({ free }) => free),
     weighed: bought.map(({ weighed }) => weighed),
     cups,
+    rests: problem.rests.map(({ least }) => least),
     short,
   };
   standingRows(problem, laid, rows);

@@ -8,16 +8,19 @@ export interface Decisions {
   readonly packs: readonly (readonly number[])[];
   /** Cups by start. */
   readonly cups: readonly number[];
+  /** Periods in which nobody is fed from it, by rest. */
+  readonly rests: readonly number[];
 }
 
 /** All decisions as they are, but one line. */
 export const withoutLine = (
-  { parcels, starts }: PlanProblem,
-  { packs, cups }: Decisions,
+  { parcels, starts, rests: places }: PlanProblem,
+  { packs, cups, rests }: Decisions,
   key: string,
 ): Decisions => ({
   packs: packs.map((row, i) => row.map((count, j) => (parcels[i]?.packs[j]?.key === key ? 0 : count))),
   cups: cups.map((count, i) => (starts[i]?.key === key ? 0 : count)),
+  rests: rests.map((periods, i) => (places[i]?.key === key ? (places[i]?.least ?? 0) : periods)),
 });
 
 /** Flows that go with decisions: heads used by eater, period and fare, and so on. */
@@ -37,12 +40,13 @@ export interface Proposal extends Decisions {
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
-/** Packs and cups of a solution, broken where the programme leaves them so. */
+/** Packs and cups of a solution, broken where the programme leaves them so; it leaves nothing alone but what has to be. */
 export const decisionsOf = (laid: Laid, { columns }: Found): Decisions => ({
   packs: laid.packs.map((parcel) =>
     parcel.map((breaks) => breaks.reduce((sum, column) => sum + (columns[column] as number), 0)),
   ),
   cups: laid.cups.map((column) => columns[column] as number),
+  rests: laid.rests,
 });
 
 /** Flows of a solution, for those who check the programme. */

@@ -11,6 +11,7 @@ import { livedInFates } from './lived-in-fates.ts';
 import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import { type Decisions, withoutLine } from './proposal.ts';
+import { grownBy } from './rest-reason.ts';
 import { type Source, traced } from './traced.ts';
 import type { Tried } from './tried.ts';
 import { finely } from './with-ready.ts';
@@ -23,13 +24,19 @@ interface Explaining {
 
 /** The lines with their reasons; culls need none. */
 export function explained(lines: readonly PlanLine[], explaining: Explaining): PlanLine[] {
-  const reserved = new Map<string, Reason['without']>();
+  const leftAlone = new Map<string, Reason['without']>();
   return lines.map((line, i) => {
     explaining.onProgress({ step: 'explaining', share: (1 + i / lines.length) / 2, cents: null });
-    if (line.what === 'cull') return line;
-    const reason =
-      line.what === 'harvest' ? harvestReason(line, explaining, reserved) : reasonOf(line, explaining);
-    return { ...line, reason };
+    switch (line.what) {
+      case 'cull':
+        return line;
+      case 'harvest':
+        return { ...line, reason: harvestReason(line, explaining, leftAlone) };
+      case 'rest':
+        return { ...line, reason: restReason(line, explaining) };
+      default:
+        return { ...line, reason: reasonOf(line, explaining) };
+    }
   });
 }
 
@@ -152,7 +159,16 @@ function told(periods: LaidOut['periods'], { eating, items }: Eaten, { without, 
     without,
     makesLittleDifference: without.missedMeals.low <= 0 && without.dangers.low <= 0,
     centsPerEaten: cents,
+    grows: null,
   };
+}
+
+/** What it spares now is worth what it grows to. */
+function restReason(line: Extract<PlanLine, { what: 'rest' }>, { bench, best }: Explaining): Reason {
+  const grows = grownBy(line, bench.laid, best);
+  const without = { ...nothing, cents: exactly(0) };
+  const makesLittleDifference = grows.heads - grows.without < 1;
+  return { feeds: [], without, makesLittleDifference, centsPerEaten: null, grows };
 }
 
 type Harvest = Extract<PlanLine, { what: 'harvest' }>;
@@ -161,16 +177,16 @@ type Harvest = Extract<PlanLine, { what: 'harvest' }>;
 function harvestReason(
   line: Harvest,
   { bench, best }: Explaining,
-  reserved: Map<string, Reason['without']>,
+  leftAlone: Map<string, Reason['without']>,
 ): Reason {
   const { laid } = bench;
   const p = laid.places.findIndex(({ bins }) => bins.some(({ bin }) => bin.code === line.bin));
   const t = laid.periods.findIndex(({ from }) => from === line.day);
-  const known = reserved.get(line.bin) ?? {
+  const known = leftAlone.get(line.bin) ?? {
     ...comparison(best.verdict, judgePlan(leavingAlone(bench, line.bin), best.proposal)),
     cents: exactly(0),
   };
-  reserved.set(line.bin, known);
+  leftAlone.set(line.bin, known);
   const items = takenOf(laid, best.lived, { p, t, size: line }).map((taken) =>
     laid.periods.map((_, at) => (at === t ? taken.items : 0)),
   );
@@ -179,8 +195,6 @@ function harvestReason(
 
 function leavingAlone(bench: Bench, code: string): Bench {
   const { laid } = bench;
-  const bins = laid.snapshot.bins.map((bin) =>
-    bin.code === code ? { ...bin, restsUntil: Number.POSITIVE_INFINITY } : bin,
-  );
-  return { ...bench, laid: { ...laid, snapshot: { ...laid.snapshot, bins } } };
+  const snapshot = { ...laid.snapshot, leftAlone: new Map([[code, Number.POSITIVE_INFINITY]]) };
+  return { ...bench, laid: { ...laid, snapshot } };
 }

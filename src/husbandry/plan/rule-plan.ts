@@ -19,6 +19,7 @@ export function rulePlan(living: Living, most: number): Decisions {
 interface Draft {
   readonly packs: number[][];
   readonly cups: number[];
+  readonly rests: readonly number[];
 }
 
 /** The rule that looks so many periods ahead. */
@@ -27,6 +28,7 @@ function byRule(living: Living, ahead: number): Decisions {
   const draft: Draft = {
     packs: problem.parcels.map(({ packs }) => packs.map(({ least }) => least)),
     cups: problem.starts.map(({ least }) => least),
+    rests: problem.rests.map(({ least }) => least),
   };
   for (let t = 0; t < problem.periods; t++) coverPeriod(living, draft, { t, ahead });
   return allowedFrom(problem, draft);

@@ -1,6 +1,6 @@
 /**
  * Improves decisions step by step: a pack more or less, a line dropped, put into the parcel before or after, a whole
- * parcel moved or left out. Every step that costs less is taken; the search ends where none does, or its trials are used up.
+ * parcel moved or left out, a colony left alone for longer or less long. Every step that costs less is taken; the search ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
 import { isAllowed } from './allowed.ts';
@@ -71,7 +71,7 @@ function descent(costing: Costing, start: Decisions, most: number): Searched {
 }
 
 /** First period that two plans of one problem may differ in. */
-function firstChange({ parcels, starts, periods }: PlanProblem, a: Decisions, b: Decisions): number {
+function firstChange({ parcels, starts, rests, periods }: PlanProblem, a: Decisions, b: Decisions): number {
   let first = periods;
   for (let i = 0; i < parcels.length; i++) {
     const { period } = parcels[i] as PlanParcel;
@@ -79,6 +79,10 @@ function firstChange({ parcels, starts, periods }: PlanProblem, a: Decisions, b:
   }
   for (let i = 0; i < starts.length; i++)
     if (a.cups[i] !== b.cups[i]) first = Math.min(first, starts[i]?.period ?? 0);
+  for (let i = 0; i < rests.length; i++) {
+    const [was, now] = [a.rests[i] as number, b.rests[i] as number];
+    if (was !== now) first = Math.min(first, was, now);
+  }
   return first;
 }
 

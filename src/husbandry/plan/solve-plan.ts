@@ -53,8 +53,8 @@ export function solvePlan({ living, costing }: Solvable, solve: Solve, solving: 
 }
 
 export function proposed(living: Living, decided: Decisions): Proposal {
-  const { packs, cups } = decided;
-  return { packs, cups, flows: flowsOf(living, decided), value: costOfPlan(living, decided) };
+  const { packs, cups, rests } = decided;
+  return { packs, cups, rests, flows: flowsOf(living, decided), value: costOfPlan(living, decided) };
 }
 
 interface Programming {

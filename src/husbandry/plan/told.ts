@@ -30,7 +30,9 @@ export interface Cutting {
 
 /** The first of all places that are eaten from alike: one for each species and way of keeping it, colonies each by itself. */
 export function alikePlaces(places: readonly Place[]): { alike: number[]; placeOf: number[] } {
-  const names = places.map(({ species, role, key }) => (role === 'colony' ? key : `${species} ${role}`));
+  const names = places.map(({ species, role, key, restsUntil }) =>
+    role === 'colony' || restsUntil !== null ? key : `${species} ${role}`,
+  );
   const known = [...new Set(names)];
   return {
     alike: known.map((name) => names.indexOf(name)),

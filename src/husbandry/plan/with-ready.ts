@@ -39,7 +39,8 @@ const floorFrom = (breeders: Breeders | null, periods: number): PlanPlace['floor
 
 /** What plans of a problem are lived through with: the same decisions, and those who eat told finely. */
 export function finely(laid: LaidOut, problem: PlanProblem, level: number): PlanProblem {
-  const { nodes, eaters, breeders } = laid.fine;
+  const { nodes, eaters, breeders, placeOf } = laid.fine;
+  const rests = problem.rests.map((rest) => ({ ...rest, place: placeOf[rest.place] as number }));
   const places = laid.fine.places.map((at, p) => ({
     ...(problem.places[at] as PlanPlace),
     nodes: (nodes[p] as Nodes).all.length,
@@ -48,5 +49,5 @@ export function finely(laid: LaidOut, problem: PlanProblem, level: number): Plan
     room: null,
     floor: floorFrom(breeders[p] ?? null, problem.periods),
   }));
-  return { ...problem, places, eaters: eaters.map(pricedFor(laid, level)), pools: [] };
+  return { ...problem, places, rests, eaters: eaters.map(pricedFor(laid, level)), pools: [] };
 }

@@ -72,8 +72,8 @@ export function cohortsOf(snapshot: Snapshot, bin: StockBin, { b, days, laid }: 
   ];
 }
 
-const fedFrom = ({ today }: Snapshot, { bin }: StockBin): number =>
-  Math.max(0, (bin.restsUntil ?? today) - today);
+const fedFrom = ({ today, leftAlone }: Snapshot, { bin }: StockBin): number =>
+  Math.max(0, (leftAlone?.get(bin.code) ?? bin.restsUntil ?? today) - today);
 
 interface SpeedLayout {
   /** Today, by the log of growth speed ahead. */

@@ -1,5 +1,6 @@
 /** Changes the search with foresight tries on a plan. */
 import { uniform } from '../plan-worlds/dice.ts';
+import type { Rest } from '../plan-worlds/log.ts';
 import { OFFERS, type Offer } from '../plan-worlds/sellers.ts';
 import { type Packs, placeOf } from './packs.ts';
 
@@ -12,18 +13,41 @@ export interface Changed {
 interface Draft {
   readonly weeks: number;
   readonly packs: Uint16Array;
+  readonly rests: (readonly Rest[])[];
+  readonly colonies: number;
   readonly draw: (n: number) => number;
 }
 
 type Change = (draft: Draft) => number;
 
-/** One change drawn by the key. */
-export function changed(from: Packs, key: number): Changed {
+/** One change drawn by the key, in a room with so many colonies. */
+export function changed(from: Packs, key: number, colonies: number): Changed {
   const packs = from.packs.slice();
+  const rests = [...from.rests];
   const draw = (n: number) => uniform(key, n);
-  const change = CHANGES[Math.floor(draw(0) * CHANGES.length)] as Change;
-  return { packs: { ...from, packs }, week: change({ weeks: from.weeks, packs, draw }) };
+  const among = colonies > 0 ? [...CHANGES, resting, resting] : CHANGES;
+  const change = among[Math.floor(draw(0) * among.length)] as Change;
+  return {
+    packs: { ...from, packs, rests },
+    week: change({ weeks: from.weeks, packs, rests, colonies, draw }),
+  };
 }
+
+const WEEK = 7;
+const LONGEST_REST = 6;
+
+/** A colony is left alone for some weeks, or fed from in weeks in which it was not. */
+const resting: Change = ({ weeks, rests, colonies, draw }) => {
+  const tub = `colony ${1 + Math.floor(draw(1) * colonies)}`;
+  const from = Math.floor(draw(2) * weeks);
+  const to = Math.min(weeks, from + 1 + Math.floor(draw(3) * LONGEST_REST));
+  const ends = draw(4) < 0.5;
+  for (let week = from; week < to; week += 1) {
+    const others = (rests[week] ?? []).filter((rest) => rest.tub !== tub);
+    rests[week] = ends ? others : [...others, { tub, until: (week + 1) * WEEK }];
+  }
+  return from;
+};
 
 /** A place of the plan where something is ordered. */
 function anyOrder({ packs, draw }: Draft): { week: number; offer: number; at: number } | null {

@@ -1,6 +1,6 @@
 /**
  * The best plan found by search when the world is known beforehand: from the best plans anybody made in this world, by
- * changes of packs, weeks and sellers, each judged by playing the world on from the week it changes.
+ * changes of packs, weeks, sellers and of what is left alone, each judged by playing the world on from the week it changes.
  */
 import { keyOf, uniform } from '../plan-worlds/dice.ts';
 import { copyOf, type House, houseOf, live, type Year } from '../plan-worlds/house.ts';
@@ -56,7 +56,7 @@ export function foresee(room: Room, starts: readonly Packs[], { year, budget, we
   const key = keyOf(year.seed, 9_000_000 + Math.round(1000 * weight));
   for (let n = 0; n < budget; n += 1) {
     if (n === Math.floor(budget / 4)) atQuarter = best.score;
-    const { packs, week } = changed(now.packs, keyOf(key, n));
+    const { packs, week } = changed(now.packs, keyOf(key, n), room.colonies.length);
     if (week < 0) continue;
     const next = playOn(packs, { kept: now.kept, marks: now.marks, rival: now, from: week, weight });
     const slack = SLACK * now.sum * (1 - n / budget) ** 2 * -Math.log(uniform(key, 5_000_000 + n));

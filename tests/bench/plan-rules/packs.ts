@@ -1,5 +1,5 @@
-/** A year of orders as a table of packs, in which a search can change one thing. */
-import type { Harvest, Order, Steps } from '../plan-worlds/log.ts';
+/** A year of orders as a table of packs, with what is left alone, in which a search can change one thing. */
+import type { Harvest, Order, Rest, Steps } from '../plan-worlds/log.ts';
 import { OFFERS } from '../plan-worlds/sellers.ts';
 
 /** Packs by week and offer, each ordered on one weekday as it was first. */
@@ -9,6 +9,7 @@ export interface Packs {
   /** Day within the week on which an offer is ordered. */
   readonly dayOf: Uint8Array;
   readonly harvests: readonly (readonly Harvest[])[];
+  readonly rests: readonly (readonly Rest[])[];
 }
 
 export const placeOf = (week: number, offer: number): number => week * OFFERS.length + offer;
@@ -27,19 +28,25 @@ export function packsOf(steps: readonly Steps[]): Packs {
       dayOf[at] = day - week * WEEK;
     }
   });
-  return { weeks, packs, dayOf, harvests: steps.map(({ harvests }) => harvests) };
+  return {
+    weeks,
+    packs,
+    dayOf,
+    harvests: steps.map(({ harvests }) => harvests),
+    rests: steps.map(({ rests }) => rests),
+  };
 }
 
 const WEEK = 7;
 const SHOP = 2;
 const SHOP_DAY = 2;
 /** What the table says of one week. */
-export function stepsOf({ packs, dayOf, harvests }: Packs, week: number): Steps {
+export function stepsOf({ packs, dayOf, harvests, rests }: Packs, week: number): Steps {
   const orders: Order[] = [];
   for (let offer = 0; offer < OFFERS.length; offer += 1) {
     const at = placeOf(week, offer);
     const n = packs[at] as number;
     if (n > 0) orders.push({ day: week * WEEK + (dayOf[at] as number), offer, packs: n });
   }
-  return { orders, harvests: harvests[week] ?? [] };
+  return { orders, harvests: harvests[week] ?? [], rests: rests[week] ?? [] };
 }

@@ -47,7 +47,7 @@ export function buyerBy(rule: Rule): Buyer {
   return (log) => {
     const sizes = sizesOf(log, rule.menu);
     const orders: Order[] = [...cartOf(log, sizes, packs(log, sizes)), ...shopFor(log, sizes, rule.shopDays)];
-    return { orders, harvests: [] };
+    return { orders, harvests: [], rests: [] };
   };
 }
 

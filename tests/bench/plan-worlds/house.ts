@@ -89,8 +89,10 @@ export const copyOf = ({ room, truth, noted, day, coloniesCents: worth, ...state
 });
 
 /** Lives through a week from its Sunday on, and looks through the tubs on the next. */
-export function live(house: House, { orders, harvests }: Steps): void {
+export function live(house: House, { orders, harvests, rests }: Steps): void {
   const { room, truth, animals, larder, post } = house;
+  for (const tub of larder.tubs)
+    if (tub) tub.restsUntil = rests.find((rest) => rest.tub === tub.code)?.until ?? house.day;
   for (let day = house.day; day < house.day + 7; day += 1) {
     for (const order of orders) if (order.day === day) place(post, truth, order);
     morning(post, { larder, truth, day });

@@ -14,6 +14,8 @@ export interface Tub {
   /** Heads by the keeper's notes. */
   book: number;
   looksMm: number;
+  /** Day before which nobody is fed from it. */
+  restsUntil?: number;
   readonly events: TubEvent[];
 }
 
@@ -125,6 +127,7 @@ const grownBy = (truth: Truth, day: number): readonly number[] =>
 export function lay(larder: Larder, truth: Truth, day: number): void {
   const { first, next, tubs, tub, breed, came, pace, since, dies } = larder;
   const grown = grownBy(truth, day);
+  const rests = Uint8Array.from(tubs, (each) => Number(each !== null && (each.restsUntil ?? 0) > day));
   const colony = Uint8Array.from(tubs, (each) => Number(each !== null && each.colonyRoom !== null));
   first.fill(-1);
   let h = -1;
@@ -135,6 +138,7 @@ export function lay(larder: Larder, truth: Truth, day: number): void {
       continue;
     }
     const kind = breed[h] as number;
+    if (rests[tub[h] as number] === 1) continue;
     const share =
       (came[h] as number) + (pace[h] as number) * ((grown[kind] as number) - (since[h] as number));
     if (share >= 1 && colony[tub[h] as number] === 1) continue;

@@ -101,10 +101,17 @@ export interface Harvest {
   readonly toMm: number;
 }
 
+/** A tub nobody is fed from before this day. */
+export interface Rest {
+  readonly tub: string;
+  readonly until: number;
+}
+
 /** What is done in the week to come. */
 export interface Steps {
   readonly orders: readonly Order[];
   readonly harvests: readonly Harvest[];
+  readonly rests: readonly Rest[];
 }
 
 /** Somebody who buys, asked every Sunday. */

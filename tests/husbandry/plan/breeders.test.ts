@@ -60,7 +60,11 @@ function breedersCents(from: Fates, of: PlanProblem): number {
     ...of,
     places: of.places.map((place) => ({ ...place, floor: place.floor && { ...place.floor, cents: 0 } })),
   };
-  const nothing = { packs: of.parcels.map(({ packs }) => packs.map(() => 0)), cups: [] };
+  const nothing = {
+    packs: of.parcels.map(({ packs }) => packs.map(() => 0)),
+    cups: [],
+    rests: of.rests.map(() => 0),
+  };
   const cost = (problem: PlanProblem) => settleInFates(roomFor(from, livingOf(problem), from.count), nothing);
   return cost(of) - cost(free);
 }

@@ -21,10 +21,11 @@ describe('the best of a small plan', () => {
         if (!best || !tried) continue;
         const off = Math.abs(best.found.value - tried.cost);
         expect(off, `problem ${number}: ${best.found.value} of ${tried.cost}`).toBeLessThan(SLACK * 10);
-        const { packs, cups } = decisionsOf(best.laid, best.found);
+        const { packs, cups, rests } = decisionsOf(best.laid, best.found);
         const proposal = {
           packs: packs.map((row) => row.map(Math.round)),
           cups: cups.map(Math.round),
+          rests,
           flows: programmeFlows(problem, best.laid, best.found),
           value: best.found.value,
         };

@@ -27,6 +27,7 @@ beforeAll(() => {
 const nothing = (): Decisions => ({
   packs: problem.parcels.map(({ packs }) => packs.map(() => 0)),
   cups: problem.starts.map(() => 0),
+  rests: problem.rests.map(() => 0),
 });
 
 /** A plan, and the same with other packs in one of its parcels. */
@@ -48,11 +49,11 @@ const pairs = (): fc.Arbitrary<Pair> =>
       return { before, after: withPacks(before, i, j, more), period: problem.parcels[at]!.period };
     });
 
-function withPacks({ packs, cups }: Decisions, i: number, j: number, count: number): Decisions {
+function withPacks({ packs, ...rest }: Decisions, i: number, j: number, count: number): Decisions {
   const at = i % packs.length;
   const pack = j % packs[at]!.length;
   return {
-    cups,
+    ...rest,
     packs: packs.map((row, k) => (k === at ? row.map((n, p) => (p === pack ? n + count : n)) : row)),
   };
 }

@@ -30,7 +30,7 @@ const withParcels = (over: Partial<PlanProblem['parcels'][number]>): PlanProblem
 });
 
 function proposalOf(problem: PlanProblem, packs: readonly number[], cups: readonly number[] = []): Proposal {
-  const decided = { packs: packs.map((count) => [count]), cups };
+  const decided = { packs: packs.map((count) => [count]), cups, rests: problem.rests.map(() => 0) };
   return { ...decided, flows: flowsOf(livingOf(problem), decided), value: 0 };
 }
 

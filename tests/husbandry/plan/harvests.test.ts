@@ -40,7 +40,11 @@ function room(others: readonly Bin[] = []): { laid: LaidOut; fates: Fates; lived
     6,
   );
   const fates = fatesOf(laid, problem);
-  const lived = livedInFates({ fates }, finely(laid, problem, LEVEL), { packs: [], cups: [] });
+  const lived = livedInFates({ fates }, finely(laid, problem, LEVEL), {
+    packs: [],
+    cups: [],
+    rests: problem.rests.map(() => 0),
+  });
   return { laid, fates, lived };
 }
 

@@ -32,13 +32,15 @@ interface Case {
 /** The number of a small problem and some decisions within the bounds of its packs. */
 const drawn: fc.Arbitrary<Drawn> = fc.nat({ max: 2000 }).chain((number) => {
   const problem = smallProblem(number);
-  const slots = problem.parcels.map(({ packs }) =>
-    fc.tuple(...packs.map(({ least, most }) => fc.integer({ min: least, max: most }))),
-  );
-  const cups = problem.starts.map(({ least, most }) => fc.integer({ min: least, max: most }));
+  const within = ({ least, most }: { least: number; most: number }) => fc.integer({ min: least, max: most });
+  const slots = problem.parcels.map(({ packs }) => fc.tuple(...packs.map(within)));
   return fc.record({
     number: fc.constant(number),
-    decided: fc.record({ packs: fc.tuple(...slots), cups: fc.tuple(...cups) }),
+    decided: fc.record({
+      packs: fc.tuple(...slots),
+      cups: fc.tuple(...problem.starts.map(within)),
+      rests: fc.tuple(...problem.rests.map(within)),
+    }),
   });
 });
 
@@ -90,7 +92,7 @@ describe('decisions lived through', () => {
   it('cost the same whatever was lived through before', () => {
     always(3, 100, ({ problem, living, decided }) => {
       const once = costOfPlan(living, decided);
-      flowsOf(living, { packs: problem.parcels.map(({ packs }) => packs.map(() => 1)), cups: [] });
+      flowsOf(living, { packs: problem.parcels.map(({ packs }) => packs.map(() => 1)), cups: [], rests: [] });
       return costOfPlan(living, decided) === once;
     });
   });

@@ -23,6 +23,7 @@ function plan(times: number) {
       return packs.map(({ most }) => (isFirst ? Math.min(2, Math.floor(most)) : 0));
     }),
     cups: problem.starts.map(() => 0),
+    rests: problem.rests.map(() => 0),
   };
   const proposal = proposed(livingOf(problem), decided);
   const tried: Tried = {
@@ -73,6 +74,7 @@ function missedWithNothing(
   const nothing = {
     packs: proposal.packs.map((row) => row.map(() => 0)),
     cups: proposal.cups.map(() => 0),
+    rests: proposal.rests,
   };
   return judged(bench, { level, problem, proposal: proposed(livingOf(problem), nothing) }).verdict.missedMeals
     .mean;

@@ -41,13 +41,14 @@ function everyOrder({ parcels, starts }: PlanProblem): Decisions[] {
   const slots = parcels.flatMap(({ packs }) => packs);
   return choices([...slots, ...starts].map(({ least, most }) => [least, Math.floor(most)])).map((counts) => {
     const rest = [...counts];
-    return { packs: parcels.map(({ packs }) => rest.splice(0, packs.length)), cups: rest };
+    return { packs: parcels.map(({ packs }) => rest.splice(0, packs.length)), cups: rest, rests: [] };
   });
 }
 
 const everything = ({ parcels, starts }: PlanProblem): Decisions => ({
   packs: parcels.map(({ packs }) => packs.map(({ most }) => Math.floor(most))),
   cups: starts.map(({ most }) => most),
+  rests: [],
 });
 
 /** What one parcel costs: money handed over and the keeper's time; null where the supplier would not send it. */

@@ -53,6 +53,7 @@ export function smallProblem(number: number): PlanProblem {
     eaters,
     parcels,
     starts: cups,
+    rests: [],
     pools: dice.hit(0.4) ? [poolFrom(dice, eaters[0]!, periods)] : [],
     budget: Float64Array.from({ length: periods }, () =>
       dice.hit(0.3) ? dice.roll(20, 90) : Number.POSITIVE_INFINITY,

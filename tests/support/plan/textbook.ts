@@ -84,6 +84,7 @@ export function textbookProblem(book: Textbook): PlanProblem {
       })),
     })),
     starts: [],
+    rests: [],
     pools: [],
     budget: new Float64Array(periods).fill(Number.POSITIVE_INFINITY),
     wholeUntil: periods,

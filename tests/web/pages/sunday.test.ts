@@ -109,4 +109,4 @@ test('a plan of the room before its last change does not speak for it', async ()
   expect(words(await see('/'))).toContain('Trying what would help most');
 });
 
-const VERB = { order: 'Order', harvest: 'Harvest', cull: 'Cull', start: 'Start' } as const;
+const VERB = { order: 'Order', harvest: 'Harvest', cull: 'Cull', start: 'Start', rest: 'Leave' } as const;

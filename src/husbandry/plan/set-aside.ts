@@ -1,0 +1,47 @@
+/** Prey of places that are left alone, set aside while everybody eats. */
+import type { PlanProblem } from './problem.ts';
+import type { Decisions } from './proposal.ts';
+
+/** Nodes of one place, and the period from which it is eaten from. */
+export interface SetAside {
+  readonly first: number;
+  readonly nodes: number;
+  readonly until: number;
+}
+
+/** Of a problem whose places begin at these nodes. */
+export const asideIn = (
+  { places, rests }: PlanProblem,
+  first: readonly number[],
+  decided: Pick<Decisions, 'rests'>,
+): SetAside[] =>
+  rests.flatMap(({ place }, i) => {
+    const until = decided.rests[i] as number;
+    return until > 0 ? [{ first: first[place] as number, nodes: places[place]?.nodes ?? 0, until }] : [];
+  });
+
+interface Heads {
+  readonly there: Float64Array;
+  /** Where what is set aside is kept. */
+  readonly aside: Float64Array;
+}
+
+/** Takes what is left alone in a period out of what is there. */
+export function setAside(all: readonly SetAside[], t: number, { there, aside }: Heads): void {
+  for (let k = 0; k < all.length; k++) {
+    const { first, nodes, until } = all[k] as SetAside;
+    if (until <= t) continue;
+    for (let n = first; n < first + nodes; n++) {
+      aside[n] = there[n] as number;
+      there[n] = 0;
+    }
+  }
+}
+
+export function putBack(all: readonly SetAside[], t: number, { there, aside }: Heads): void {
+  for (let k = 0; k < all.length; k++) {
+    const { first, nodes, until } = all[k] as SetAside;
+    if (until <= t) continue;
+    for (let n = first; n < first + nodes; n++) there[n] = aside[n] as number;
+  }
+}
