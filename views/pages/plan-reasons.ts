@@ -4,7 +4,7 @@ import { counted, dayRange, expected, headPrice, listed, money, roundly, shortDa
 import { nameOf, preyName } from '../names.ts';
 import { estimateWords } from './plan-service.ts';
 import { feedsOf, type PlanStep } from './plan-steps.ts';
-import type { PlanNames } from './plan-words.ts';
+import { manyHeads, type PlanNames } from './plan-words.ts';
 
 /** Sentences, one after the other; none where the step was not explained. */
 export function reasonWords(step: PlanStep, said: PlanNames): readonly string[] {
@@ -15,9 +15,11 @@ export function reasonWords(step: PlanStep, said: PlanNames): readonly string[] 
   return sentences.filter((sentence) => sentence !== '');
 }
 
-/** 'It then holds about 2,300 by Wed 20 Jan; fed from all along, about 1,900.' */
+/** 'So it holds about 2,300 by Wed 20 Jan; fed from all along, about 1,900.' */
 const growsWords = ({ heads, without, day }: NonNullable<Reason['grows']>): string =>
-  `So it holds ${expected(heads)} by ${shortDay(day)}; fed from all along, ${expected(without)}.`;
+  `So it holds ${about(heads)} by ${shortDay(day)}; fed from all along, ${about(without)}.`;
+
+const about = (heads: number): string => `about ${manyHeads(roundly(heads))}`;
 
 const FED_NAMED = 2;
 

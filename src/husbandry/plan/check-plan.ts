@@ -2,23 +2,11 @@
  * Checks a proposal against its problem without the programme that made it: nothing eaten that is not there, whole
  * packs within their bounds, parcels that can be had, room, budget and every meal accounted for.
  */
+import { parcelFaults, restFaults, startFaults } from './bound-faults.ts';
+import { exceeds, type Fault } from './fault.ts';
 import { parcelCost } from './parcel-cost.ts';
-import type { PlanParcel, PlanPlace, PlanProblem } from './problem.ts';
+import type { PlanPlace, PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
-
-export interface Fault {
-  readonly what:
-    | 'conservation'
-    | 'whole'
-    | 'bounds'
-    | 'meals'
-    | 'late'
-    | 'room'
-    | 'minimum'
-    | 'budget'
-    | 'left alone';
-  readonly sentence: string;
-}
 
 /** Everything that is wrong; empty for a plan that can be carried out. `slack` is what rounding may leave, relative to 1 + the amount. */
 export function faultsOf(problem: PlanProblem, proposal: Proposal, slack: number): Fault[] {
@@ -33,9 +21,6 @@ export function faultsOf(problem: PlanProblem, proposal: Proposal, slack: number
     ...budgetFaults(problem, proposal, slack),
   ];
 }
-
-const exceeds = (amount: number, most: number, slack: number): boolean =>
-  amount > most + slack * (1 + Math.abs(most));
 
 /** Heads used and left of each node are no more than came and passed on. */
 function conservation(problem: PlanProblem, { packs, cups, flows }: Proposal, slack: number): Fault[] {
@@ -120,57 +105,6 @@ function belowNothing({ places, eaters }: PlanProblem, { flows }: Proposal, slac
       : [];
   });
   return [...heads, ...meals];
-}
-
-function parcelFaults(parcel: PlanParcel, packs: readonly number[], slack: number): Fault[] {
-  const each = parcel.packs.flatMap(({ key, least, most }, j): Fault[] => {
-    const count = packs[j] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} packs.` }];
-    return count < least || count > most
-      ? [{ what: 'bounds', sentence: `${key}: ${count} packs, from ${least} to ${most} can be had.` }]
-      : [];
-  });
-  const { goods } = parcelCost(parcel, packs);
-  const short = goods > 0 && exceeds(parcel.minimumCents, goods, slack);
-  return short
-    ? [
-        ...each,
-        { what: 'minimum', sentence: `${parcel.key}: goods of ${goods}, at least ${parcel.minimumCents}.` },
-      ]
-    : each;
-}
-
-const startFaults = ({ starts }: PlanProblem, { cups }: Proposal): Fault[] =>
-  starts.flatMap(({ key, least, most }, i): Fault[] => {
-    const count = cups[i] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} cups.` }];
-    return count < least || count > most
-      ? [{ what: 'bounds', sentence: `${key}: ${count} cups, from ${least} to ${most} can be.` }]
-      : [];
-  });
-
-/** Whole periods within their bounds, and nobody fed in them. */
-function restFaults(
-  { rests, eaters }: PlanProblem,
-  { rests: counts, flows }: Proposal,
-  slack: number,
-): Fault[] {
-  return rests.flatMap(({ key, place, least, most }, i): Fault[] => {
-    const count = counts[i] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} periods.` }];
-    if (count < least || count > most)
-      return [{ what: 'bounds', sentence: `${key}: ${count} periods, from ${least} to ${most} can be.` }];
-    const isFed = eaters.some(({ fare }, e) =>
-      fare.some(
-        (each, k) =>
-          each.place === place &&
-          flows.use[e]?.slice(0, count).some((used) => exceeds(used[k] as number, 0, slack)),
-      ),
-    );
-    return isFed
-      ? [{ what: 'left alone', sentence: `${key}: fed from in the ${count} periods it is left alone.` }]
-      : [];
-  });
 }
 
 const roomFaults = ({ key, room }: PlanPlace, left: readonly Float64Array[], slack: number): Fault[] =>

@@ -111,6 +111,26 @@ describe('breeders', () => {
   });
 });
 
+describe('a colony that is to feed many', () => {
+  it('is never wanted larger than half of its room holds, of all sizes', () => {
+    const many = Array.from({ length: 300 }, (_, i) => hungry(i % 30)).map((animal, i) => ({
+      ...animal,
+      code: `A${i}`,
+    }));
+    const wantedWith = (capacity: number | null) =>
+      laidOut(snapshotWith({ animals: many, bins: [{ ...colony, capacity }] }), 8).laid.fine.breeders.flatMap(
+        (each) => (each ? [each.wanted] : []),
+      )[0]!;
+    const [small, twice, free] = [wantedWith(500), wantedWith(1000), wantedWith(null)];
+    expect(twice).toBeCloseTo(2 * small, 6);
+    expect(free).toBeGreaterThan(twice);
+    const growth = colonyGrowth(colonyRates(chain, laid.places[0]!.climate.on(TODAY)))!;
+    const heads = growth.stable.map((share, j) => (j < chain.firstHead ? 0 : share));
+    const all = heads.reduce((a, b) => a + b, 0);
+    expect(small).toBeCloseTo((250 * worthOf(heads, growth)) / all, 6);
+  });
+});
+
 /** A head of each substage in breeders, the most it can be worth being one. */
 function worthOf(heads: Float64Array, { reproductive }: ColonyGrowth): number {
   const most = Math.max(...reproductive);

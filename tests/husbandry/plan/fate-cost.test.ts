@@ -42,12 +42,17 @@ const pairs = (): fc.Arbitrary<Pair> =>
     .record({
       bought: fc.array(fc.tuple(fc.nat(), fc.nat(), fc.integer({ min: 1, max: 3 })), { maxLength: 4 }),
       changed: fc.tuple(fc.nat(), fc.nat(), fc.integer({ min: 1, max: 3 })),
+      rests: fc.tuple(periods(), periods()),
     })
-    .map(({ bought, changed: [i, j, more] }) => {
-      const before = bought.reduce((plan, [at, pack, count]) => withPacks(plan, at, pack, count), nothing());
-      const at = i % problem.parcels.length;
-      return { before, after: withPacks(before, i, j, more), period: problem.parcels[at]!.period };
+    .map(({ bought, changed: [i, j, more], rests: [was, is] }) => {
+      const start: Decisions = { ...nothing(), rests: problem.rests.map(() => was) };
+      const before = bought.reduce((plan, [at, pack, count]) => withPacks(plan, at, pack, count), start);
+      const { period } = problem.parcels[i % problem.parcels.length]!;
+      const after = { ...withPacks(before, i, j, more), rests: problem.rests.map(() => is) };
+      return { before, after, period: was === is ? period : Math.min(period, was, is) };
     });
+
+const periods = () => fc.oneof(fc.constant(0), fc.integer({ min: 0, max: fates.periods }));
 
 function withPacks({ packs, ...rest }: Decisions, i: number, j: number, count: number): Decisions {
   const at = i % packs.length;

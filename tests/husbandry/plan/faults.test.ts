@@ -1,6 +1,7 @@
 /** The checker of plans finds each kind of fault planted in a plan that has none. */
 import { describe, expect, it } from 'vitest';
-import { type Fault, faultsOf } from '../../../src/husbandry/plan/check-plan.ts';
+import { faultsOf } from '../../../src/husbandry/plan/check-plan.ts';
+import type { Fault } from '../../../src/husbandry/plan/fault.ts';
 import { flowsOf } from '../../../src/husbandry/plan/lived.ts';
 import { livingOf } from '../../../src/husbandry/plan/living.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
@@ -78,6 +79,15 @@ describe('the checker of plans', () => {
     expect(kinds(plain, proposalOf(plain, [4, 0, 0]))).toEqual(['bounds']);
     const pinned = withParcels({ packs: plain.parcels[0]!.packs.map((pack) => ({ ...pack, least: 1 })) });
     expect(kinds(pinned, proposalOf(pinned, [1, 2, 0]))).toEqual(['bounds']);
+  });
+
+  it('finds a place fed from that is left alone, and one left alone for longer than it may be', () => {
+    const resting = { ...plain, rests: [{ key: 'rest', place: 0, least: 0, most: 2 }] };
+    const fed = proposalOf(resting, [1, 2, 0]);
+    expect(kinds(resting, fed)).toEqual([]);
+    expect(kinds(resting, { ...fed, rests: [1] })).toEqual(['left alone']);
+    expect(kinds(resting, { ...fed, rests: [3] })).toEqual(['bounds']);
+    expect(kinds(resting, { ...fed, rests: [0.5] })).toEqual(['whole']);
   });
 
   it('finds meals nobody accounts for', () => {

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allowedFrom, isAllowed } from '../../../src/husbandry/plan/allowed.ts';
-import { type Fault, faultsOf } from '../../../src/husbandry/plan/check-plan.ts';
+import { faultsOf } from '../../../src/husbandry/plan/check-plan.ts';
+import type { Fault } from '../../../src/husbandry/plan/fault.ts';
 import { costOfPlan, flowsOf } from '../../../src/husbandry/plan/lived.ts';
 import { type Living, livingOf } from '../../../src/husbandry/plan/living.ts';
 import { decisionsCost } from '../../../src/husbandry/plan/parcel-cost.ts';
