@@ -70,6 +70,32 @@ const reason: Reason = {
   grows: null,
 };
 
+/** A colony that is left alone for three weeks. */
+export const restLine: PlanLine = {
+  key: 'rest:B2',
+  what: 'rest',
+  bin: 'B2',
+  species: 'blaptica-dubia',
+  heads: 900,
+  cents: 0,
+  minutes: 0,
+  actBy: TODAY,
+  weeks: 3,
+  until: TODAY + 19,
+  pinned: false,
+  reason: {
+    feeds: [],
+    without: {
+      missedMeals: { mean: 0, low: 0, high: 0 },
+      dangers: { mean: 0, low: 0, high: 0 },
+      cents: { mean: 0, low: 0, high: 0 },
+    },
+    makesLittleDifference: false,
+    centsPerEaten: null,
+    grows: { heads: 2310, without: 1890, day: TODAY + 82 },
+  },
+};
+
 const order = (week: number, of: Partial<Extract<PlanLine, { what: 'order' }>> = {}): PlanLine => {
   const sent = TODAY + week * DAYS_PER_WEEK + 3;
   return {

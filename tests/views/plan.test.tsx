@@ -1,6 +1,6 @@
 /** The plan in words: what is ordered and how often, why, who goes short, and what a what if changes. */
 import { expect, test } from 'vitest';
-import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
+import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
 import { calendarRows } from '../../views/charts/plan-rows.ts';
 import { PlanPart } from '../../views/pages/plan.tsx';
 import { acceptAt } from '../../views/pages/plan-lines.tsx';
@@ -18,7 +18,7 @@ import {
 } from '../../views/pages/plan-words.ts';
 import { changeWords } from '../../views/pages/what-if-words.ts';
 import { TODAY } from '../support/view-fixtures.ts';
-import { plan, planProps } from '../support/view-plan.ts';
+import { plan, planProps, restLine } from '../support/view-plan.ts';
 
 const said = planProps.shown.told!;
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
@@ -112,40 +112,16 @@ test('an older plan is not offered for applying', () => {
 });
 
 test('a colony that is left alone: until when, what to do meanwhile, and what it grows to', () => {
-  const rest: PlanLine = {
-    key: 'rest:B2',
-    what: 'rest',
-    bin: 'B2',
-    species: 'blaptica-dubia',
-    heads: 900,
-    cents: 0,
-    minutes: 0,
-    actBy: TODAY,
-    weeks: 3,
-    until: TODAY + 19,
-    pinned: false,
-    reason: {
-      feeds: [],
-      without: {
-        missedMeals: { mean: 0, low: 0, high: 0 },
-        dangers: { mean: 0, low: 0, high: 0 },
-        cents: { mean: 0, low: 0, high: 0 },
-      },
-      makesLittleDifference: false,
-      centsPerEaten: null,
-      grows: { heads: 2310, without: 1890, day: TODAY + 82 },
-    },
-  };
-  const [step] = stepsOf([rest]);
-  const told = { ...said, plan: { ...plan, lines: [rest] } };
+  const [step] = stepsOf([restLine]);
+  const told = { ...said, plan: { ...plan, lines: [restLine] } };
   expect(stepTitle(step!, said)).toBe('Leave Roach tub alone until Fri 11 Dec');
-  expect(lineCourse(rest)).toBe('Feed from the other bins until then.');
+  expect(lineCourse(restLine)).toBe('Feed from the other bins until then.');
   expect(reasonWords(step!, said)).toEqual([
     'So it holds about 2,300 by Fri 12 Feb; fed from all along, about 1,900.',
   ]);
-  expect(keyWords(rest.key, said)).toBe('leaving Roach tub alone');
-  expect([amountOf(rest), amountUnit(rest), canBeWished(rest)]).toEqual([3, 'weeks', true]);
-  expect(acceptAt(rest, told)).toBe('/larder/B2?days=19&begin=rest#rest');
+  expect(keyWords(restLine.key, said)).toBe('leaving Roach tub alone');
+  expect([amountOf(restLine), amountUnit(restLine), canBeWished(restLine)]).toEqual([3, 'weeks', true]);
+  expect(acceptAt(restLine, told)).toBe('/larder/B2?days=19&begin=rest#rest');
   expect(calendarRows(told)).toEqual([
     {
       name: 'Roach tub',

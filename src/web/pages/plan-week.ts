@@ -1,5 +1,5 @@
 /** What the plan of the room asks for before the next Sunday; nothing where no plan of the room as it is was made. */
-import { stepsOf } from '../../../views/pages/plan-steps.ts';
+import { type PlanStep, stepsOf } from '../../../views/pages/plan-steps.ts';
 import type { PlannedWeek } from '../../../views/pages/sunday-plan.tsx';
 import { keptPlan } from '../../actions/index.ts';
 import { type DayNumber, weekday } from '../../husbandry/calendar.ts';
@@ -17,9 +17,13 @@ export async function weekPlanned({ context }: House, here: Visit): Promise<Plan
   if (plan === null) return null;
   const { told } = shownFresh(plan, question, here);
   const next = nextSunday(here.snapshot.today);
-  const steps = stepsOf(plan.lines.filter(({ actBy }) => actBy < next));
+  const steps = stepsOf(plan.lines.filter(({ actBy }) => actBy < next)).toSorted(doneFirst);
   return told === null || steps.length === 0 ? null : { told, steps };
 }
+
+/** Leaving alone asks for nothing to be done. */
+const doneFirst = (a: PlanStep, b: PlanStep): number =>
+  Number(a.line.what === 'rest') - Number(b.line.what === 'rest');
 
 /**
  * The plan's steps as this Sunday asks for them; null where they are no answer to it. Where the room runs short, one of

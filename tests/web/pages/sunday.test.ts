@@ -6,7 +6,7 @@ import { ok } from '../../../src/husbandry/result.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { words } from '../../support/markup-words.ts';
 import { good } from '../../support/store-at.ts';
-import { plan } from '../../support/view-plan.ts';
+import { plan, restLine } from '../../support/view-plan.ts';
 
 /** A room with more spiderlings than there are crickets for. */
 async function shortHome(gaugeMm = 20): Promise<Home> {
@@ -65,13 +65,16 @@ test('a week that is none shows this one; one too far shows the last', async () 
 });
 
 /** A home whose plan of twelve weeks is the invented one, made today, a Friday, of the room as it is; its lines are due on these days from today. */
-async function plannedHome(dueIn: (line: PlanLine, i: number) => number, feedsFrom = 0): Promise<Home> {
+async function plannedHome(
+  dueIn: (line: PlanLine, i: number) => number,
+  { feedsFrom = 0, more = [] }: { feedsFrom?: number; more?: readonly PlanLine[] } = {},
+): Promise<Home> {
   const home = await shortHome();
   const { today } = home.room.clock();
   const { groups } = good(await askCover(home.room)).answer;
   const { key, name } = groups.find(({ dangers }) => dangers > 0)!;
   const feeds = [{ group: key, name, items: 10, from: today + feedsFrom, to: today + feedsFrom + 6 }];
-  const lines = plan.lines.map((line, i) => ({
+  const lines = [...plan.lines, ...more].map((line, i) => ({
     ...line,
     actBy: today + dueIn(line, i),
     reason: line.reason && { ...line.reason, feeds },
@@ -94,7 +97,7 @@ test('with a plan of the room as it is, Sunday does what the plan asks for befor
 });
 
 test('a plan that feeds those who run short only later leaves the act of tonight first', async () => {
-  const { see } = await plannedHome(() => 0, 20);
+  const { see } = await plannedHome(() => 0, { feedsFrom: 20 });
   expect(words(await see('/'))).toContain('Trying what would help most');
 });
 
@@ -107,6 +110,15 @@ test('a plan of the room before its last change does not speak for it', async ()
   const { see, room } = await plannedHome(() => 0);
   good(await addAnimal(room, { name: 'Newcomer', kind: 'brachypelma-hamorii', room: 'R1', gaugeMm: 30 }));
   expect(words(await see('/'))).toContain('Trying what would help most');
+});
+
+test('what is left alone asks for nothing to be done, so it comes last', async () => {
+  const calm = await plannedHome((line, i) => (line.what === 'rest' ? 0 : i === 0 ? 1 : 9), {
+    more: [restLine],
+  });
+  const html = await calm.see('/');
+  const acts = words(html.slice(html.indexOf('aria-labelledby="act"')));
+  expect(acts).toMatch(/^.*Do this Order .*Then 1 more step before Sunday Leave .* alone until .*, today/);
 });
 
 const VERB = { order: 'Order', harvest: 'Harvest', cull: 'Cull', start: 'Start', rest: 'Leave' } as const;
