@@ -83,7 +83,7 @@ export interface Snapshot {
   /** Weekdays on which a delivery can come, Monday first, and days from order to door. */
   readonly deliveryWeekdays: readonly boolean[];
   readonly leadTimeDays: number;
-  /** Until when bins are left alone in a plan, by code; absent: as the keeper has it. */
+  /** Until when bins are left alone in a plan, by code; Infinity: whoever goes without; absent: as the keeper has it. */
   readonly leftAlone?: ReadonlyMap<string, DayNumber>;
   /** Who sells prey; absent: nobody yet. */
   readonly market?: Market;

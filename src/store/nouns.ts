@@ -68,7 +68,7 @@ export interface BinRow {
   readonly origin: string;
   /** New stock kept apart until this day. */
   readonly quarantineUntil: DayNumber | null;
-  /** Left alone until this day: nobody is fed from it. */
+  /** Left alone until this day. */
   readonly restsUntil: DayNumber | null;
 }
 

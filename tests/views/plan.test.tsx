@@ -115,7 +115,7 @@ test('a colony that is left alone: until when, what to do meanwhile, and what it
   const [step] = stepsOf([restLine]);
   const told = { ...said, plan: { ...plan, lines: [restLine] } };
   expect(stepTitle(step!, said)).toBe('Leave Roach tub alone until Fri 11 Dec');
-  expect(lineCourse(restLine)).toBe('Feed from the other bins until then.');
+  expect(lineCourse(restLine)).toBe('Feed from the other bins until then, as long as anything in them fits.');
   expect(reasonWords(step!, said)).toEqual([
     'So it holds about 2,300 by Fri 12 Feb; fed from all along, about 1,900.',
   ]);

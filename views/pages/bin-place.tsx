@@ -98,7 +98,9 @@ const Rest = (props: BinActsProps) => {
       title="Left alone"
       button="Write it down"
     >
-      <p class="note">Nobody is fed from it until then, so that it grows and breeds.</p>
+      <p class="note">
+        So that it grows and breeds, it then feeds only those for whom nothing else is there.
+      </p>
       <ForDays entry={entry} start="" />
     </ActForm>
   );

@@ -157,6 +157,6 @@ export function lineCourse(line: PlanLine): string {
   if (line.what === 'start')
     return `They yield from ${shortDay(line.yieldsFrom)} to ${shortDay(line.yieldsTo)}.`;
   if (line.what === 'cull') return CULL_WHY[line.why];
-  if (line.what === 'rest') return 'Feed from the other bins until then.';
+  if (line.what === 'rest') return 'Feed from the other bins until then, as long as anything in them fits.';
   return line.day === line.actBy ? '' : `From ${shortDay(line.day)} on, over the week.`;
 }

@@ -101,7 +101,7 @@ export interface Bin {
   readonly capacity: number | null;
   /** Breeding adults kept back in a colony. */
   readonly keepAdults: boolean;
-  /** Left alone until this day: nobody is fed from it before; absent or null: it is not. */
+  /** Left alone until this day: before, it feeds only who finds nothing else; absent or null: it is not. */
   readonly restsUntil?: DayNumber | null;
   readonly events: readonly BinEvent[];
 }

@@ -21,7 +21,7 @@ export function coldSince(
 /** The last day to which it keeps in the cold. */
 export const coldUntil = (since: DayNumber, { days }: ColdStore): DayNumber => since + days.value;
 
-/** Whether a bin is left alone on a day: nobody is fed from it. */
+/** Whether a bin is left alone on a day: only who finds nothing else is fed from it. */
 export const rests = ({ restsUntil }: Pick<Bin, 'restsUntil'>, today: DayNumber): boolean =>
   restsUntil != null && today < restsUntil;
 

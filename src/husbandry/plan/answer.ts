@@ -66,7 +66,7 @@ export type PlanLine = LineBase &
         readonly yieldsTo: DayNumber;
       }
     | {
-        /** Nobody is fed from it, so that it grows. */
+        /** Only who finds nothing else is fed from it, so that it grows. */
         readonly what: 'rest';
         readonly bin: string;
         /** Weeks of the plan, the first from today. */

@@ -1,4 +1,4 @@
-/** Decisions outside of their bounds, whatever comes of them: packs, cups, and places fed from that are left alone. */
+/** Decisions outside of their bounds, whatever comes of them: packs, cups, and periods in which a place is left alone. */
 import { exceeds, type Fault } from './fault.ts';
 import { parcelCost } from './parcel-cost.ts';
 import type { PlanParcel, PlanProblem } from './problem.ts';
@@ -31,26 +31,11 @@ export const startFaults = ({ starts }: PlanProblem, { cups }: Proposal): Fault[
       : [];
   });
 
-/** Whole periods within their bounds, and nobody fed in them. */
-export function restFaults(
-  { rests, eaters }: PlanProblem,
-  { rests: counts, flows }: Proposal,
-  slack: number,
-): Fault[] {
-  return rests.flatMap(({ key, place, least, most }, i): Fault[] => {
+export const restFaults = ({ rests }: PlanProblem, { rests: counts }: Proposal): Fault[] =>
+  rests.flatMap(({ key, least, most }, i): Fault[] => {
     const count = counts[i] ?? 0;
     if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} periods.` }];
-    if (count < least || count > most)
-      return [{ what: 'bounds', sentence: `${key}: ${count} periods, from ${least} to ${most} can be.` }];
-    const isFed = eaters.some(({ fare }, e) =>
-      fare.some(
-        (each, k) =>
-          each.place === place &&
-          flows.use[e]?.slice(0, count).some((used) => exceeds(used[k] as number, 0, slack)),
-      ),
-    );
-    return isFed
-      ? [{ what: 'left alone', sentence: `${key}: fed from in the ${count} periods it is left alone.` }]
+    return count < least || count > most
+      ? [{ what: 'bounds', sentence: `${key}: ${count} periods, from ${least} to ${most} can be.` }]
       : [];
   });
-}

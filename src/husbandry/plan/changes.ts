@@ -2,7 +2,9 @@
  * The changes a search tries: a pack more or less, a line dropped, swapped or moved, a whole parcel left out or moved, a
  * colony left alone.
  */
-import type { PlanParcel, PlanProblem } from './problem.ts';
+import { growsInto } from './grows-into.ts';
+import { offerOf } from './parcel-offer.ts';
+import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 
 export interface Draft {
@@ -50,25 +52,20 @@ export function changesOf(problem: PlanProblem, { packs, cups, rests }: Decision
   return [...changes, ...resting(problem, rests)];
 }
 
-/** A place left alone for longer or less long, or all as long as one another. */
+/** A place left alone for a week more or less, not at all, or to the end; or all of them. */
 function resting({ rests: places, periods }: PlanProblem, rests: readonly number[]): Change[] {
-  const lengths = Array.from({ length: periods + 1 }, (_, n) => n);
-  const together = lengths.map(
-    (n): Change =>
-      (draft) =>
-        void draft.rests.fill(n),
-  );
-  const single = places.flatMap((_, i) =>
-    lengths
-      .filter((n) => n !== rests[i])
-      .map(
-        (n): Change =>
-          (draft) =>
-            void draft.rests.fill(n, i, i + 1),
-      ),
-  );
-  return places.length > 1 ? [...single, ...together] : single;
+  const single = places.flatMap((_, i) => {
+    const now = rests[i] as number;
+    const lengths = new Set([0, now - 1, now + 1, periods].filter((n) => n >= 0 && n !== now));
+    return [...lengths].map((n) => leaving(n, i, i + 1));
+  });
+  return places.length > 1 ? [...single, leaving(0), leaving(periods)] : single;
 }
+
+const leaving =
+  (periods: number, ...among: readonly number[]): Change =>
+  ({ rests }) =>
+    void rests.fill(periods, ...among);
 
 const startingCups =
   (i: number, more: number): Change =>
@@ -104,34 +101,27 @@ function swapping({ parcels }: PlanProblem, { i, j }: { i: number; j: number }):
   });
 }
 
-/** A line in place of which as many heads of its species come earlier in another size, to grow until then. */
-function growing({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
-  const own = parcels[i] as PlanParcel;
-  const line = own.packs[j] as PlanParcel['packs'][number];
-  const heads = headsOf(line);
-  return parcels.flatMap((parcel, at) => {
-    if (parcel.period >= own.period) return [];
-    return parcel.packs.flatMap((pack, to): Change[] => {
-      if (pack.place !== line.place || offerOf(parcel, to) === offerOf(own, j)) return [];
-      return [
-        ({ packs }) => {
-          const count = packs[i]?.[j] as number;
-          (packs[i] as number[])[j] = 0;
-          const row = packs[at] as number[];
-          row[to] = (row[to] as number) + Math.max(1, Math.round((count * heads) / headsOf(pack)));
-        },
-      ];
-    });
+/** A line in place of which as many heads of its species come earlier in another size, to grow into it until then. */
+function growing(problem: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
+  const line = problem.parcels[i]?.packs[j] as PlanPack;
+  return growsInto(problem, { parcel: i, pack: j }).map(({ parcel, pack }): Change => {
+    const other = problem.parcels[parcel]?.packs[pack] as PlanPack;
+    return ({ packs }) => {
+      const heads = (packs[i]?.[j] as number) * headsIn(line);
+      (packs[i] as number[])[j] = 0;
+      const row = packs[parcel] as number[];
+      row[pack] = (row[pack] as number) + Math.max(1, Math.round(heads / headsIn(other)));
+    };
   });
 }
 
-const headsOf = ({ brings }: PlanParcel['packs'][number]): number => brings.reduce((sum, n) => sum + n, 0);
+const headsIn = ({ brings }: PlanPack): number => brings.reduce((sum, n) => sum + n, 0);
 
 /** A line put into another parcel of its supplier, the nearest before and after. */
 function moving({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): Change[] {
-  const offer = offerOf(parcels[i] as PlanParcel, j);
+  const offer = offerIn(parcels[i] as PlanParcel, j);
   const others = parcels.flatMap((parcel, at) => {
-    const to = parcel.packs.findIndex((_, k) => offerOf(parcel, k) === offer);
+    const to = parcel.packs.findIndex((_, k) => offerIn(parcel, k) === offer);
     return at !== i && to >= 0 ? [{ at, to, gap: parcel.period - (parcels[i]?.period ?? 0) }] : [];
   });
   const near = [others.filter(({ gap }) => gap < 0).at(-1), others.find(({ gap }) => gap > 0)];
@@ -148,8 +138,7 @@ function moving({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): C
   );
 }
 
-/** What is offered, whatever the day it is sent. */
-const offerOf = ({ packs }: PlanParcel, j: number): string => packs[j]?.key.split('@')[0] ?? '';
+const offerIn = ({ packs }: PlanParcel, j: number): string => offerOf(packs[j] as PlanPack);
 
 /** A parcel left out, or all of it put into the one before or after. */
 function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
@@ -171,7 +160,7 @@ function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
             ({ packs }) => {
               const row = packs[i] as number[];
               row.forEach((count, j) => {
-                const k = to.other.packs.findIndex((_, at) => offerOf(to.other, at) === offerOf(parcel, j));
+                const k = to.other.packs.findIndex((_, at) => offerIn(to.other, at) === offerIn(parcel, j));
                 if (k < 0) return;
                 (packs[to.at] as number[])[k] = (packs[to.at]?.[k] as number) + count;
                 row[j] = 0;

@@ -16,7 +16,7 @@ export function faultsOf(problem: PlanProblem, proposal: Proposal, slack: number
     ...belowNothing(problem, proposal, slack),
     ...problem.parcels.flatMap((parcel, i) => parcelFaults(parcel, proposal.packs[i] ?? [], slack)),
     ...startFaults(problem, proposal),
-    ...restFaults(problem, proposal, slack),
+    ...restFaults(problem, proposal),
     ...problem.places.flatMap((place, p) => roomFaults(place, proposal.flows.left[p] ?? [], slack)),
     ...budgetFaults(problem, proposal, slack),
   ];

@@ -1,6 +1,7 @@
 /** What an item that is there after the last period is worth: less than what it could be had for then. */
 import { afterStep } from '../../maths/chain-step.ts';
 import type { Cents } from '../orders/index.ts';
+import { offerOf } from './parcel-offer.ts';
 import type { EndFare, PlanParcel, PlanPlace } from './problem.ts';
 
 /** A pack that nobody eats of. */
@@ -17,7 +18,7 @@ export function lastPacks(parcels: readonly PlanParcel[], places: readonly PlanP
   const last = new Map<string, Grown>();
   for (const { period, packs } of parcels.toSorted((a, b) => a.period - b.period))
     for (const { key, place, brings, breaks } of packs)
-      last.set(key.split('@')[0] as string, {
+      last.set(offerOf({ key }), {
         place,
         heads: (places[place] as PlanPlace).passes.slice(period).reduce(afterStep, brings),
         cents: Math.min(...breaks.map(({ cents }) => cents)),

@@ -91,13 +91,13 @@ function liveFate(room: Room, fate: number, { lots, left, from, notes }: Going):
       centsAt[moment] = cents;
     }
     gather(room, moment, lots);
-    setAside(left, t, room);
     before.set(there);
+    const hasAside = setAside(left, t, room);
     for (const e of living.order)
-      cents += noted ? fedNoted(room, noted, { fate, t, e }) : feed(room, e, { fate, t });
+      cents += noted ? fedNoted(room, noted, { fate, t, e, hasAside }) : feed(room, e, { fate, t, hasAside });
     if (noted) noteReady(room, noted, t);
-    take(room, moment, lots);
     putBack(left, t, room);
+    take(room, moment, lots);
     cents += keepCents(room);
   }
   // First, since handing out what is left takes it away.
@@ -130,16 +130,17 @@ interface Meal {
   readonly fate: number;
   readonly t: number;
   readonly e: number;
+  readonly hasAside: boolean;
 }
 
 function fedNoted(room: Room, { eaten, taken }: Noted, { e, ...moment }: Meal): Cents {
-  const { there, fates } = room;
-  const was = there.slice();
+  const { there, aside, fates } = room;
+  const was = there.map((heads, n) => heads + (aside[n] as number));
   const cents = feed(room, e, moment);
   const at = (moment.t * fates.eaters + e) * there.length;
   const by = (moment.fate * fates.periods + moment.t) * there.length;
   for (let n = 0; n < there.length; n++) {
-    const heads = (was[n] as number) - (there[n] as number);
+    const heads = (was[n] as number) - (there[n] as number) - (aside[n] as number);
     eaten[at + n] = (eaten[at + n] as number) + heads;
     taken[by + n] = (taken[by + n] as number) + heads;
   }

@@ -7,17 +7,20 @@ import type { PlanEater } from './problem.ts';
 interface Feeding {
   readonly fate: number;
   readonly t: number;
+  /** Whether anything is set aside. */
+  readonly hasAside: boolean;
 }
 
 /** Feeds one eater; what waits and what is missed is priced. */
-export function feed(room: Room, e: number, { fate, t }: Feeding): Cents {
+export function feed(room: Room, e: number, { fate, t, hasAside }: Feeding): Cents {
   const { fates, living, late, waits, noted } = room;
   const { lateCents, missedCents } = living.problem.eaters[e] as PlanEater;
   const at = (fate * fates.periods + t) * fates.eaters + e;
   const asks = fates.wanted[at] as number;
   const owed = asks + (late[e] as number);
   if (owed <= 0) return 0;
-  const given = isCapped(room, e) ? capped(room, e, asks) : plain(room, e, owed);
+  let given = isCapped(room, e) ? capped(room, e, asks) : plain(room, e, { owed, from: room.there });
+  if (hasAside) given += plain(room, e, { owed: room.wants[0] as number, from: room.aside });
   const wants = room.wants[0] as number;
   const waiting = Math.min(wants, waits[at] as number);
   late[e] = waiting;
@@ -36,18 +39,24 @@ function isCapped({ living, there }: Room, e: number): boolean {
   return false;
 }
 
+interface Plain {
+  readonly owed: number;
+  /** Heads by node. */
+  readonly from: Float64Array;
+}
+
 /** Gives an eater without caps what it is owed, from its best node on; what it goes without is left in `wants`. */
-function plain({ living, there, wants: left }: Room, e: number, owed: number): Cents {
+function plain({ living, wants: left }: Room, e: number, { owed, from }: Plain): Cents {
   const { node, items, cents } = living.eaters[e] as EaterLaid;
   let wants = owed;
   let cost = 0;
   for (let k = 0; k < node.length; k++) {
     const n = node[k] as number;
-    const heads = there[n] as number;
+    const heads = from[n] as number;
     if (heads <= 0) continue;
     const worth = items[k] as number;
     const taken = Math.min(heads, wants / worth);
-    there[n] = heads - taken;
+    from[n] = heads - taken;
     cost += taken * (cents[k] as number);
     if (taken < heads) {
       wants = 0;

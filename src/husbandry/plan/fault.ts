@@ -1,15 +1,6 @@
 /** What may be wrong with a plan. */
 export interface Fault {
-  readonly what:
-    | 'conservation'
-    | 'whole'
-    | 'bounds'
-    | 'meals'
-    | 'late'
-    | 'room'
-    | 'minimum'
-    | 'budget'
-    | 'left alone';
+  readonly what: 'conservation' | 'whole' | 'bounds' | 'meals' | 'late' | 'room' | 'minimum' | 'budget';
   readonly sentence: string;
 }
 

@@ -13,18 +13,25 @@ import type { LaidOut } from './lay-out.ts';
 import { eatenBy, type LivedInFates, type Taken } from './lived-in-fates.ts';
 import { countedOn, type Node, type Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
+import type { Decisions } from './proposal.ts';
 
-/** One line a size; less than half a head is none. */
+/** One line a size; less than half a head is none. What is left alone is not harvested. */
 export function harvestLines(
   laid: LaidOut,
-  { lived, level }: { readonly lived: LivedInFates; readonly level: number },
+  {
+    lived,
+    level,
+    rests,
+  }: Pick<Decisions, 'rests'> & { readonly lived: LivedInFates; readonly level: number },
 ): PlanLine[] {
   const { policy } = laid.snapshot.facts;
   return laid.places.flatMap((place, p) => {
     const bin = place.bins[0]?.bin.code;
     if (place.role !== 'colony' || bin === undefined) return [];
     const mostMm = leavingBreeders(place);
+    const resting = rests[laid.problem.rests.findIndex((rest) => rest.place === p)] ?? 0;
     return laid.periods.flatMap(({ from, days }, t) => {
+      if (t < resting) return [];
       const all = takenInFates(laid, lived, { p, t, size: null });
       const times = sortedQuantile(all.toSorted(), level) / meanOf(all);
       return place.chain.species.sizeClasses.value.flatMap((size): PlanLine[] => {

@@ -116,7 +116,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
       eaters: priced,
       parcels: bought.parcels,
       starts: started.starts,
-      rests: restsOf({ places, planPlaces: floored, periods, wishes }),
+      rests: restsOf({ places, planPlaces: floored, periods, wishes, itemCents: usualCents }),
       pools: [],
       budget: budgetOver(periods, market),
       wholeUntil: periods.length,

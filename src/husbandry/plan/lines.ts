@@ -25,7 +25,7 @@ export function linesOf(
   const isPinned = (key: string) => wishes.some((wish) => wish.key === key && wish.wish === 'pin');
   const lines = [
     ...orderLines(laid, proposal),
-    ...harvestLines(laid, { lived, level }),
+    ...harvestLines(laid, { lived, level, rests: proposal.rests }),
     ...cullLines(laid, proposal),
     ...startLines(laid, proposal),
     ...restLines(laid, proposal),

@@ -93,23 +93,25 @@ interface Feeding {
   readonly noted: Noted | null;
 }
 
-/** Feeds one eater and returns what that costs beside the prey; caps on shares hold in a first round and are priced in a second. */
-function feed({ problem, eaters, there }: Living, { e, t, late, noted }: Feeding): number {
+/** Feeds one eater and returns what that costs beside the prey; caps on shares hold in a first round and are priced in a second, and last comes what is left alone. */
+function feed({ problem, eaters, there, aside }: Living, { e, t, late, noted }: Feeding): number {
   const eater = problem.eaters[e] as PlanEater;
   const { fare, node, items, cents, cap, capRoom } = eaters[e] as EaterLaid;
   const wanted = eater.wanted[t] as number;
   let wants = wanted + (late[e] as number);
   let cost = 0;
   for (let c = 0; c < capRoom.length; c++) capRoom[c] = (eater.caps[c]?.share ?? 1) * wanted;
-  for (let round = capRoom.length > 0 ? 0 : 1; round < 2; round++) {
+  const rounds = capRoom.length > 0 ? [there, there, aside] : [there, aside];
+  rounds.forEach((from, round) => {
+    const within = round === 0 && rounds.length > 2;
     for (let k = 0; k < node.length && wants > 0; k++) {
-      const heads = there[node[k] as number] as number;
+      const heads = from[node[k] as number] as number;
       if (heads <= 0) continue;
       const of = cap[k] as number;
-      const most = round === 0 && of >= 0 ? Math.min(wants, capRoom[of] as number) : wants;
+      const most = within && of >= 0 ? Math.min(wants, capRoom[of] as number) : wants;
       if (most <= 0) continue;
       const taken = Math.min(heads, most / (items[k] as number));
-      there[node[k] as number] = heads - taken;
+      from[node[k] as number] = heads - taken;
       const eaten = taken * (items[k] as number);
       wants -= eaten;
       cost += taken * (cents[k] as number);
@@ -119,7 +121,7 @@ function feed({ problem, eaters, there }: Living, { e, t, late, noted }: Feeding
         use[fare[k] as number] = (use[fare[k] as number] as number) + taken;
       }
     }
-  }
+  });
   for (let c = 0; c < capRoom.length; c++)
     cost += Math.max(0, -(capRoom[c] as number)) * (eater.caps[c]?.cents ?? 0);
   wants = Math.max(0, wants);

@@ -38,8 +38,13 @@ export function parcelCost(parcel: PlanParcel, packs: readonly number[]): Parcel
 }
 
 /** What all decisions cost. */
-export const decisionsCost = ({ parcels, starts }: PlanProblem, { packs, cups }: Decisions): Cents =>
+export const decisionsCost = (
+  { parcels, starts, rests: alone }: PlanProblem,
+  { packs, cups, rests }: Decisions,
+): Cents =>
   parcels.reduce((sum, parcel, i) => {
     const { goods, postage, labour } = parcelCost(parcel, packs[i] ?? []);
     return sum + goods + postage + labour;
-  }, 0) + starts.reduce((sum, { cents }, i) => sum + cents * (cups[i] ?? 0), 0);
+  }, 0) +
+  starts.reduce((sum, { cents }, i) => sum + cents * (cups[i] ?? 0), 0) +
+  alone.reduce((sum, { cents, least }, i) => sum + cents * ((rests[i] ?? least) - least), 0);

@@ -116,12 +116,14 @@ export interface PlanStart {
   readonly brings: readonly Float64Array[];
 }
 
-/** Prey that may be left alone: nobody is fed from its place in so many periods, from the first on. */
+/** Prey that may be left alone: in so many periods, from the first on, its place feeds only who finds nothing else. */
 export interface PlanRest {
   readonly key: string;
   readonly place: number;
   readonly least: number;
   readonly most: number;
+  /** Price of each period more than the least: what spares less is not worth the trouble. */
+  readonly cents: Cents;
 }
 
 /** Prey that is to stand ready after the meals of a period. */

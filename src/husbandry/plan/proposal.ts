@@ -8,7 +8,7 @@ export interface Decisions {
   readonly packs: readonly (readonly number[])[];
   /** Cups by start. */
   readonly cups: readonly number[];
-  /** Periods in which nobody is fed from it, by rest. */
+  /** Periods in which it is left alone, by rest. */
   readonly rests: readonly number[];
 }
 

@@ -1,5 +1,6 @@
 /** What may be left alone in a plan: colonies that are kept to breed, and whatever the keeper leaves alone already. */
 import type { DayNumber } from '../calendar.ts';
+import type { Cents } from '../orders/index.ts';
 import type { Period, Wish } from './answer.ts';
 import { middleOf } from './periods.ts';
 import type { Place } from './place-of.ts';
@@ -10,11 +11,13 @@ interface Resting {
   readonly planPlaces: readonly PlanPlace[];
   readonly periods: readonly Period[];
   readonly wishes: readonly Wish[];
+  /** Price of an item. */
+  readonly itemCents: Cents;
 }
 
 export const restKey = (bin: string): string => `rest:${bin}`;
 
-export function restsOf({ places, planPlaces, periods, wishes }: Resting): PlanRest[] {
+export function restsOf({ places, planPlaces, periods, wishes, itemCents }: Resting): PlanRest[] {
   return places.flatMap(({ bin, restsUntil }, place): PlanRest[] => {
     const key = restKey(bin.code);
     const own = periods.filter((period) => middleOf(period) < (restsUntil ?? 0)).length;
@@ -23,7 +26,7 @@ export function restsOf({ places, planPlaces, periods, wishes }: Resting): PlanR
     const canRest = planPlaces[place]?.floor !== null && wish?.wish !== 'forbid';
     const least = Math.max(own, asked ?? 0);
     const most = canRest && asked === null ? periods.length : least;
-    return most > 0 ? [{ key, place, least, most }] : [];
+    return most > 0 ? [{ key, place, least, most, cents: itemCents }] : [];
   });
 }
 

@@ -1,7 +1,7 @@
 /**
  * The allocation policy: a group takes, among what it may eat alive, first what is nearest to outgrowing it, then what
  * is dead already in the frozen stock, then what must be killed first, then what is cut into portions; species with a
- * share cap beyond it only when nothing else is left.
+ * share cap beyond it only when nothing else is left; last of all, and in the same order, what is left alone.
  */
 import { itemsWorth } from '../prey/index.ts';
 import type { Cohort } from './cohorts.ts';
@@ -23,22 +23,31 @@ const NONE_LEFT = Math.sqrt(Number.EPSILON);
 
 /** Picks prey for a group out of the larder until its items are found or nothing more fits. */
 export function pick(larder: Larder, menu: Menu, wanting: Wanting, picks: Picks): void {
-  const { group } = wanting;
   picks.count = 0;
   picks.total = 0;
   for (let s = 0; s < picks.ofSpecies.length; s++) picks.ofSpecies[s] = 0;
+  passAll(larder, menu, { wanting, picks, fromResting: false });
+  if (picks.hasResting && picks.total < wanting.items - NONE_LEFT)
+    passAll(larder, menu, { wanting, picks, fromResting: true });
+}
+
+function passAll(larder: Larder, menu: Menu, picking: Omit<Passing, 'pass'>): void {
+  const { wanting, picks } = picking;
+  const { group } = wanting;
   for (const pass of PASSES) {
     const idle =
       pass.preparation === 'cut'
         ? (menu.portions[group] as number) <= 1
         : !pass.capped && !menu.hasCaps[group];
     if (idle) continue;
-    passOver(larder, menu, { wanting, pass, picks });
+    passOver(larder, menu, { ...picking, pass });
     if (picks.total >= wanting.items - NONE_LEFT) return;
   }
 }
 
 interface Passing {
+  /** From bins that are left alone today, or from all others. */
+  readonly fromResting: boolean;
   readonly wanting: Wanting;
   readonly pass: Pass;
   readonly picks: Picks;
@@ -57,7 +66,7 @@ function passOver(larder: Larder, menu: Menu, passing: Passing): void {
 }
 
 /** Lists the cohorts that are here and have lengths within the pass's bounds, each at its longest that fits. */
-function openPass(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing): void {
+function openPass(larder: Larder, menu: Menu, { wanting, pass, picks, fromResting }: Passing): void {
   const { group, day } = wanting;
   const { cohort, lowMm, highMm } = picks.takes[pass.preparation][group] as Takes;
   const { arrivesOn, longestMm, shortestMm, stock } = larder;
@@ -69,7 +78,7 @@ function openPass(larder: Larder, menu: Menu, { wanting, pass, picks }: Passing)
     if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
     if ((arrivesOn[c] as number) > day) continue;
     const { firstSlice, slices, fedFrom } = stock.cohorts[c] as Cohort;
-    if (fedFrom > day) continue;
+    if (fedFrom > day !== fromResting || fedFrom === Number.POSITIVE_INFINITY) continue;
     picks.active[picks.activeCount++] = c;
     picks.at[c] = firstSlice + slices;
     picks.lowMm[c] = low;

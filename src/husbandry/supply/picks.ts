@@ -17,6 +17,8 @@ export interface Picks {
   readonly ofSpecies: Float64Array;
   /** What each group takes by each preparation. */
   readonly takes: Readonly<Record<Preparation, readonly Takes[]>>;
+  /** Whether any bin is left alone for a while, which feeds who finds nothing else. */
+  readonly hasResting: boolean;
   /** Cohorts in the pass under way. */
   readonly active: Int32Array;
   activeCount: number;
@@ -54,6 +56,7 @@ export function picksFor(larder: Larder, menu: Menu): Picks {
       cut: takesOf(larder, menu, { low: menu.maxMm, high: menu.cutMaxMm, of: 'live' }),
       whole: takesOf(larder, menu, { low: menu.minMm, high: menu.maxMm, of: 'any' }),
     },
+    hasResting: cohorts.some(({ fedFrom }) => fedFrom > 0 && fedFrom < Number.POSITIVE_INFINITY),
     active: new Int32Array(cohorts.length),
     activeCount: 0,
     species: Int32Array.from(cohorts, (cohort) => cohort.species),
@@ -121,8 +124,7 @@ export function edibleHeads(
     const low = lowMm[k] as number;
     const high = highMm[k] as number;
     if ((longestMm[c] as number) < low || (shortestMm[c] as number) > high) continue;
-    if ((arrivesOn[c] as number) <= day && (larder.stock.cohorts[c] as Cohort).fedFrom <= day)
-      sum += headsBetween(larder, c, { low, high });
+    if ((arrivesOn[c] as number) <= day) sum += headsBetween(larder, c, { low, high });
   }
   return sum;
 }

@@ -76,14 +76,14 @@ type Preparation = (typeof PREPARATIONS)[number];
 
 /**
  * The first that there is of: the bin preferred, live prey nearest to outgrowing the animal, frozen, to kill, to cut,
- * treats; of a bin that is left alone only if it is preferred.
+ * treats; of a bin that is left alone only if it is preferred, or nothing else fits.
  */
 function offerFor(table: Table, preferred: string | undefined): PreyOffer | null {
   const { snapshot, due, eatable } = table;
   const chosen = eatable.filter(({ shelf }) => shelf.bin.code === preferred);
   const open = eatable.filter(({ shelf }) => !rests(shelf.bin, snapshot.today));
   const staple = open.filter(({ shelf }) => (due.rule.shareCaps.value[shelf.species.form] ?? 1) >= 1);
-  for (const choices of [chosen, staple, open]) {
+  for (const choices of [chosen, staple, open, eatable]) {
     for (const preparation of PREPARATIONS) {
       const whole = helpings(table, choices, preparation).find(({ heads, there }) => heads <= there);
       if (whole) return taken(whole);

@@ -4,7 +4,7 @@ import { comesInDanger, isHungry, itemsOf, offer, owe } from './appetite.ts';
 import { floorOf } from './floor.ts';
 import { noteMeal } from './helpings.ts';
 import { FORMS, type Form, KINDS, type Kind, type Stage, URGENCIES } from './kinds.ts';
-import { type Larder, lay, type Tub, take } from './larder.ts';
+import { CHAINS, type Larder, lay, type Tub, take } from './larder.ts';
 import { BAND_MM, BANDS, bandOf } from './prey.ts';
 import type { Room } from './rooms.ts';
 import type { Truth } from './truth.ts';
@@ -142,7 +142,7 @@ interface Menu {
 /** The meal being put together: chains a head is taken from, one entry a head, and the items they stand for. */
 const hand = { chains: new Int32Array(256), heads: 0, items: 0, found: 0, idealMm: 1 };
 
-/** Heads for a meal: what may be given alive, then what is killed first, then what is fed when nothing else is left. */
+/** Heads for a meal: what may be given alive, then killed first, then what is fed when nothing else is left; then what is left alone. */
 function isFound(larder: Larder, { stage, bodyMm, items }: Wanting): boolean {
   const [least, ideal, alive, most] = stage.window;
   const low = bandOf(least * bodyMm) + 1;
@@ -153,23 +153,26 @@ function isFound(larder: Larder, { stage, bodyMm, items }: Wanting): boolean {
   hand.found = 0;
   hand.items = items;
   hand.idealMm = ideal * bodyMm;
-  gather(larder, usual, { low, high: live });
-  if (killed > live) gather(larder, usual, { low: live + 1, high: killed });
-  gather(larder, reserve, { low, high: killed });
-  return hand.found >= HALF * items;
+  for (const aside of [0, CHAINS]) {
+    gather(larder, usual, { low, high: live, aside });
+    if (killed > live) gather(larder, usual, { low: live + 1, high: killed, aside });
+    gather(larder, reserve, { low, high: killed, aside });
+    if (hand.found >= HALF * items) return true;
+  }
+  return false;
 }
 
 /** Goes down from the longest that fits until the meal is whole. */
 function gather(
   larder: Larder,
   chains: readonly number[],
-  { low, high }: { low: number; high: number },
+  { low, high, aside }: { low: number; high: number; aside: number },
 ): void {
   const { first, next } = larder;
   const enough = hand.items - CRUMB;
   for (let band = high; band >= low && hand.found < enough; band -= 1)
     for (let f = 0; f < chains.length; f += 1) {
-      const chain = (chains[f] as number) + band;
+      const chain = aside + (chains[f] as number) + band;
       let head = first[chain] as number;
       if (head < 0) continue;
       const share = (BAND_MM[band] as number) / hand.idealMm;

@@ -17,7 +17,7 @@ export function noteMeal(animals: Animals, i: number, { day, chains, heads: give
     let [heads, least, most] = [0, Number.POSITIVE_INFINITY, 0];
     for (let n = 0; n < given; n += 1) {
       const chain = chains[n] as number;
-      if (Math.floor(chain / BANDS) !== form) continue;
+      if (Math.floor(chain / BANDS) % FORMS.length !== form) continue;
       const mm = BAND_MM[chain % BANDS] as number;
       heads += 1;
       least = Math.min(least, mm);

@@ -14,7 +14,7 @@ export interface Tub {
   /** Heads by the keeper's notes. */
   book: number;
   looksMm: number;
-  /** Day before which nobody is fed from it. */
+  /** Day before which it feeds only who finds nothing else. */
   restsUntil?: number;
   readonly events: TubEvent[];
 }
@@ -38,12 +38,15 @@ export interface Larder {
   /** Growth of the room by the day it came. */
   since: Float32Array;
   dies: Float32Array;
-  /** Heads of each breed and band, as chains through `next`; -1 ends one. */
+  /** Heads of each breed and band, as chains through `next`, those left alone after all others; -1 ends one. */
   readonly first: Int32Array;
   next: Int32Array;
   tubs: (Tub | null)[];
   readonly heads: Heads;
 }
+
+/** Chains of all that is fed first; as many follow for what is left alone. */
+export const CHAINS = FORMS.length * BANDS;
 
 /** The day of death of a head that was fed. */
 const EATEN = -1;
@@ -57,7 +60,7 @@ export const emptyLarder = (): Larder => ({
   pace: new Float32Array(256),
   since: new Float32Array(256),
   dies: new Float32Array(256),
-  first: new Int32Array(FORMS.length * BANDS).fill(-1),
+  first: new Int32Array(2 * CHAINS).fill(-1),
   next: new Int32Array(256),
   tubs: [],
   heads: { came: 0, born: 0, eaten: 0, died: 0, thrownOut: 0 },
@@ -138,12 +141,12 @@ export function lay(larder: Larder, truth: Truth, day: number): void {
       continue;
     }
     const kind = breed[h] as number;
-    if (rests[tub[h] as number] === 1) continue;
     const share =
       (came[h] as number) + (pace[h] as number) * ((grown[kind] as number) - (since[h] as number));
     if (share >= 1 && colony[tub[h] as number] === 1) continue;
     const step = share >= 1 ? STEPS : (share * STEPS) | 0;
-    const chain = kind * BANDS + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
+    const aside = (rests[tub[h] as number] as number) * CHAINS;
+    const chain = aside + kind * BANDS + ((STEP_BANDS[kind] as Uint8Array)[step] as number);
     next[h] = first[chain] as number;
     first[chain] = h;
   }

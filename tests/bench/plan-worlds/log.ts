@@ -101,7 +101,7 @@ export interface Harvest {
   readonly toMm: number;
 }
 
-/** A tub nobody is fed from before this day. */
+/** A tub that before this day feeds only who finds nothing else. */
 export interface Rest {
   readonly tub: string;
   readonly until: number;

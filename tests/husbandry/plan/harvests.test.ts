@@ -81,7 +81,7 @@ describe('what is taken', () => {
   });
 
   it('out of a colony is told by trade size, every head once, as much as is enough with the chance asked for', () => {
-    const lines = harvestLines(laid, { lived, level: LEVEL });
+    const lines = harvestLines(laid, { lived, level: LEVEL, rests: [] });
     for (const p of COLONIES) {
       const { bins, chain } = laid.places[p]!;
       const sizes = chain.species.sizeClasses.value;
@@ -116,7 +116,7 @@ describe('what is taken', () => {
   it('is hardly out of a colony where as large prey of its kind is out already', () => {
     const taken = (made: Pick<ReturnType<typeof room>, 'laid' | 'lived'>) =>
       sum(
-        harvestLines(made.laid, { lived: made.lived, level: LEVEL }).map((line) =>
+        harvestLines(made.laid, { lived: made.lived, level: LEVEL, rests: [] }).map((line) =>
           line.species === 'blaptica-dubia' && line.what === 'harvest' && line.fromMm < 34 ? line.heads : 0,
         ),
       );

@@ -116,7 +116,7 @@ const ROOMS: readonly (readonly [ActKind, string, Snapshot])[] = [
           code: 'colony',
           species: 'breeder',
           role: 'colony',
-          restsUntil: TODAY + 90,
+          restsUntil: Number.POSITIVE_INFINITY,
           events: [{ kind: 'counted', day: TODAY, heads: 200, fromMm: 4, toMm: 8 }],
         }),
       ],

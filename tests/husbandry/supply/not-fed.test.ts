@@ -1,5 +1,7 @@
 /** Prey that is not to be fed, because it is too young or kept to breed, does not hide the prey beside it. */
 import { describe, expect, it } from 'vitest';
+import type { Bin } from '../../../src/husbandry/larder/bin.ts';
+import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
 import { judge } from '../../../src/husbandry/supply/cover.ts';
 import { binAnswers } from '../../../src/husbandry/supply/summary.ts';
 import {
@@ -50,21 +52,25 @@ describe('a colony whose breeders are kept', () => {
 
 describe('a bin that is left alone', () => {
   const crickets = countedBin('B1', 'acheta-domesticus', { heads: 100, fromMm: 5, toMm: 8 });
-  const room = (restsUntil: number | null) =>
+  const others = countedBin('B2', 'acheta-domesticus', { heads: 100, fromMm: 5, toMm: 8 });
+  const room = (restsUntil: number | null, beside: Bin[] = []) =>
     snapshotWith({
       animals: [spider],
-      bins: [{ ...crickets, restsUntil }],
+      bins: [{ ...crickets, restsUntil }, ...beside],
       facts: { ...facts, policy: certainPolicy },
     });
-  const run = { days: 14, replicates: 5 };
+  const run = { days: 7, replicates: 5 };
 
-  it('feeds nobody before its day, and whoever is still hungry from then on', () => {
-    const judged = judge(room(TODAY + 7), run);
-    const open = judge(room(null), run);
-    expect(judge(room(TODAY + 7), { ...run, days: 7 }).larder.totals.eaten[0]).toBe(0);
-    expect(judged.larder.totals.eaten[0]).toBeGreaterThan(0);
-    expect(judged.larder.totals.eaten[0]).toBeLessThan(open.larder.totals.eaten[0]!);
-    expect(judged.larder.totals.start[0]).toBe(open.larder.totals.start[0]);
+  it('feeds nobody before its day while anything else fits, and whoever finds nothing else', () => {
+    const eaten = (snapshot: Snapshot, days = run.days) => [
+      ...judge(snapshot, { ...run, days }).larder.totals.eaten,
+    ];
+    const [resting, instead] = eaten(room(TODAY + 7, [others]));
+    expect(resting).toBe(0);
+    expect(instead).toBeGreaterThan(1);
+    expect(eaten(room(TODAY + 7))).toEqual(eaten(room(null)));
+    const [after] = eaten(room(TODAY + 7, [{ ...others, restsUntil: Number.POSITIVE_INFINITY }]), 14);
+    expect(after).toBeGreaterThan(1);
   });
 
   it('left alone for ever stands as if nobody ate', () => {

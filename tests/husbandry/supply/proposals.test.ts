@@ -64,15 +64,15 @@ describe('a bin that is left alone', () => {
       ({ offer }) => offer?.bin ?? null,
     );
 
-  it('is offered to nobody until its day, unless the keeper wants it', () => {
+  it('is offered only to those for whom nothing else fits, or whom the keeper feeds from it', () => {
     expect(offers([resting, roaches])).toEqual(['B2', 'B2']);
-    expect(offers([resting])).toEqual([null, null]);
-    expect(offers([resting], [['A2', 'B1']])).toEqual([null, 'B1']);
-    expect(offers([{ ...resting, restsUntil: TODAY }])).toEqual(['B1', 'B1']);
+    expect(offers([resting])).toEqual(['B1', 'B1']);
+    expect(offers([resting, roaches], [['A2', 'B1']])).toEqual(['B2', 'B1']);
+    expect(offers([{ ...resting, restsUntil: TODAY }, roaches])).toEqual(['B1', 'B1']);
   });
 
   it('can still be chosen', () => {
-    const [serving] = eveningOf(snapshotWith({ animals, bins: [resting] })).servings;
+    const [serving] = eveningOf(snapshotWith({ animals, bins: [resting, roaches] })).servings;
     expect(serving!.choices.map(({ bin }) => bin)).toEqual(['B1']);
   });
 });
