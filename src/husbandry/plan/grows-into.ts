@@ -13,7 +13,7 @@ type Problem = Pick<PlanProblem, 'parcels' | 'places'>;
 
 const known = new WeakMap<Problem['parcels'], Map<string, readonly PackAt[]>>();
 
-/** Of every other offer of its species the parcel whose heads will by then be most like it in size; none that comes no earlier. */
+/** Of every other offer of its species the parcel whose heads will by then be most like it in size, the latest of those; none that comes no earlier. */
 export function growsInto(problem: Problem, { parcel, pack }: PackAt): readonly PackAt[] {
   const found = known.get(problem.parcels) ?? new Map<string, readonly PackAt[]>();
   known.set(problem.parcels, found);
@@ -37,7 +37,7 @@ function bestByOffer({ parcels, places }: Problem, { parcel, pack }: PackAt): Pa
       if (other.place !== wanted.place || offer === offerOf(wanted)) return;
       const grown = passes.slice(earlier.period, period).reduce(afterStep, other.brings);
       const alike = likeness(grown, wanted.brings);
-      if (alike > (best.get(offer)?.alike ?? 0)) best.set(offer, { at: { parcel: i, pack: j }, alike });
+      if (alike > 0 && alike >= (best.get(offer)?.alike ?? 0)) best.set(offer, { at: { parcel: i, pack: j }, alike });
     });
   });
   return [...best.values()].map(({ at }) => at);
