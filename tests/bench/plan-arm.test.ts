@@ -4,6 +4,7 @@ import { kindsByCode } from '../../src/facts/kinds/index.ts';
 import { speciesByCode } from '../../src/facts/prey/index.ts';
 import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { type CoverAnswer, sundayCheck } from '../../src/husbandry/supply/index.ts';
+import { restLine } from '../support/view-plan.ts';
 import { planning, snapshotOf } from './plan-arm.ts';
 import { play } from './plan-rules/play.ts';
 import { buyerBy, type Rule } from './plan-rules/rules.ts';
@@ -103,5 +104,21 @@ describe('the program', () => {
       [{ day: 8, offer: 1, packs: 2 }],
     ]);
     expect(score.goods).toBe(2 * 1000);
+  });
+
+  it('leaves alone what the plan leaves alone, until its day', async () => {
+    const planner = async ({ today }: { today: number }) =>
+      ({
+        lines: [{ ...restLine, bin: 'colony-2', actBy: today, until: today + 10 }],
+      }) as unknown as PlanAnswer;
+    const { steps } = await play(
+      roomNamed('colonies'),
+      { seed: 1, weeks: 2 },
+      planning(planner, { weeks: 12 }),
+    );
+    expect(steps.map(({ rests }) => rests)).toEqual([
+      [{ tub: 'colony 2', until: 10 }],
+      [{ tub: 'colony 2', until: 17 }],
+    ]);
   });
 });

@@ -123,6 +123,23 @@ describe('the worlds', () => {
     expect(spent([{ day: 2, offer: 9, packs: 2 }])).toEqual({ goods: 0, postage: 0, shop: 700 });
   });
 
+  it('feed from a colony that is left alone only those for whom nothing else is there', () => {
+    const rests = ['colony 1', 'colony 2'].map((tub) => ({ tub, until: 7 }));
+    const fedFrom = (house: House) =>
+      logOf(house)
+        .tubs.filter(({ colonyRoom }) => colonyRoom !== null)
+        .flatMap(({ events }) => events)
+        .reduce((sum, event) => (event.what === 'fed' ? sum + event.heads : sum), 0);
+    const [open, resting] = [[], rests].map((left) => {
+      const house = houseOf(roomNamed('colonies'), YEAR);
+      live(house, { orders: [], harvests: [], rests: left });
+      return house;
+    });
+    expect(fedFrom(open!)).toBeGreaterThan(100);
+    expect(fedFrom(resting!)).toBeLessThan(0.75 * fedFrom(open!));
+    expect([...resting!.meals.missed]).toEqual([...open!.meals.missed]);
+  });
+
   it('count a missed meal again and again while nothing comes', () => {
     const house = houseOf(roomNamed('40'), { seed: 5, weeks: 16 });
     const missed = () => house.meals.missed.reduce((sum, n) => sum + n, 0);
