@@ -8,7 +8,15 @@ import { planAt, planQuery, whatIfAt, wishing, withoutWish } from '../plan-addre
 import type { PlanTold } from './plan.tsx';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
-import { amountOf, amountUnit, byWhen, canBeWished, isOrder, lineCourse, lineTitle } from './plan-words.ts';
+import {
+  amountOf,
+  amountUnit,
+  canBeWished,
+  isOrder,
+  lineCourse,
+  lineTitle,
+  whenWords,
+} from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
@@ -76,7 +84,7 @@ const Step = ({ step, told }: StepProps) => {
   return (
     <li class={`plan-line is-${line.what}`}>
       <h4>
-        {stepTitle(step, told)}, {byWhen(line.actBy, told.today)}
+        {stepTitle(step, told)}, {whenWords(line, told.today)}
       </h4>
       <p class="plan-course">
         {lineCourse(line)} {cents === 0 ? '' : `${money(cents, told.market.purse.currency)}.`}

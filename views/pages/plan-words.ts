@@ -76,6 +76,10 @@ export function byWhen(day: DayNumber, today: DayNumber): string {
   return ahead < DAYS_PER_WEEK ? `by ${parts(day).name}` : `by ${shortDay(day)}`;
 }
 
+/** 'by Thursday' for what is to be done by then; what is left alone begins at once. */
+export const whenWords = ({ what, actBy }: PlanLine, today: DayNumber): string =>
+  what === 'rest' && actBy === today ? 'from today' : byWhen(actBy, today);
+
 export const manyHeads = (n: number): string => n.toLocaleString('en-GB');
 
 /** '500 small house crickets'. */

@@ -5,7 +5,7 @@ import type { PlanTold } from './plan.tsx';
 import { ACCEPT, acceptAt } from './plan-lines.tsx';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, stepTitle } from './plan-steps.ts';
-import { byWhen } from './plan-words.ts';
+import { whenWords } from './plan-words.ts';
 
 /** Steps of the plan of the room as it is; at least one, the most urgent first. */
 export interface PlannedWeek {
@@ -34,7 +34,7 @@ export const ActsPlanned = ({ told, steps }: PlannedWeek) => {
 
 /** 'Order 500 small house crickets from Marrowgate Feeders, by Thursday' */
 const titleOf = (step: PlanStep, told: PlanTold): string =>
-  `${stepTitle(step, told)}, ${byWhen(step.line.actBy, told.today)}`;
+  `${stepTitle(step, told)}, ${whenWords(step.line, told.today)}`;
 
 interface StepProps {
   readonly step: PlanStep;

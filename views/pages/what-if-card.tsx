@@ -5,7 +5,7 @@ import { nameOf } from '../names.ts';
 import { whatIfAt, withoutIf } from '../plan-address.ts';
 import { CLASS_NAMES, estimateText, shareText } from './plan-service.ts';
 import { timeWords } from './plan-whole.tsx';
-import { amountUnit, byWhen, lineTitle, manyHeads } from './plan-words.ts';
+import { amountUnit, lineTitle, manyHeads, whenWords } from './plan-words.ts';
 import type { Beside, WhatIfShown } from './what-if.tsx';
 import { changeWords, type StepsChanged, stepsChanged } from './what-if-words.ts';
 
@@ -98,7 +98,7 @@ const Steps = ({ changed, shown }: { changed: StepsChanged; shown: WhatIfShown }
   const others = [
     ...changed.changed.map(
       ({ line, before, after }) =>
-        `${lineTitle(line, shown)}, ${byWhen(line.actBy, shown.today)}: ${after} ${amountUnit(line)} in place of ${before}`,
+        `${lineTitle(line, shown)}, ${whenWords(line, shown.today)}: ${after} ${amountUnit(line)} in place of ${before}`,
     ),
     ...changed.taken.map(
       ({ what, bin, before, after }) =>
@@ -138,7 +138,7 @@ const StepList = ({
       <ul>
         {lines.map((line) => (
           <li>
-            {lineTitle(line, shown)}, {byWhen(line.actBy, shown.today)}
+            {lineTitle(line, shown)}, {whenWords(line, shown.today)}
           </li>
         ))}
       </ul>

@@ -37,7 +37,8 @@ function bestByOffer({ parcels, places }: Problem, { parcel, pack }: PackAt): Pa
       if (other.place !== wanted.place || offer === offerOf(wanted)) return;
       const grown = passes.slice(earlier.period, period).reduce(afterStep, other.brings);
       const alike = likeness(grown, wanted.brings);
-      if (alike > 0 && alike >= (best.get(offer)?.alike ?? 0)) best.set(offer, { at: { parcel: i, pack: j }, alike });
+      if (alike > 0 && alike >= (best.get(offer)?.alike ?? 0))
+        best.set(offer, { at: { parcel: i, pack: j }, alike });
     });
   });
   return [...best.values()].map(({ at }) => at);

@@ -118,7 +118,9 @@ test('what is left alone asks for nothing to be done, so it comes last', async (
   });
   const html = await calm.see('/');
   const acts = words(html.slice(html.indexOf('aria-labelledby="act"')));
-  expect(acts).toMatch(/^.*Do this Order .*Then 1 more step before Sunday Leave .* alone until .*, today/);
+  expect(acts).toMatch(
+    /^.*Do this Order .*Then 1 more step before Sunday Leave .* alone until .*, from today/,
+  );
 });
 
 const VERB = { order: 'Order', harvest: 'Harvest', cull: 'Cull', start: 'Start', rest: 'Leave' } as const;
