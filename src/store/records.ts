@@ -85,7 +85,8 @@ export const binEvents = (day: DayNumber, learnDays: number): Query<readonly Bin
     `select json_group_array(json_object('bin', bin, 'day', civil_day, 'kind', kind, 'heads', heads, 'fromMm', from_mm,
        'toMm', to_mm, 'dead', details ->> '$.dead', 'level', details ->> '$.level', 'look', details ->> '$.look',
        'massMg', details ->> '$.massMg',
-       'sample', json(details -> '$.sample'), 'females', details ->> '$.females', 'males', details ->> '$.males', 'grown', details ->> '$.grown',
+       'sample', json(details -> '$.sample'), 'females', details ->> '$.females', 'males', details ->> '$.males',
+       'grown', details ->> '$.grown',
        'before', json(details -> '$.before'), 'after', json(details -> '$.after'),
        'eggsLost', details ->> '$.eggsLost')) as body
      from (

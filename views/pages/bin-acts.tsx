@@ -13,8 +13,8 @@ import { Discard, Parting, TakeOut } from './bin-take.tsx';
 
 /**
  * Forms, each posting to `paths.binAct(code, …)` with `day`: look (`level`), size (`sizeClass`), cup-look (`look`), count
- * (`heads`, `grown` or '', `size` or ''), weigh (`mass` as typed, '12 g'; `sampleHeads` and `sampleMass` or ''), dead (`heads`), adults,
- * sexed (`females`, `males`), die-off (`left`); and those of `bin-take.tsx` and `bin-place.tsx`.
+ * (`heads`, `grown` or '', `size` or ''), weigh (`mass` as typed, '12 g'; `sampleHeads` and `sampleMass` or ''), dead
+ * (`heads`), adults, sexed (`females`, `males`), die-off (`left`); and those of `bin-take.tsx` and `bin-place.tsx`.
  */
 const LEVELS: readonly { value: Level; label: string }[] = [
   { value: 'none', label: 'None' },

@@ -10,7 +10,9 @@ import { manyHeads, type PlanNames } from './plan-words.ts';
 export function reasonWords(step: PlanStep, said: PlanNames): readonly string[] {
   const { line } = step;
   if (line.reason === null) return [];
-  if (line.reason.grows !== null) return [growsWords(line.reason.grows)];
+  const { grows, makesLittleDifference } = line.reason;
+  if (grows !== null)
+    return [...(makesLittleDifference ? ['It makes little difference.'] : []), growsWords(grows)];
   const sentences = [feedsWords(step), withoutWords(step, line.reason, said), eatenWords(step, said)];
   return sentences.filter((sentence) => sentence !== '');
 }

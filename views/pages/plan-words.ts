@@ -133,7 +133,7 @@ export function amountOf(line: PlanLine): number {
 export const amountUnit = (line: PlanLine): string =>
   ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups', rest: 'weeks' })[line.what];
 
-/** Harvests and culls follow from what is eaten and from what grows: wishes are about what is bought, started or left alone. */
+/** Harvests and culls follow from what is eaten and grows: wishes are about what is bought, started or left alone. */
 export const canBeWished = ({ what }: PlanLine): boolean => what !== 'harvest' && what !== 'cull';
 
 const REST = 'rest:';

@@ -1,8 +1,9 @@
 /** Heads of a bin brought to a total that was seen: where they breed, by those born since the last look first. */
 import { type FactorSeen, factorSeen } from '../../maths/factor-seen.ts';
 import type { Policy } from '../policy.ts';
+import type { Lot } from './bin.ts';
 import type { Chain } from './chain.ts';
-import { firstAdult, totalHeads } from './lot.ts';
+import { firstAdult, firstYoung, spreadLot, totalHeads } from './lot.ts';
 import type { BinState, Life } from './state.ts';
 
 /** Scales the heads to a total; eggs stay as they are. */
@@ -32,20 +33,34 @@ export function seenInAll({ chain, bin }: Brooding, state: BinState, seen: Seen)
   return withTotal(chain, brood ? withBrood(state.heads, brood) : state.heads, seen.total);
 }
 
-/** So many in all, of which so many are grown; where nobody was thought to be, the grown are of every age alike. */
+/**
+ * So many in all, of which so many are grown; where nobody was thought to be, the grown are of every age and the young of
+ * every length alike.
+ */
 export function withGrown(
   chain: Chain,
   heads: Float64Array,
   { total, grown }: { readonly total: number; readonly grown: number },
 ): Float64Array {
   const adult = firstAdult(chain);
-  const rest = withTotal(chain, youngOf(chain, heads), total - grown);
+  const young = youngOf(chain, heads);
+  const known = totalHeads(young, chain.firstHead) > 0;
+  const rest = known
+    ? withTotal(chain, young, total - grown)
+    : spreadLot(chain, ofAllLengths(chain, total - grown));
   const there = totalHeads(heads, adult);
   return rest.map((n, j) => {
+    if (j < chain.firstHead) return heads[j] as number;
     if (j < adult) return n;
     return there > 0 ? ((heads[j] as number) * grown) / there : grown / (chain.size - adult);
   });
 }
+
+const ofAllLengths = (chain: Chain, heads: number): Lot => ({
+  heads,
+  fromMm: chain.fromMm[firstYoung(chain)] as number,
+  toMm: chain.toMm[firstAdult(chain) - 1] as number,
+});
 
 const youngOf = (chain: Chain, heads: Float64Array): Float64Array =>
   heads.map((n, j) => (j < firstAdult(chain) ? n : 0));

@@ -5,13 +5,7 @@ import type { PlanParcel, PlanProblem } from './problem.ts';
 import type { Proposal } from './proposal.ts';
 
 export function parcelFaults(parcel: PlanParcel, packs: readonly number[], slack: number): Fault[] {
-  const each = parcel.packs.flatMap(({ key, least, most }, j): Fault[] => {
-    const count = packs[j] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} packs.` }];
-    return count < least || count > most
-      ? [{ what: 'bounds', sentence: `${key}: ${count} packs, from ${least} to ${most} can be had.` }]
-      : [];
-  });
+  const each = parcel.packs.flatMap((pack, j) => countFaults(pack, packs[j] ?? 0, 'packs'));
   const { goods } = parcelCost(parcel, packs);
   const short = goods > 0 && exceeds(parcel.minimumCents, goods, slack);
   return short
@@ -23,19 +17,20 @@ export function parcelFaults(parcel: PlanParcel, packs: readonly number[], slack
 }
 
 export const startFaults = ({ starts }: PlanProblem, { cups }: Proposal): Fault[] =>
-  starts.flatMap(({ key, least, most }, i): Fault[] => {
-    const count = cups[i] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} cups.` }];
-    return count < least || count > most
-      ? [{ what: 'bounds', sentence: `${key}: ${count} cups, from ${least} to ${most} can be.` }]
-      : [];
-  });
+  starts.flatMap((start, i) => countFaults(start, cups[i] ?? 0, 'cups'));
 
 export const restFaults = ({ rests }: PlanProblem, { rests: counts }: Proposal): Fault[] =>
-  rests.flatMap(({ key, least, most }, i): Fault[] => {
-    const count = counts[i] ?? 0;
-    if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} periods.` }];
-    return count < least || count > most
-      ? [{ what: 'bounds', sentence: `${key}: ${count} periods, from ${least} to ${most} can be.` }]
-      : [];
-  });
+  rests.flatMap((rest, i) => countFaults(rest, counts[i] ?? 0, 'periods'));
+
+interface Bounded {
+  readonly key: string;
+  readonly least: number;
+  readonly most: number;
+}
+
+function countFaults({ key, least, most }: Bounded, count: number, unit: string): Fault[] {
+  if (!Number.isInteger(count)) return [{ what: 'whole', sentence: `${key}: ${count} ${unit}.` }];
+  return count < least || count > most
+    ? [{ what: 'bounds', sentence: `${key}: ${count} ${unit}, from ${least} to ${most} can be.` }]
+    : [];
+}

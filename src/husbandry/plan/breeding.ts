@@ -89,7 +89,8 @@ export interface Sustaining {
 /**
  * What each colony is to be worth: all of a species together what can just spare, week by week, what all who eat of them
  * want, each of the size that costs the colony least; shared out by what they are worth now, and none more than it is
- * where it spares most. One that does not grow can spare nothing. A breeder missing is priced at the food it would have spared, at least at that it is.
+ * where it spares most. One that does not grow can spare nothing. A breeder missing is priced at the food it would have
+ * spared, at least at that it is.
  */
 export function breedersOf({
   places,

@@ -13,7 +13,10 @@ type Problem = Pick<PlanProblem, 'parcels' | 'places'>;
 
 const known = new WeakMap<Problem['parcels'], Map<string, readonly PackAt[]>>();
 
-/** Of every other offer of its species the parcel whose heads will by then be most like it in size, the latest of those; none that comes no earlier. */
+/**
+ * Of every other offer of its species the parcel whose heads will by then be most like it in size, the latest of those;
+ * none that comes no earlier.
+ */
 export function growsInto(problem: Problem, { parcel, pack }: PackAt): readonly PackAt[] {
   const found = known.get(problem.parcels) ?? new Map<string, readonly PackAt[]>();
   known.set(problem.parcels, found);

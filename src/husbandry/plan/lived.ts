@@ -93,7 +93,10 @@ interface Feeding {
   readonly noted: Noted | null;
 }
 
-/** Feeds one eater and returns what that costs beside the prey; caps on shares hold in a first round and are priced in a second, and last comes what is left alone. */
+/**
+ * Feeds one eater and returns what that costs beside the prey; caps on shares hold in a first round and are priced in a
+ * second, and last comes what is left alone.
+ */
 function feed({ problem, eaters, there, aside }: Living, { e, t, late, noted }: Feeding): number {
   const eater = problem.eaters[e] as PlanEater;
   const { fare, node, items, cents, cap, capRoom } = eaters[e] as EaterLaid;

@@ -1,6 +1,7 @@
 /**
  * What a plan has to decide, laid out in numbers: prey by place, band of size and period, those who eat it, and the
- * parcels and cups that can bring more, colonies that can be left alone. It knows no species and no animal; a textbook's problem can be written in it.
+ * parcels and cups that can bring more, colonies that can be left alone. It knows no species and no animal; a textbook's
+ * problem can be written in it.
  */
 
 import type { Step } from '../../maths/chain-step.ts';

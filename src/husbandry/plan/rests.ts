@@ -15,7 +15,7 @@ interface Resting {
   readonly itemCents: Cents;
 }
 
-export const restKey = (bin: string): string => `rest:${bin}`;
+const restKey = (bin: string): string => `rest:${bin}`;
 
 export function restsOf({ places, planPlaces, periods, wishes, itemCents }: Resting): PlanRest[] {
   return places.flatMap(({ bin, restsUntil }, place): PlanRest[] => {

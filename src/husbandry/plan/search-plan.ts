@@ -1,6 +1,7 @@
 /**
  * Improves decisions step by step: a pack more or less, a line dropped, put into the parcel before or after, a whole
- * parcel moved or left out, a colony left alone for longer or less long. Every step that costs less is taken; the search ends where none does, or its trials are used up.
+ * parcel moved or left out, a colony left alone for longer or less long. Every step that costs less is taken; the search
+ * ends where none does, or its trials are used up.
  */
 import { dayKey, joinKeys, mix32, purposes, whole } from '../../maths/random.ts';
 import { isAllowed } from './allowed.ts';

@@ -22,7 +22,7 @@ export interface Cohort {
   readonly species: number;
   /** Day of the horizon on which they are there first, if nothing is late. */
   readonly arrives: number;
-  /** Day of the horizon from which their bin is fed from like others; before it feeds who finds nothing else; Infinity: nobody. */
+  /** Day of the horizon from which their bin feeds all; before, who finds nothing else; Infinity: nobody. */
   readonly fedFrom: number;
   readonly kind: 'here' | 'hatched' | 'delivered';
   /** Dead already, in the frozen stock: not counted as alive, and only for those that take dead prey. */

@@ -1,6 +1,7 @@
 /**
  * The best plan found by search when the world is known beforehand: from the best plans anybody made in this world, by
- * changes of packs, weeks, sellers and of what is left alone, each judged by playing the world on from the week it changes.
+ * changes of packs, weeks, sellers and of what is left alone, each judged by playing the world on from the week it
+ * changes.
  */
 import { keyOf, uniform } from '../plan-worlds/dice.ts';
 import { copyOf, type House, houseOf, live, type Year } from '../plan-worlds/house.ts';

@@ -142,7 +142,7 @@ interface Menu {
 /** The meal being put together: chains a head is taken from, one entry a head, and the items they stand for. */
 const hand = { chains: new Int32Array(256), heads: 0, items: 0, found: 0, idealMm: 1 };
 
-/** Heads for a meal: what may be given alive, then killed first, then what is fed when nothing else is left; then what is left alone. */
+/** Heads for a meal: alive, then killed first, then what is fed when nothing else is left; then of what is left alone. */
 function isFound(larder: Larder, { stage, bodyMm, items }: Wanting): boolean {
   const [least, ideal, alive, most] = stage.window;
   const low = bandOf(least * bodyMm) + 1;

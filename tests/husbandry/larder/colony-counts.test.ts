@@ -95,10 +95,14 @@ describe('a count that tells the grown apart', () => {
     );
   });
 
-  it('is believed where nobody was thought to be grown, or to be there at all', () => {
+  it('is believed where nobody was thought to be grown, or young, or to be there at all', () => {
     const young: BinEvent = { day: on, kind: 'moved in', lot: { heads: 200, fromMm: 5, toMm: 8 } };
-    for (const before of [[young], []])
-      expect(adultsIn(stateOn(binOf([...before, counted(240, on, 30)]), on))).toBeCloseTo(30, 6);
+    const grown: BinEvent = { day: on, kind: 'moved in', lot: { heads: 50, fromMm: 42, toMm: 42 } };
+    for (const before of [[young], [grown], []]) {
+      const after = stateOn(binOf([...before, counted(240, on, 30)]), on);
+      expect(adultsIn(after)).toBeCloseTo(30, 6);
+      expect(allIn(after)).toBeCloseTo(240, 6);
+    }
   });
 
   it('teaches laying by the young alone: twice the grown are not twice as much laid', () => {
