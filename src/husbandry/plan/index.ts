@@ -1,4 +1,4 @@
-/** Front door: what to order, harvest, cull and start in the coming weeks, and why. */
+/** Front door: what to order, harvest, cull, start and leave alone in the coming weeks, and why. */
 export type { Estimate } from '../../maths/estimate.ts';
 export type {
   GroupCover,
@@ -16,4 +16,5 @@ export type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion, BulkWeek
 export { bulkOrder } from './bulk-order.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
+export { restKey } from './rests.ts';
 export { supposing } from './supposing.ts';

@@ -15,7 +15,8 @@ interface Resting {
   readonly itemCents: Cents;
 }
 
-const restKey = (bin: string): string => `rest:${bin}`;
+/** What a wish about it speaks of. */
+export const restKey = (bin: string): string => `rest:${bin}`;
 
 export function restsOf({ places, planPlaces, periods, wishes, itemCents }: Resting): PlanRest[] {
   return places.flatMap(({ bin, restsUntil }, place): PlanRest[] => {

@@ -80,7 +80,7 @@ function wishesAmiss(read: readonly WishRead[], naming: Naming): AskedPlan['prob
   const wrong = read.find(({ typed }) => typed !== null);
   if (wrong !== undefined)
     return {
-      wishes: `"${wrong.typed}" is not a number of packs, heads or cups for “${naming(wrong.key)}”; write a whole number from 1 on.`,
+      wishes: `"${wrong.typed}" is not a number of packs, heads, cups or weeks for “${naming(wrong.key)}”; write a whole number from 1 on.`,
     };
   if (read.length > MOST_WISHES)
     return { wishes: `${read.length} wishes are too many to plan with; keep at most ${MOST_WISHES}.` };

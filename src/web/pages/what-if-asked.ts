@@ -4,7 +4,7 @@ import { MOST_IFS, SUPPOSABLE, type Supposable } from '../../../views/pages/what
 import { AND } from '../../../views/plan-address.ts';
 import { civilDay, figureWithin, heads } from '../../actions/fields.ts';
 import type { DayRange } from '../../husbandry/calendar.ts';
-import type { Supposed } from '../../husbandry/plan/index.ts';
+import { restKey, type Supposed } from '../../husbandry/plan/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { readFields, type Typed } from './sent-fields.ts';
 import { needed, typed } from './typed.ts';
@@ -114,10 +114,11 @@ function amissIn(supposed: Supposed, given: Given, snapshot: Snapshot): Problems
   }
 }
 
-/** An order of an offer, or cups of a species. */
-const isLine = (key: string, { facts, market }: Snapshot): boolean =>
+/** An order of an offer, cups of a species, or a bin left alone. */
+const isLine = (key: string, { facts, market, bins }: Snapshot): boolean =>
   (market?.offers ?? []).some(({ code }) => key.startsWith(`order:${code}@`)) ||
-  [...facts.species.keys()].some((code) => key.startsWith(`start:${code}@`));
+  [...facts.species.keys()].some((code) => key.startsWith(`start:${code}@`)) ||
+  bins.some(({ code }) => key === restKey(code));
 
 function rangeAmiss({ from, to }: DayRange, given: Given, today: number): Problems {
   if (to < from) return { to: `"${given.from} to ${given.to}" runs backwards; the earlier day comes first.` };

@@ -91,9 +91,12 @@ test.each([
   ['weeks=a%3Cb', '"a&lt;b" is not a number of weeks from 4 to 26.'],
   [
     'pin=key:none',
-    '"none" is not a number of packs, heads or cups for “key”; write a whole number from 1 on.',
+    '"none" is not a number of packs, heads, cups or weeks for “key”; write a whole number from 1 on.',
   ],
-  ['pin=key:0', '"0" is not a number of packs, heads or cups for “key”; write a whole number from 1 on.'],
+  [
+    'pin=key:0',
+    '"0" is not a number of packs, heads, cups or weeks for “key”; write a whole number from 1 on.',
+  ],
 ])('%s is answered with a sentence that quotes it', async (query, sentence) => {
   const { app } = await filledHome();
   const answer = await app.request(`/plan?${query}`);

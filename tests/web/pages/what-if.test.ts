@@ -77,6 +77,9 @@ test('what would be done instead of a line is a what if of that line', async () 
   await keepPlan(home, [{ what: 'without', key }], { whole: dearer });
   const html = plain(await home.see(`/plan/what-if?weeks=12&if=without:${key}`));
   expect(html).toMatch(/<h1>Without cups of [^<]+ on Sun 20 Oct: €12.40 dearer/);
+  await keepPlan(home, [{ what: 'without', key: 'rest:B1' }], { whole: dearer });
+  const fed = plain(await home.see('/plan/what-if?weeks=12&if=without:rest:B1'));
+  expect(fed).toContain('<h1>Without leaving Small box alone: €12.40 dearer');
   const wrong = await home.app.request('/plan/what-if?weeks=12&if=without:order:F99@2024-10-20&rest=1');
   expect(wrong.status).toBe(422);
   expect(plain(await wrong.text())).toContain('"order:F99@2024-10-20" is no line of a plan.');
