@@ -26,7 +26,7 @@ test('an offer is one fact: the animal was offered and the heads left the bin', 
     lastTaken: null,
   });
   expect(await eventsOf(room, 'B1')).toEqual([
-    { day: TODAY, kind: 'counted', heads: 200, fromMm: 4, toMm: 6 },
+    { day: TODAY, kind: 'counted', heads: 200, fromMm: 4, toMm: 6, grown: null },
     { day: TODAY, kind: 'offered', heads: 10, fromMm: 4, toMm: 6 },
   ]);
 });

@@ -19,8 +19,9 @@ export function feed(room: Room, e: number, { fate, t, hasAside }: Feeding): Cen
   const asks = fates.wanted[at] as number;
   const owed = asks + (late[e] as number);
   if (owed <= 0) return 0;
-  let given = isCapped(room, e) ? capped(room, e, asks) : plain(room, e, { owed, from: room.there });
-  if (hasAside) given += plain(room, e, { owed: room.wants[0] as number, from: room.aside });
+  room.wants[0] = owed;
+  let given = isCapped(room, e) ? capped(room, e, asks) : plain(room, e, room.there);
+  if (hasAside) given += plain(room, e, room.aside);
   const wants = room.wants[0] as number;
   const waiting = Math.min(wants, waits[at] as number);
   late[e] = waiting;
@@ -39,16 +40,10 @@ function isCapped({ living, there }: Room, e: number): boolean {
   return false;
 }
 
-interface Plain {
-  readonly owed: number;
-  /** Heads by node. */
-  readonly from: Float64Array;
-}
-
-/** Gives an eater without caps what it is owed, from its best node on; what it goes without is left in `wants`. */
-function plain({ living, wants: left }: Room, e: number, { owed, from }: Plain): Cents {
+/** Gives an eater without caps what it goes without, from its best node on, out of heads by node; the rest is left in `wants`. */
+function plain({ living, wants: left }: Room, e: number, from: Float64Array): Cents {
   const { node, items, cents } = living.eaters[e] as EaterLaid;
-  let wants = owed;
+  let wants = left[0] as number;
   let cost = 0;
   for (let k = 0; k < node.length; k++) {
     const n = node[k] as number;

@@ -153,7 +153,7 @@ const WRITES = [
   ...['dead', 'adults', 'sexed', 'die-off', 'harvest', 'cull', 'retire', 'split', 'merge'].map(
     (act) => `/larder/:code/${act}`,
   ),
-  ...['place', 'cold', 'quarantine', 'clean-out'].map((act) => `/larder/:code/${act}`),
+  ...['place', 'cold', 'quarantine', 'rest', 'clean-out'].map((act) => `/larder/:code/${act}`),
   '/book/kinds/new',
   ...['rule', 'rule-effect', 'edit', 'edit-effect', 'rename', 'reset', 'remove'].map(
     (act) => `/book/kinds/:code/${act}`,
