@@ -43,8 +43,6 @@ function compare(command: string, seen: readonly string[]): { undescribed: strin
 
 const NOTHING_AMISS = { undescribed: [], unseen: [] };
 
-const MONTH_MS = 30 * 24 * 60 * 60 * 1000;
-
 /** A colony of which counts have told how much it lays. */
 async function colonyCountedTwice({ db }: Terminal): Promise<void> {
   const store = good(await openStore({ place: { url: urlOf(db) }, moment: INSTANT.toISOString() }));
@@ -56,8 +54,7 @@ async function colonyCountedTwice({ db }: Terminal): Promise<void> {
     role: 'colony',
     keepAdults: true,
   });
-  const [month] = new Date(INSTANT.getTime() - MONTH_MS).toISOString().split('T');
-  good(await countBin(room, { bin: 'B3', heads: 600, day: month }));
+  good(await countBin(room, { bin: 'B3', heads: 600, day: room.date(-30) }));
   good(await countBin(room, { bin: 'B3', heads: 700 }));
   store.close();
 }
