@@ -22,34 +22,41 @@ export const copyOf = ({ packs, cups, rests }: Decisions): Draft => ({
   rests: [...rests],
 });
 
-/** All changes worth trying; each acts on the draft as it then is. */
+/** All changes worth trying, of what is in the plan before what is not; each acts on the draft as it then is. */
 export function changesOf(problem: PlanProblem, { packs, cups, rests }: Decisions): Change[] {
-  const changes: Change[] = [];
-  problem.parcels.forEach((parcel, i) => {
-    const row = packs[i] ?? [];
-    const isSent = row.some((count) => count > 0);
-    if (isSent) changes.push(...wholeParcel(problem, i));
-    parcel.packs.forEach((pack, j) => {
-      const count = row[j] ?? 0;
-      changes.push(adding(i, j, 1));
-      if (count > 0)
-        changes.push(
-          adding(i, j, -1),
-          adding(i, j, -count),
-          ...moving(problem, { i, j }),
-          adding(i, j, count),
-        );
-      if (count > 0) changes.push(...swapping(problem, { i, j }), ...growing(problem, { i, j }));
-      for (const { fromPacks } of pack.breaks.slice(1))
-        if (count > 0 && count < fromPacks) changes.push(adding(i, j, fromPacks - count));
-      if (!isSent) changes.push(adding(i, j, 2));
-    });
-  });
-  cups.forEach((count, i) => {
-    changes.push(startingCups(i, 1));
-    if (count > 0) changes.push(startingCups(i, -1));
-  });
-  return [...changes, ...resting(problem, rests)];
+  const sent = problem.parcels.flatMap((_, i) => (packs[i]?.some((count) => count > 0) ? [i] : []));
+  const lines = sent.flatMap((i) =>
+    (packs[i] ?? []).flatMap((count, j) => (count > 0 ? [{ i, j, count }] : [])),
+  );
+  return [
+    ...sent.flatMap((i) => wholeParcel(problem, i)),
+    ...lines.flatMap((line) => changesOfLine(problem, line)),
+    ...resting(problem, rests),
+    ...cups.flatMap((count, i) => [startingCups(i, 1), ...(count > 0 ? [startingCups(i, -1)] : [])]),
+    ...problem.parcels.flatMap(({ packs: row }, i) =>
+      row.flatMap((_, j) => (sent.includes(i) ? [adding(i, j, 1)] : [adding(i, j, 1), adding(i, j, 2)])),
+    ),
+  ];
+}
+
+interface Line {
+  readonly i: number;
+  readonly j: number;
+  readonly count: number;
+}
+
+/** A line left out, doubled, a pack less, up to a price break, moved, or bought otherwise. */
+function changesOfLine(problem: PlanProblem, { i, j, count }: Line): Change[] {
+  const breaks = problem.parcels[i]?.packs[j]?.breaks.slice(1) ?? [];
+  return [
+    adding(i, j, -count),
+    ...growing(problem, { i, j }),
+    ...moving(problem, { i, j }),
+    ...swapping(problem, { i, j }),
+    adding(i, j, -1),
+    adding(i, j, count),
+    ...breaks.flatMap(({ fromPacks }) => (count < fromPacks ? [adding(i, j, fromPacks - count)] : [])),
+  ];
 }
 
 /** A place left alone for a week more or less, not at all, or to the end; or all of them. */
@@ -147,27 +154,20 @@ function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
   const same = parcels
     .map((other, at) => ({ other, at }))
     .filter(({ other, at }) => at !== i && other.key.split('@')[0] === supplier);
-  const near = [
-    same.filter(({ other }) => other.period < parcel.period).at(-1),
-    same.find(({ other }) => other.period > parcel.period),
-  ];
   const out: Change = ({ packs }) => void (packs[i] as number[]).fill(0);
   return [
     out,
-    ...near.flatMap((to): Change[] =>
-      to
-        ? [
-            ({ packs }) => {
-              const row = packs[i] as number[];
-              row.forEach((count, j) => {
-                const k = to.other.packs.findIndex((_, at) => offerIn(to.other, at) === offerIn(parcel, j));
-                if (k < 0) return;
-                (packs[to.at] as number[])[k] = (packs[to.at]?.[k] as number) + count;
-                row[j] = 0;
-              });
-            },
-          ]
-        : [],
+    ...same.map(
+      (to): Change =>
+        ({ packs }) => {
+          const row = packs[i] as number[];
+          row.forEach((count, j) => {
+            const k = to.other.packs.findIndex((_, at) => offerIn(to.other, at) === offerIn(parcel, j));
+            if (k < 0) return;
+            (packs[to.at] as number[])[k] = (packs[to.at]?.[k] as number) + count;
+            row[j] = 0;
+          });
+        },
     ),
   ];
 }
