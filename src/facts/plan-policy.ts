@@ -51,6 +51,7 @@ export const planPolicy: PlanPolicy = {
   planFirstFates: memory(6, 'fates', 'our choice: the three worst and the three best'),
   planFateSlices: memory(6, 'slices', CHOICE),
   planQuickTrials: memory(3000, 'plans', CHOICE),
+  planLastTrials: memory(4000, 'plans', CHOICE),
   planParcelMinutes: memory(20, 'minutes', 'our choice: ordering, unpacking, counting'),
   planShopMinutes: memory(45, 'minutes', CHOICE),
   planHarvestMinutes: memory(10, 'minutes', CHOICE),

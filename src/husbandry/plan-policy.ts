@@ -56,6 +56,8 @@ export interface PlanPolicy {
   /** Neighbours of a plan that are tried. */
   readonly planNeighbours: Sourced;
   readonly planQuickTrials: Sourced;
+  /** Neighbours tried of the plan that was chosen. */
+  readonly planLastTrials: Sourced;
   /** Fates every plan is lived through in while it is searched for, and slices of a lot in them. */
   readonly planFates: Sourced;
   /** The fewest of them, and weeks lived through in all: plans far ahead are lived through in fewer. */

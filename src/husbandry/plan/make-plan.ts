@@ -64,7 +64,9 @@ export async function makePlan(
 
 /** The best of several chances of ready stock, proven, and without what the engine finds no use for. */
 function wholePlan(benches: Benches, solve: Solve, onProgress: Telling): Weighed {
-  const chosen = proven(benches, solve, bestOf(tryLevels(benches, solve, onProgress)));
+  const found = proven(benches, solve, bestOf(tryLevels(benches, solve, onProgress)));
+  onProgress({ step: 'improving', share: 1 / 2, cents: null });
+  const chosen = improved(benches, found);
   const rest = weeded(benches.bench, chosen);
   return rest === chosen ? chosen : bestOf([chosen, weighed(benches, rest)]);
 }
@@ -118,6 +120,22 @@ function tryLevel(benches: Benches, solve: Solve, { level, proves }: Trying): We
     made: programmed ? 'programme' : 'rule',
     ...judged(bench, { level, problem, proposal }),
   });
+}
+
+/** The plan searched on for longer; it takes its place where it is better. */
+function improved(benches: Benches, chosen: Weighed): Weighed {
+  const { bench } = benches;
+  const { facts, seed } = bench.laid.snapshot;
+  const { level, problem } = chosen;
+  const { living, costing } = solvable(bench, problem, level);
+  const trials = facts.policy.planLastTrials.value;
+  const searched = searchFrom(costing, chosen.proposal, { trials, seed });
+  if (searched.cost >= costing.costOf(chosen.proposal)) return chosen;
+  const proposal = proposed(living, searched);
+  return bestOf([
+    chosen,
+    weighed(benches, { ...chosen, proposal, ...judged(bench, { level, problem, proposal }) }),
+  ]);
 }
 
 /** The problem with everything a plan of it is judged by while it is sought. */
