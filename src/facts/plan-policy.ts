@@ -44,7 +44,7 @@ export const planPolicy: PlanPolicy = {
   planStride: memory(2, 'periods', CHOICE),
   planGap: memory(0.01, 'share of the cost', CHOICE),
   planSeconds: memory(10, 'seconds', CHOICE),
-  planNeighbours: memory(900, 'plans', CHOICE),
+  planNeighbours: memory(600, 'plans', 'our choice: the one that is chosen is searched on for longer'),
   planFates: memory(24, 'fates', CHOICE),
   planFatesLeast: memory(8, 'fates', CHOICE),
   planFateWeeks: memory(168, 'fate-weeks', 'our choice: what a plan of twelve weeks bears in its time'),
