@@ -7,6 +7,9 @@ export interface Estimate {
   readonly high: number;
 }
 
+/** What is known without error. */
+export const exactly = (mean: number): Estimate => ({ mean, low: mean, high: mean });
+
 const Z = normalQuantile(0.975);
 
 /** mean -+ z s/sqrt(n), z of the normal distribution. */

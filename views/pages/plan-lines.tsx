@@ -1,22 +1,14 @@
 /** The plan's lines week by week: what to do, why, and whether the keeper takes it, insists on it or will not have it. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
 import type { PlanLine, Wish } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
 import { paths } from '../paths.ts';
 import { planAt, planQuery, whatIfAt, wishing, withoutWish } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
+import { ACCEPT, acceptAt } from './plan-accept.ts';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
-import {
-  amountOf,
-  amountUnit,
-  canBeWished,
-  isOrder,
-  lineCourse,
-  lineTitle,
-  whenWords,
-} from './plan-words.ts';
+import { amountOf, amountUnit, canBeWished, lineCourse, lineTitle, whenWords } from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
@@ -113,41 +105,6 @@ interface LineProps {
 
 /** Says which line a link is about, for who does not see it stand there. */
 const Unseen = ({ line, told }: LineProps) => <span class="unseen">: {lineTitle(line, told)}</span>;
-
-export const ACCEPT = {
-  order: 'Order it',
-  harvest: 'Harvest it',
-  cull: 'Cull them',
-  start: 'Start it',
-  rest: 'Leave it alone',
-} as const;
-
-/** The form in which the line is done, filled in. */
-export function acceptAt(line: PlanLine, told: PlanTold): string {
-  const heads = `${line.heads}`;
-  switch (line.what) {
-    case 'order':
-      return parcelAt(line, told);
-    case 'harvest':
-      return paths.beginBinAct(line.bin, 'harvest', { heads, ...told.sizeField('sizeClass', line) });
-    case 'cull':
-      return paths.beginBinAct(line.bin, 'cull', { heads, ...told.sizeField('size', line) });
-    case 'start':
-      return paths.newCup(line.species);
-    case 'rest':
-      return paths.beginBinAct(line.bin, 'rest', { days: `${line.until - told.today}` });
-  }
-}
-
-/** The order form with the whole parcel: its lines share the postage. */
-function parcelAt(line: Extract<PlanLine, { what: 'order' }>, { plan }: PlanTold): string {
-  const parcel = plan.lines.filter(isOrder).filter(({ parcel: code }) => code === line.parcel);
-  return paths.newOrderOf({
-    supplier: line.supplier,
-    sent: civilDate(line.sent),
-    packs: new Map(parcel.map(({ offer, packs }) => [offer, packs])),
-  });
-}
 
 /** Pinned as it is or in another amount, forbidden, or the wish taken back: each is another address of the page. */
 const Wishes = ({ line, told }: LineProps) => {

@@ -2,7 +2,7 @@
 import { counted } from '../format.ts';
 import { paths } from '../paths.ts';
 import type { PlanTold } from './plan.tsx';
-import { ACCEPT, acceptAt } from './plan-lines.tsx';
+import { ACCEPT, acceptAt } from './plan-accept.ts';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, stepTitle } from './plan-steps.ts';
 import { whenWords } from './plan-words.ts';

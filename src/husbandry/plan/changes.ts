@@ -3,9 +3,9 @@
  * colony left alone.
  */
 import { growsInto } from './grows-into.ts';
-import { offerOf } from './parcel-offer.ts';
 import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
+import { undated } from './undated.ts';
 
 export interface Draft {
   readonly packs: number[][];
@@ -145,15 +145,15 @@ function moving({ parcels }: PlanProblem, { i, j }: { i: number; j: number }): C
   );
 }
 
-const offerIn = ({ packs }: PlanParcel, j: number): string => offerOf(packs[j] as PlanPack);
+const offerIn = ({ packs }: PlanParcel, j: number): string => undated((packs[j] as PlanPack).key);
 
 /** A parcel left out, or all of it put into the one before or after. */
 function wholeParcel({ parcels }: PlanProblem, i: number): Change[] {
   const parcel = parcels[i] as PlanParcel;
-  const supplier = parcel.key.split('@')[0];
+  const supplier = undated(parcel.key);
   const same = parcels
     .map((other, at) => ({ other, at }))
-    .filter(({ other, at }) => at !== i && other.key.split('@')[0] === supplier);
+    .filter(({ other, at }) => at !== i && undated(other.key) === supplier);
   const out: Change = ({ packs }) => void (packs[i] as number[]).fill(0);
   return [
     out,

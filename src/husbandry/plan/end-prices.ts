@@ -1,8 +1,8 @@
 /** What an item that is there after the last period is worth: less than what it could be had for then. */
 import { afterStep } from '../../maths/chain-step.ts';
 import type { Cents } from '../orders/index.ts';
-import { offerOf } from './parcel-offer.ts';
 import type { EndFare, PlanParcel, PlanPlace } from './problem.ts';
+import { undated } from './undated.ts';
 
 /** A pack that nobody eats of. */
 export interface Grown {
@@ -18,7 +18,7 @@ export function lastPacks(parcels: readonly PlanParcel[], places: readonly PlanP
   const last = new Map<string, Grown>();
   for (const { period, packs } of parcels.toSorted((a, b) => a.period - b.period))
     for (const { key, place, brings, breaks } of packs)
-      last.set(offerOf({ key }), {
+      last.set(undated(key), {
         place,
         heads: (places[place] as PlanPlace).passes.slice(period).reduce(afterStep, brings),
         cents: Math.min(...breaks.map(({ cents }) => cents)),

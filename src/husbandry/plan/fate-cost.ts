@@ -1,6 +1,6 @@
 /** What decisions cost on the mean of all fates: money, and late and missed meals, less what is left. */
 import type { Cents } from '../orders/index.ts';
-import { feed } from './fate-feeding.ts';
+import { type Feeding, feed } from './fate-feeding.ts';
 import type { Breeding, Noted, Room } from './fate-room.ts';
 import { leftWorth } from './left-worth.ts';
 import { decisionsCost } from './parcel-cost.ts';
@@ -126,11 +126,8 @@ function breedersShort(room: Room, fate: number): Cents {
   return cents;
 }
 
-interface Meal {
-  readonly fate: number;
-  readonly t: number;
+interface Meal extends Feeding {
   readonly e: number;
-  readonly hasAside: boolean;
 }
 
 function fedNoted(room: Room, { eaten, taken }: Noted, { e, ...moment }: Meal): Cents {

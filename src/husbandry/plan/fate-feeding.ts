@@ -4,7 +4,7 @@ import type { Room } from './fate-room.ts';
 import type { EaterLaid } from './living.ts';
 import type { PlanEater } from './problem.ts';
 
-interface Feeding {
+export interface Feeding {
   readonly fate: number;
   readonly t: number;
   /** Whether anything is set aside. */

@@ -1,7 +1,7 @@
 /** Which packs bought smaller and earlier will have grown into a pack by the time it comes. */
 import { afterStep } from '../../maths/chain-step.ts';
-import { offerOf } from './parcel-offer.ts';
 import type { PlanPack, PlanParcel, PlanProblem } from './problem.ts';
+import { undated } from './undated.ts';
 
 /** A pack of a parcel. */
 export interface PackAt {
@@ -36,8 +36,8 @@ function bestByOffer({ parcels, places }: Problem, { parcel, pack }: PackAt): Pa
   parcels.forEach((earlier, i) => {
     if (earlier.period >= period) return;
     earlier.packs.forEach((other, j) => {
-      const offer = offerOf(other);
-      if (other.place !== wanted.place || offer === offerOf(wanted)) return;
+      const offer = undated(other.key);
+      if (other.place !== wanted.place || offer === undated(wanted.key)) return;
       const grown = passes.slice(earlier.period, period).reduce(afterStep, other.brings);
       const alike = likeness(grown, wanted.brings);
       if (alike > 0 && alike >= (best.get(offer)?.alike ?? 0))

@@ -15,15 +15,14 @@ import { countedOn, type Node, type Nodes } from './nodes.ts';
 import type { Place } from './place-of.ts';
 import type { Decisions } from './proposal.ts';
 
+interface Harvesting extends Pick<Decisions, 'rests'> {
+  readonly lived: LivedInFates;
+  /** Chance with which what is taken out is enough. */
+  readonly level: number;
+}
+
 /** One line a size; less than half a head is none. What is left alone is not harvested. */
-export function harvestLines(
-  laid: LaidOut,
-  {
-    lived,
-    level,
-    rests,
-  }: Pick<Decisions, 'rests'> & { readonly lived: LivedInFates; readonly level: number },
-): PlanLine[] {
+export function harvestLines(laid: LaidOut, { lived, level, rests }: Harvesting): PlanLine[] {
   const { policy } = laid.snapshot.facts;
   return laid.places.flatMap((place, p) => {
     const bin = place.bins[0]?.bin.code;

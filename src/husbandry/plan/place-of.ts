@@ -16,7 +16,7 @@ export interface Place {
   readonly bins: readonly StockBin[];
   /** Of them the one that what is bought goes into; null: a new one. */
   readonly into: string | null;
-  /** Nobody is fed from it before this day; null: it is not left alone. */
+  /** Left alone until this day; null: it is not. */
   readonly restsUntil: DayNumber | null;
   /** What the engine is told of it. */
   readonly bin: Bin;
@@ -74,7 +74,7 @@ function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[
   };
 }
 
-/** What is bought does not go where nobody is fed from. */
+/** What is bought does not go to what is left alone. */
 const takesIn = ({ role, restsUntil }: Place): boolean => role === 'holding' && restsUntil === null;
 
 /** For each species that is offered a place at the speed of the Book: where its other bins stand, else in the first room, if there is any. */

@@ -1,5 +1,5 @@
 /** Why each line of a plan is there: whom it feeds, and what happens without it, on the same draws. */
-import { type Estimate, estimate } from '../../maths/estimate.ts';
+import { type Estimate, estimate, exactly } from '../../maths/estimate.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanLine, Reason } from './answer.ts';
@@ -11,7 +11,7 @@ import { livedInFates } from './lived-in-fates.ts';
 import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
 import { type Decisions, withoutLine } from './proposal.ts';
-import { grownBy } from './rest-reason.ts';
+import { restReason } from './rest-reason.ts';
 import { type Source, traced } from './traced.ts';
 import type { Tried } from './tried.ts';
 import { finely } from './with-ready.ts';
@@ -33,7 +33,7 @@ export function explained(lines: readonly PlanLine[], explaining: Explaining): P
       case 'harvest':
         return { ...line, reason: harvestReason(line, explaining, leftAlone) };
       case 'rest':
-        return { ...line, reason: restReason(line, explaining) };
+        return { ...line, reason: restReason(line, explaining.bench.laid, explaining.best) };
       default:
         return { ...line, reason: reasonOf(line, explaining) };
     }
@@ -65,7 +65,6 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   );
 }
 
-const exactly = (mean: number): Estimate => ({ mean, low: mean, high: mean });
 const nothing = { missedMeals: exactly(0), dangers: exactly(0) };
 
 /** First day on which what a line brings can be eaten. */
@@ -161,14 +160,6 @@ function told(periods: LaidOut['periods'], { eating, items }: Eaten, { without, 
     centsPerEaten: cents,
     grows: null,
   };
-}
-
-/** What it spares now is worth what it grows to. */
-function restReason(line: Extract<PlanLine, { what: 'rest' }>, { bench, best }: Explaining): Reason {
-  const grows = grownBy(line, bench.laid, best);
-  const without = { ...nothing, cents: exactly(0) };
-  const makesLittleDifference = grows.heads - grows.without < 1;
-  return { feeds: [], without, makesLittleDifference, centsPerEaten: null, grows };
 }
 
 type Harvest = Extract<PlanLine, { what: 'harvest' }>;

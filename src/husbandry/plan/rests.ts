@@ -31,7 +31,7 @@ export function restsOf({ places, planPlaces, periods, wishes, itemCents }: Rest
   });
 }
 
-/** First day on which anybody is fed from it again. */
+/** First day after so many periods, on which it is fed from like all others again. */
 export function restEnds(periods: readonly Period[], rests: number): DayNumber {
   const last = periods[rests - 1] as Period;
   return last.from + last.days;

@@ -18,24 +18,15 @@ import { livingOf } from '../../../src/husbandry/plan/living.ts';
 import { countedOn } from '../../../src/husbandry/plan/nodes.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
+import { hungryOnes, roachColony } from '../../support/plan/colony-room.ts';
 import { type Laid, laidOut } from '../../support/plan/planned.ts';
-import { animalWith, binWith, facts, snapshotWith, TODAY } from '../../support/room.ts';
+import { binWith, facts, snapshotWith, TODAY } from '../../support/room.ts';
 
 const LEVEL = 0.85;
 
 const chain = chainOf(facts.species.get('blaptica-dubia')!);
 
-const hungry = (i: number) =>
-  animalWith({
-    code: `A${i}`,
-    kind: 'acanthoscurria-geniculata',
-    gaugeMm: 60 + 4 * i,
-    lastTaken: TODAY - 1 - (i % 9),
-  });
-const colony = binWith({
-  ...{ code: 'B1', species: 'blaptica-dubia', role: 'colony', capacity: 3000, keepAdults: true },
-  events: [{ kind: 'counted', day: TODAY - 1, heads: 400, fromMm: null, toMm: null }],
-});
+const colony = roachColony(400);
 
 let laid: LaidOut;
 let fates: Fates;
@@ -43,10 +34,7 @@ let fine: PlanProblem;
 let firstNode: readonly number[];
 
 beforeAll(() => {
-  const room = laidOut(
-    snapshotWith({ animals: Array.from({ length: 30 }, (_, i) => hungry(i)), bins: [colony] }),
-    8,
-  );
+  const room = laidOut(snapshotWith({ animals: hungryOnes(30), bins: [colony] }), 8);
   const { problem } = room;
   laid = room.laid;
   fates = fatesOf(laid, problem);
@@ -113,10 +101,7 @@ describe('breeders', () => {
 
 describe('a colony that is to feed many', () => {
   it('is never wanted larger than half of its room holds, of all sizes', () => {
-    const many = Array.from({ length: 300 }, (_, i) => hungry(i % 30)).map((animal, i) => ({
-      ...animal,
-      code: `A${i}`,
-    }));
+    const many = hungryOnes(300);
     const wantedWith = (capacity: number | null) =>
       laidOut(snapshotWith({ animals: many, bins: [{ ...colony, capacity }] }), 8).laid.fine.breeders.flatMap(
         (each) => (each ? [each.wanted] : []),
@@ -178,7 +163,7 @@ describe('a colony that grows more slowly', () => {
   const at = (tempC: number): Laid =>
     laidOut(
       snapshotWith({
-        animals: [hungry(0)],
+        animals: hungryOnes(1),
         bins: [colony],
         rooms: [{ code: 'room', name: 'Room', dayTempC: tempC, nightTempC: tempC }],
       }),

@@ -11,33 +11,16 @@ import { countedOn } from '../../../src/husbandry/plan/nodes.ts';
 import { middleOf } from '../../../src/husbandry/plan/periods.ts';
 import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
+import { hungryOnes, roachColony } from '../../support/plan/colony-room.ts';
 import { mixedMarket } from '../../support/plan/markets.ts';
-import {
-  animalWith,
-  binWith,
-  countedBin,
-  facts,
-  policyWith,
-  snapshotWith,
-  TODAY,
-} from '../../support/room.ts';
+import { countedBin, facts, policyWith, snapshotWith, TODAY } from '../../support/room.ts';
 
 const WEEKS = 8;
 const LEVEL = 0.85;
 const policy = policyWith({ planReplicates: 40, planJudgeReplicates: 20, planJudgeLeast: 10 });
 
-const animals = Array.from({ length: 16 }, (_, i) =>
-  animalWith({
-    code: `A${i}`,
-    kind: 'acanthoscurria-geniculata',
-    gaugeMm: 60 + 5 * i,
-    lastTaken: TODAY - 1 - (i % 9),
-  }),
-);
-const colony = binWith({
-  ...{ code: 'B1', species: 'blaptica-dubia', role: 'colony', capacity: 3000, keepAdults: true },
-  events: [{ kind: 'counted', day: TODAY - 1, heads: 300, fromMm: null, toMm: null }],
-});
+const animals = hungryOnes(16);
+const colony = roachColony(300);
 const crickets = countedBin('B2', 'acheta-domesticus', { heads: 90, fromMm: 12, toMm: 18 });
 
 const room = (bins: Bin[] = [colony, crickets]) =>
