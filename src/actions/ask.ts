@@ -2,12 +2,14 @@
 
 import { createHash } from 'node:crypto';
 import { factsWith } from '../facts/own/facts-with.ts';
+import { type Market, noMarket, tooLateToday } from '../husbandry/orders/index.ts';
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import { type Keeping, keepAnswer, keptAnswer, lastKept, revision } from '../store/index.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
+import { marketRows, suppliersAt, timeNow } from './market.ts';
 import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
@@ -60,24 +62,38 @@ export async function askLast<S extends Subject>(
   return kept === null ? null : (JSON.parse(kept) as Answers[S]);
 }
 
-type Present = Pick<Snapshot, 'facts' | 'today' | 'revision'>;
+interface Present extends Pick<Snapshot, 'facts' | 'today' | 'revision'> {
+  readonly market?: Pick<Market, 'suppliers'>;
+}
 
 /** What tells one room from another: enough to find a kept answer, without reading the room. */
 async function presentOf({ store, facts, clock }: Context): Promise<Present> {
-  const found = await store.askAll({ revision, ...bookChanges });
-  return { facts: factsWith(facts, found), today: clock().today, revision: found.revision };
+  const found = await store.askAll({ revision, ...bookChanges, suppliers: marketRows.suppliers });
+  const now = timeNow(clock());
+  return {
+    facts: factsWith(facts, found),
+    today: now.today,
+    revision: found.revision,
+    market: { suppliers: suppliersAt(found.suppliers, now) },
+  };
 }
 
-/** One answer is kept a question: of the latest day, made by this engine from these facts. */
-const keepingOf = <S extends Subject>(
-  { facts, today, revision: at }: Present,
+/** Subjects that ask by when something could be ordered. */
+const ORDERING: ReadonlySet<Subject> = new Set<Subject>(['plan', 'bulk', 'box']);
+
+/** One answer is kept a question: of the latest day and the orders it still allows, made by this engine from these facts. */
+function keepingOf<S extends Subject>(
+  { facts, today, revision: at, market = noMarket }: Present,
   subject: S,
   options: Options[S],
-): Keeping => ({
-  key: nameOf(subject, options),
-  revision: at,
-  engine: `${ENGINE} ${markOf(facts)} ${today}`,
-});
+): Keeping {
+  const tooLate = ORDERING.has(subject) ? tooLateToday(market.suppliers, today) : [];
+  return {
+    key: nameOf(subject, options),
+    revision: at,
+    engine: [ENGINE, markOf(facts), today, ...tooLate].join(' '),
+  };
+}
 
 const marks = new WeakMap<Facts, string>();
 const MARK_LENGTH = 12;

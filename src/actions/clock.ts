@@ -1,9 +1,11 @@
 /** Turns an instant into the keeper's day, which lasts until the small hours. */
 import { parseCivilDate } from '../husbandry/calendar.ts';
+import { HOURS_PER_DAY, MINUTES_PER_HOUR } from '../husbandry/units.ts';
 import type { Now } from './context.ts';
 
 /** Until this hour it is still the day before: the round is often done after midnight. */
 const DAY_ENDS_AT_HOUR = 4;
+const MINUTES_PER_DAY = HOURS_PER_DAY * MINUTES_PER_HOUR;
 
 /** Day and moment of an instant in a time zone (an IANA name). */
 export function nowIn(timezone: string, instant: Date): Now {
@@ -13,12 +15,16 @@ export function nowIn(timezone: string, instant: Date): Now {
     month: '2-digit',
     day: '2-digit',
     hour: '2-digit',
+    minute: '2-digit',
     hourCycle: 'h23',
   }).formatToParts(instant);
   const part = (type: string): string => parts.find((each) => each.type === type)?.value ?? '';
   const day = parseCivilDate(`${part('year')}-${part('month')}-${part('day')}`);
   if (!day.ok) throw new Error(`No civil day for ${instant.toISOString()} in ${timezone}`);
-  const night = Number(part('hour')) < DAY_ENDS_AT_HOUR;
+  const hour = Number(part('hour'));
+  const minutes = hour * MINUTES_PER_HOUR + Number(part('minute'));
   const moment = instant.toISOString();
-  return night ? { today: day.value - 1, moment, smallHours: true } : { today: day.value, moment };
+  return hour < DAY_ENDS_AT_HOUR
+    ? { today: day.value - 1, minutes: minutes + MINUTES_PER_DAY, moment, smallHours: true }
+    : { today: day.value, minutes, moment };
 }

@@ -8,6 +8,8 @@ export interface Now {
   readonly today: DayNumber;
   /** After midnight, while it is still yesterday here: the calendar is a day ahead. */
   readonly smallHours?: boolean;
+  /** Minutes since midnight of `today`, more than a day's in the small hours; absent: it has just begun. */
+  readonly minutes?: number;
   /** The moment, ISO 8601 in UTC. */
   readonly moment: string;
 }

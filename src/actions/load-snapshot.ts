@@ -6,6 +6,7 @@ import { servedOnRecord } from '../husbandry/appetite/index.ts';
 import type { DayNumber, DayRange } from '../husbandry/calendar.ts';
 import { grouped } from '../husbandry/grouped.ts';
 import type { Bin, ExpectedDelivery } from '../husbandry/larder/index.ts';
+import { atTime, noMarket, type TimeOfDay } from '../husbandry/orders/index.ts';
 import type { Facts, PlannedChange, Room, Snapshot } from '../husbandry/snapshot.ts';
 import { DAYS_PER_WEEK } from '../husbandry/units.ts';
 import { inWalkOrder } from '../husbandry/walk.ts';
@@ -28,7 +29,7 @@ import {
 import { binEvent } from './bin-event.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
-import { marketOf, marketRows } from './market.ts';
+import { marketOf, marketRows, timeNow } from './market.ts';
 import { fedFrom, givenSince } from './record.ts';
 import { type Senders, sendersOf } from './senders.ts';
 
@@ -54,20 +55,26 @@ const questions = (day: DayNumber, learnDays: number) => ({
  * as nothing changes today's is the very same, with all that was worked out of it.
  */
 export async function loadSnapshot(context: Context, day?: DayNumber): Promise<Snapshot> {
-  const { store, facts: book } = context;
-  const today = day ?? context.clock().today;
-  if (today !== context.clock().today) return readSnapshot(context, today);
+  const { store, facts: book, clock } = context;
+  const now = timeNow(clock());
+  if (day !== undefined && day !== now.today) return readSnapshot(context, { today: day, minutes: 0 });
   const last = lastRead.get(store);
-  const isLast = last?.book === book && last.snapshot.today === today;
+  const isLast = last?.book === book && isStill(last.snapshot, now);
   if (isLast && last.snapshot.revision === (await store.ask(revision))) return last.snapshot;
-  const snapshot = await readSnapshot(context, today);
+  const snapshot = await readSnapshot(context, now);
   lastRead.set(store, { book, snapshot });
   return snapshot;
 }
 
 const lastRead = new WeakMap<Context['store'], { readonly book: Facts; readonly snapshot: Snapshot }>();
 
-async function readSnapshot({ store, facts: book }: Context, today: DayNumber): Promise<Snapshot> {
+/** Whether it is the same day and no supplier's hour of ordering has passed since. */
+const isStill = ({ today, market = noMarket }: Snapshot, now: TimeOfDay): boolean =>
+  today === now.today &&
+  market.suppliers.every((supplier) => atTime(supplier, now).tooLateOn === supplier.tooLateOn);
+
+async function readSnapshot({ store, facts: book }: Context, now: TimeOfDay): Promise<Snapshot> {
+  const { today } = now;
   const found = await store.askAll(questions(today, book.policy.learnDays.value));
   const facts = factsWith(book, found);
   const senders = sendersOf(found, facts.policy);
@@ -88,7 +95,7 @@ async function readSnapshot({ store, facts: book }: Context, today: DayNumber): 
     calendar: { feedingWeekdays, absences },
     deliveryWeekdays,
     leadTimeDays,
-    market: marketOf(found, facts),
+    market: marketOf(found, facts, now),
     facts,
   };
 }

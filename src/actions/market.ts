@@ -1,7 +1,16 @@
 /** The market of a snapshot: suppliers that are still bought from, what they still offer, and what the keeper says of money and weather. */
-import type { Arrival, Market, Offer, Spent, Supplier } from '../husbandry/orders/index.ts';
+import {
+  type Arrival,
+  atTime,
+  type Market,
+  type Offer,
+  type Spent,
+  type Supplier,
+  type TimeOfDay,
+} from '../husbandry/orders/index.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { type OfferRow, rowsOf, type Settings, type SupplierRow } from '../store/index.ts';
+import type { Now } from './context.ts';
 
 const OPEN_IN_ORDER = { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' };
 
@@ -9,6 +18,8 @@ export const marketRows = {
   suppliers: rowsOf('supplier', OPEN_IN_ORDER),
   offers: rowsOf('offer', OPEN_IN_ORDER),
 };
+
+export const timeNow = ({ today, minutes = 0 }: Now): TimeOfDay => ({ today, minutes });
 
 interface Found {
   readonly suppliers: readonly SupplierRow[];
@@ -18,14 +29,19 @@ interface Found {
   readonly settings: Pick<Settings, 'purse' | 'weather'>;
 }
 
+/** Suppliers still bought from, as they stand at a time. */
+export const suppliersAt = (rows: readonly SupplierRow[], now: TimeOfDay): Supplier[] =>
+  rows.map((row) => atTime(supplierOf(row), now));
+
 /** Offers of suppliers no longer bought from, and of prey that is not in the Book, are left out. */
 export function marketOf(
   { suppliers, offers, arrivals, spent, settings }: Found,
   { species }: Facts,
+  now: TimeOfDay,
 ): Market {
   const open = new Set(suppliers.map(({ code }) => code));
   return {
-    suppliers: suppliers.map(supplierOf),
+    suppliers: suppliersAt(suppliers, now),
     offers: offers.filter((offer) => open.has(offer.supplier) && species.has(offer.species)).map(offerOf),
     arrivals,
     weather: settings.weather,

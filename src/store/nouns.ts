@@ -89,7 +89,7 @@ export interface DeliveryRow {
   readonly cents: Cents | null;
 }
 
-export interface SupplierRow extends Supplier {
+export interface SupplierRow extends Omit<Supplier, 'tooLateOn'> {
   /** Hours from the door within which dead prey is to be claimed; null: nothing is said. */
   readonly claimHours: number | null;
   readonly notes: string;

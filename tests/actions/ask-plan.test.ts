@@ -1,9 +1,18 @@
 /** Plans asked for: kept for the room as it is, and the last good one shown when it has changed since. */
 import { expect, test } from 'vitest';
-import { addRoom, answerHere, askPlan, keptPlan, lastPlan, loadSnapshot } from '../../src/actions/index.ts';
+import {
+  addRoom,
+  answerHere,
+  askPlan,
+  editSupplier,
+  keptPlan,
+  lastPlan,
+  loadSnapshot,
+} from '../../src/actions/index.ts';
 import { problem } from '../../src/husbandry/problems.ts';
 import { err } from '../../src/husbandry/result.ts';
 import { facts } from '../support/room.ts';
+import { sellsPrey } from '../support/sellers.ts';
 import { freshContext, good } from '../support/store-at.ts';
 
 const plannedRoom = async () => ({ ...(await freshContext()), facts });
@@ -26,6 +35,24 @@ test('a plan that was stopped leaves the last good one where it is, for question
   const stopped = async () => err(problem('cancelled', 'It was stopped before it was done.'));
   expect(await askPlan(room, PINNED, { answering: stopped })).toMatchObject({ ok: false });
   expect(await lastPlan(room, PINNED)).toEqual(plan);
+});
+
+test('a plan made before a supplier’s last hour of ordering is not the plan of after it, on days it matters', async () => {
+  const room = await plannedRoom();
+  await sellsPrey(room.store);
+  let minutes = 0;
+  const timed = { ...room, clock: () => ({ ...room.clock(), minutes }) };
+  const kept = async () => keptPlan(timed, TWELVE_WEEKS, await loadSnapshot(timed));
+  const plan = good(await askPlan(timed, TWELVE_WEEKS));
+  minutes = 13 * 60 + 59;
+  expect(await kept()).toEqual(plan);
+  minutes += 1;
+  expect(await kept()).toBeNull();
+  expect((await loadSnapshot(timed)).market?.suppliers[0]?.tooLateOn).toBe(room.clock().today);
+  good(await editSupplier(timed, { supplier: 'S1', dispatchWeekdays: [true, ...Array(6).fill(false)] }));
+  good(await askPlan(timed, TWELVE_WEEKS));
+  minutes = 0;
+  expect(await kept()).not.toBeNull();
 });
 
 test('the order of wishes is not another question; their amounts are', async () => {

@@ -378,7 +378,7 @@ export const planWorkingProps: PlanProps = {
         ],
       },
     },
-    age: { madeOn: TODAY - 5, changes: 3, withoutWishes: true },
+    age: { madeOn: TODAY - 5, changes: 3, tooLate: [], withoutWishes: true },
     working,
   },
 };

@@ -104,11 +104,14 @@ test('a what if that changes nothing says so', () => {
 
 test('an older plan is not offered for applying', () => {
   const { shown } = planProps;
-  const age = { madeOn: TODAY - 5, changes: 0, withoutWishes: false };
+  const age = { madeOn: TODAY - 5, changes: 0, tooLate: [], withoutWishes: false };
   const part = (of: typeof shown) => String(PlanPart({ shown: of, weeks: 12 }));
   expect(part(shown)).toContain('Apply the plan’s orders of this week');
   expect(part({ ...shown, age })).not.toContain('Apply the plan’s orders');
   expect(part({ ...shown, age })).toContain('This is the plan made on Tuesday 17 November.');
+  expect(part({ ...shown, age: { ...age, tooLate: ['Marrowgate Feeders'] } })).toContain(
+    'Today’s last hour to order from Marrowgate Feeders has passed.',
+  );
 });
 
 test('a colony that is left alone: until when, what to do meanwhile, and what it grows to', () => {

@@ -106,7 +106,7 @@ const OrderForm = (props: NewOrderProps & { chosen: Chosen }) => {
         name="sentDay"
         label={supplier.kind === 'shop' ? 'Fetched on' : 'Parcel'}
         options={parcels.map((parcel) => parcelOption(supplier, parcel))}
-        start={nextOf(parcels, shell.today)}
+        start={nextOf(parcels, supplier, shell.today)}
       />
       {offers.map((offer) => (
         <OfferLine {...props} entry={entry} offer={offer} />
@@ -116,8 +116,13 @@ const OrderForm = (props: NewOrderProps & { chosen: Chosen }) => {
   );
 };
 
-const nextOf = (parcels: readonly Dispatch[], today: DayNumber): string | undefined => {
-  const next = parcels.find(({ orderBy }) => orderBy >= today);
+/** The first that can still be ordered. */
+const nextOf = (
+  parcels: readonly Dispatch[],
+  { tooLateOn }: Supplier,
+  today: DayNumber,
+): string | undefined => {
+  const next = parcels.find(({ orderBy }) => orderBy >= today && orderBy !== tooLateOn);
   return next === undefined ? undefined : civilDate(next.sent);
 };
 

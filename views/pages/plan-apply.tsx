@@ -6,7 +6,7 @@ import { entryOf, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { planQuery } from '../plan-address.ts';
 import type { PlanTold } from './plan.tsx';
-import { byWhen, headsWords, isOrder, type OrderLine, supplierName } from './plan-words.ts';
+import { headsWords, isOrder, type OrderLine, supplierName, whenWords } from './plan-words.ts';
 
 /** Orders to be placed before the next Sunday, which is planned anew. */
 export function ordersThisWeek({ plan, today }: Pick<PlanTold, 'plan' | 'today'>): readonly OrderLine[] {
@@ -50,5 +50,5 @@ function parcelWords(lines: readonly OrderLine[], told: PlanTold): string {
   const [first] = lines;
   if (first === undefined) return '';
   const what = listed(lines.map((line) => headsWords(line, told)));
-  return `${what} from ${supplierName(told.market, first.supplier)}, ${byWhen(first.actBy, told.today)}`;
+  return `${what} from ${supplierName(told.market, first.supplier)}, ${whenWords(first, told)}`;
 }

@@ -76,7 +76,7 @@ const Step = ({ step, told }: StepProps) => {
   return (
     <li class={`plan-line is-${line.what}`}>
       <h4>
-        {stepTitle(step, told)}, {whenWords(line, told.today)}
+        {stepTitle(step, told)}, {whenWords(line, told)}
       </h4>
       <p class="plan-course">
         {lineCourse(line)} {cents === 0 ? '' : `${money(cents, told.market.purse.currency)}.`}

@@ -31,7 +31,7 @@ export function planHeadline(said: PlanSaid): string {
 }
 
 function stepsWords(said: PlanSaid): string {
-  const { plan, today } = said;
+  const { plan } = said;
   const orders = plan.lines.filter(isOrder).toSorted((a, b) => a.actBy - b.actBy);
   const [first] = orders;
   if (first === undefined) return withoutOrders(said);
@@ -42,7 +42,7 @@ function stepsWords(said: PlanSaid): string {
   );
   const alike = orders.filter(({ supplier }) => supplier === first.supplier);
   const days = [...new Map(alike.map(({ parcel: code, actBy }) => [code, actBy])).values()];
-  return `Order ${what} ${byWhen(first.actBy, today)}${rhythmWords(days)}`;
+  return `Order ${what} ${whenWords(first, said)}${rhythmWords(days)}`;
 }
 
 /** Days on which later parcels are ordered: '; then every second Tuesday'. */
@@ -76,9 +76,17 @@ export function byWhen(day: DayNumber, today: DayNumber): string {
   return ahead < DAYS_PER_WEEK ? `by ${parts(day).name}` : `by ${shortDay(day)}`;
 }
 
-/** 'by Thursday' for what is to be done by then; what is left alone begins at once. */
-export const whenWords = ({ what, actBy }: PlanLine, today: DayNumber): string =>
-  what === 'rest' && actBy === today ? 'from today' : byWhen(actBy, today);
+/** 'by Thursday' for what is to be done by then, 'by Thursday, 14:00' where a supplier names the hour; what is left alone begins at once. */
+export function whenWords(line: PlanLine, { today, market }: Pick<PlanSaid, 'today' | 'market'>): string {
+  const by = byWhen(line.actBy, today);
+  if (line.what === 'rest' && line.actBy === today) return 'from today';
+  const time = line.what === 'order' ? cutOffTime(market, line.supplier) : null;
+  if (time === null || line.actBy < today) return by;
+  return line.actBy === today ? `${by} before ${time}` : `${by}, ${time}`;
+}
+
+const cutOffTime = ({ suppliers }: Market, code: string): string | null =>
+  suppliers.find((each) => each.code === code)?.cutOffTime ?? null;
 
 export const manyHeads = (n: number): string => n.toLocaleString('en-GB');
 

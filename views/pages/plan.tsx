@@ -33,6 +33,8 @@ export interface PlanShown {
   readonly age: {
     readonly madeOn: DayNumber;
     readonly changes: number;
+    /** Suppliers it orders from today, whose last hour of ordering has passed since. */
+    readonly tooLate: readonly string[];
     readonly withoutWishes: boolean;
   } | null;
   /** The one asked for is being made. */
@@ -139,13 +141,14 @@ function costWords({ plan, market }: PlanTold): string {
 /** Said of a plan that is not the one asked for. */
 const Age = ({ shown: { age } }: { shown: PlanShown }) => {
   if (age === null) return null;
-  const { madeOn, changes, withoutWishes } = age;
+  const { madeOn, changes, tooLate, withoutWishes } = age;
   const before = changes === 0 ? '' : `, before the last ${counted(changes, 'change')}`;
   return (
     <p class="plan-age">
       This is the plan made on {longDay(madeOn)}
       {before}
       {withoutWishes ? ', without your wishes' : ''}.
+      {tooLate.length === 0 ? '' : ` Today’s last hour to order from ${listed(tooLate)} has passed.`}
     </p>
   );
 };

@@ -34,7 +34,7 @@ export const ActsPlanned = ({ told, steps }: PlannedWeek) => {
 
 /** 'Order 500 small house crickets from Marrowgate Feeders, by Thursday' */
 const titleOf = (step: PlanStep, told: PlanTold): string =>
-  `${stepTitle(step, told)}, ${whenWords(step.line, told.today)}`;
+  `${stepTitle(step, told)}, ${whenWords(step.line, told)}`;
 
 interface StepProps {
   readonly step: PlanStep;

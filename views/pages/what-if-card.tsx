@@ -98,7 +98,7 @@ const Steps = ({ changed, shown }: { changed: StepsChanged; shown: WhatIfShown }
   const others = [
     ...changed.changed.map(
       ({ line, before, after }) =>
-        `${lineTitle(line, shown)}, ${whenWords(line, shown.today)}: ${after} ${amountUnit(line)} in place of ${before}`,
+        `${lineTitle(line, shown)}, ${whenWords(line, shown)}: ${after} ${amountUnit(line)} in place of ${before}`,
     ),
     ...changed.taken.map(
       ({ what, bin, before, after }) =>
@@ -138,7 +138,7 @@ const StepList = ({
       <ul>
         {lines.map((line) => (
           <li>
-            {lineTitle(line, shown)}, {whenWords(line, shown.today)}
+            {lineTitle(line, shown)}, {whenWords(line, shown)}
           </li>
         ))}
       </ul>

@@ -19,7 +19,7 @@ export function dispatchesOf(
   const found: Dispatch[] = [];
   for (let sent = range.from; sent <= range.to; sent++) {
     const orderBy = sent - supplier.cutOffDays;
-    if (orderBy >= range.from && isSentOn(supplier, sent, weather))
+    if (orderBy >= range.from && orderBy !== supplier.tooLateOn && isSentOn(supplier, sent, weather))
       found.push({ orderBy, sent, comes: sent + supplier.transitDays });
   }
   return found;

@@ -28,3 +28,4 @@ export { headMassBetween } from './pack-mass.ts';
 export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
 export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
 export { supplierTrouble } from './supplier-trouble.ts';
+export { atTime, type TimeOfDay, tooLateToday } from './too-late.ts';

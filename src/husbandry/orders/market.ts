@@ -25,6 +25,8 @@ export interface Supplier {
   readonly cutOffDays: number;
   /** 'HH:MM' on the last day of ordering; null: any time of it. */
   readonly cutOffTime: string | null;
+  /** A day on which that time has passed already, so that it is too late to order on it; absent: none. */
+  readonly tooLateOn?: DayNumber;
   /** No parcel is sent on these days. */
   readonly holidays: readonly DayRange[];
   readonly postage: Postage;

@@ -6,7 +6,7 @@ import type { PageForms, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
 import { placeOrder } from '../../actions/index.ts';
-import { dispatchesOf } from '../../husbandry/orders/index.ts';
+import { dispatchesOf, type Supplier } from '../../husbandry/orders/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import { err } from '../../husbandry/result.ts';
 import { DAYS_PER_WEEK } from '../../husbandry/units.ts';
@@ -95,7 +95,9 @@ async function showNewOrder(
 
 const WEEKS_SHOWN = 6;
 
-/** Orders of the last week can still be written down. */
+const atAnyTime = ({ tooLateOn: _, ...supplier }: Supplier): Supplier => supplier;
+
+/** Orders of the last week can still be written down, and those of earlier today. */
 function chosenOf({ snapshot }: Visit, code: string): NewOrderProps['chosen'] {
   const { suppliers, offers, weather } = marketIn(snapshot);
   const supplier = suppliers.find((each) => each.code === code);
@@ -106,6 +108,6 @@ function chosenOf({ snapshot }: Visit, code: string): NewOrderProps['chosen'] {
     offers: offers
       .filter((offer) => offer.supplier === code)
       .map((offer) => ({ ...offer, into: intoOptions(snapshot, offer.species) })),
-    parcels: dispatchesOf(supplier, range, weather),
+    parcels: dispatchesOf(atAnyTime(supplier), range, weather),
   };
 }

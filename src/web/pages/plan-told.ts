@@ -7,7 +7,6 @@ import { entryOf } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type PlanAsked, planAt, planQuery } from '../../../views/plan-address.ts';
 import { lastPlan, planName } from '../../actions/index.ts';
-
 import type { PlanAnswer, PlanQuestion, Wish } from '../../husbandry/plan/index.ts';
 import { sizeOptionAt } from './choices.ts';
 import type { House } from './house.ts';
@@ -61,10 +60,23 @@ export async function shownLast(
   const withoutWishes = asked.wishes.length > 0 && !hasWishes(last, asked);
   return {
     told: toldOf(last, asked, here),
-    age: { madeOn: last.day, changes: Math.max(0, revision - last.revision), withoutWishes },
+    age: {
+      madeOn: last.day,
+      changes: Math.max(0, revision - last.revision),
+      tooLate: tooLateIn(last, here),
+      withoutWishes,
+    },
     ...rest,
   };
 }
+
+/** Names of suppliers a plan orders from today though their last hour of ordering has passed. */
+const tooLateIn = ({ lines }: PlanAnswer, { snapshot }: Visit): string[] =>
+  marketIn(snapshot)
+    .suppliers.filter(({ code, tooLateOn }) =>
+      lines.some((line) => line.what === 'order' && line.supplier === code && line.actBy === tooLateOn),
+    )
+    .map(({ name }) => name);
 
 /** Whether a plan was made with these wishes: its lines say which are pinned, and what is forbidden is not in it. */
 const hasWishes = ({ lines }: PlanAnswer, { wishes }: Pick<PlanAsked, 'wishes'>): boolean =>

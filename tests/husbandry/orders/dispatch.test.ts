@@ -2,7 +2,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { civilDate, parseCivilDate } from '../../../src/husbandry/calendar.ts';
-import { dispatchesOf, heldUntil, isSentOn, type Supplier } from '../../../src/husbandry/orders/index.ts';
+import {
+  atTime,
+  dispatchesOf,
+  heldUntil,
+  isSentOn,
+  type Supplier,
+  tooLateToday,
+} from '../../../src/husbandry/orders/index.ts';
 import { supplierWith } from '../../support/market.ts';
 import { good } from '../../support/store-at.ts';
 
@@ -33,6 +40,25 @@ test('on a Thursday the next parcel is ordered by Sunday, sent on Monday and the
 test('a parcel whose last day of ordering was yesterday is not offered, one of today is', () => {
   expect(told(mail, day('2026-10-05'), 1, [])).toEqual([['10-05', '10-06', '10-08']]);
   expect(told(mail, day('2026-10-06'), 0, [])).toEqual([]);
+});
+
+test('once the last hour of ordering has come today is too late, and tomorrow is the next chance', () => {
+  const byNoon = supplierWith({ ...mail, cutOffTime: '12:00' });
+  const monday = day('2026-10-05');
+  const at = (minutes: number) => atTime(byNoon, { today: monday, minutes });
+  expect(told(at(12 * 60 - 1), monday, 2, [])).toHaveLength(2);
+  expect(told(at(12 * 60), monday, 2, [])).toEqual([['10-06', '10-07', '10-09']]);
+  expect(told(atTime(at(12 * 60), { today: monday, minutes: 0 }), monday, 2, [])).toHaveLength(2);
+  expect(atTime(mail, { today: monday, minutes: 23 * 60 })).toEqual(mail);
+});
+
+test('for whom it is too late today matters only where a parcel could have been ordered', () => {
+  const suppliers = ['2026-10-05', '2026-10-07'].map((date) => {
+    const today = day(date);
+    const late = atTime(supplierWith({ ...mail, cutOffTime: '12:00' }), { today, minutes: 13 * 60 });
+    return tooLateToday([late, mail], today);
+  });
+  expect(suppliers).toEqual([['S1'], []]);
 });
 
 test('a shop is open on the day itself', () => {
