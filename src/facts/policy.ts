@@ -106,6 +106,7 @@ export const policy: Policy = {
   crashRise: memory(0.1, '1', 'our choice: a chance that rises by a tenth'),
   binWeeks: memory(12, 'weeks', CHOICE),
   binReplicates: memory(60, 'replicates', CHOICE),
+  cullDays: memory(28, 'days', 'our choice: a bin is thinned once in a while, not every week'),
   waveWeeksMost: memory(40, 'weeks', CHOICE),
   colonyWeeksMet: memory(0.95, 'share of weeks', CHOICE),
   colonyYears: memory(3, 'years', CHOICE),

@@ -160,4 +160,6 @@ export interface Policy extends PlanPolicy {
   /** Weeks a bin is followed by itself on its page, and replicates of that. */
   readonly binWeeks: Sourced;
   readonly binReplicates: Sourced;
+  /** Days for which a cull makes room. */
+  readonly cullDays: Sourced;
 }

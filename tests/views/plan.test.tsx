@@ -11,7 +11,6 @@ import {
   amountOf,
   amountUnit,
   byWhen,
-  canBeWished,
   keyWords,
   lineCourse,
   planHeadline,
@@ -95,6 +94,8 @@ test('a line that is in no plan any more is called by its key', () => {
     'large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
   );
   expect(keyWords('order:O9@2026-11-25', said)).toBe('an offer no longer here, sent Wed 25 Nov');
+  expect(keyWords('cull:B2:room', said)).toBe('culling for room from Roach tub');
+  expect(keyWords('cull:B2:males', said)).toBe('culling males from Roach tub');
   expect(keyWords('nonsense', said)).toBe('nonsense');
 });
 
@@ -123,7 +124,7 @@ test('a colony that is left alone: until when, what to do meanwhile, and what it
     'So it holds about 2,300 by Fri 12 Feb; fed from all along, about 1,900.',
   ]);
   expect(keyWords(restLine.key, said)).toBe('leaving Roach tub alone');
-  expect([amountOf(restLine), amountUnit(restLine), canBeWished(restLine)]).toEqual([3, 'weeks', true]);
+  expect([amountOf(restLine), amountUnit(restLine)]).toEqual([3, 'weeks']);
   expect(acceptAt(restLine, told)).toBe('/larder/B2?days=19&begin=rest#rest');
   expect(calendarRows(told)).toEqual([
     {

@@ -141,11 +141,12 @@ function feedsWords(
   ];
 }
 
-/** How many of which size make room enough. */
+/** How many of which size make room enough, the first time it is too full. */
 function roomWords(culls: readonly Cull[], today: number): string {
   const forRoom = culls.filter(({ why }) => why === 'room');
-  const heads = forRoom.map(({ heads: n, size }) => `${roundly(n)} ${size?.name ?? 'of any size'}`);
   const day = forRoom[0]!.day;
+  const first = forRoom.filter((cull) => cull.day === day);
+  const heads = first.map(({ heads: n, size }) => `${roundly(n)} ${size?.name ?? 'of any size'}`);
   const when = day <= today ? 'now' : `by about ${shortDay(day)}`;
   return `Too full: take out about ${listed(heads)} ${when}. Feed them off, freeze them or split the bin.`;
 }

@@ -1,5 +1,5 @@
 /** The plan's lines week by week: what to do, why, and whether the keeper takes it, insists on it or will not have it. */
-import type { PlanLine, Wish } from '../../src/husbandry/plan/index.ts';
+import { cullKey, type PlanLine, restKey, type Wish } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
 import { paths } from '../paths.ts';
@@ -8,7 +8,7 @@ import type { PlanTold } from './plan.tsx';
 import { ACCEPT, acceptAt } from './plan-accept.ts';
 import { reasonWords } from './plan-reasons.ts';
 import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
-import { amountOf, amountUnit, canBeWished, lineCourse, lineTitle, whenWords } from './plan-words.ts';
+import { amountOf, amountUnit, isTakenOut, lineCourse, lineTitle, whenWords } from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
@@ -86,13 +86,11 @@ const Step = ({ step, told }: StepProps) => {
       <div class="plan-choices">
         {(weekOf(line.actBy, told.today) < SOON_WEEKS ? lines : []).map((each) => (
           <a class="button small" href={acceptAt(each, told)}>
-            {lines.length > 1 && (each.what === 'harvest' || each.what === 'cull')
-              ? sizeWords(each, told)
-              : ACCEPT[each.what]}
+            {lines.length > 1 && isTakenOut(each) ? sizeWords(each, told) : ACCEPT[each.what]}
             <Unseen line={each} told={told} />
           </a>
         ))}
-        {canBeWished(line) ? <Wishes line={line} told={told} /> : null}
+        <Wishes line={line} told={told} />
       </div>
     </li>
   );
@@ -109,26 +107,62 @@ const Unseen = ({ line, told }: LineProps) => <span class="unseen">: {lineTitle(
 /** Pinned as it is or in another amount, forbidden, or the wish taken back: each is another address of the page. */
 const Wishes = ({ line, told }: LineProps) => {
   const { asked } = told;
-  const wish = asked.wishes.find(({ key }) => key === line.key);
+  const key = wishKey(line);
+  if (asked.wishes.some((wish) => wish.key === key))
+    return (
+      <Choice
+        href={planAt(withoutWish(asked, key))}
+        words="Leave it to the plan"
+        follow
+        about={{ line, told }}
+      />
+    );
   const to = (next: Wish) => planAt(wishing(asked, next));
-  const Choice = ({ href, words, follow = false }: { href: string; words: string; follow?: boolean }) => (
-    <a class="button small quiet" href={href} {...(follow ? {} : { rel: 'nofollow' })}>
-      {words}
-      <Unseen line={line} told={told} />
-    </a>
+  const forbid = (
+    <Choice href={to({ key, wish: 'forbid', amount: null })} words="Forbid it" about={{ line, told }} />
   );
-  if (wish !== undefined)
-    return <Choice href={planAt(withoutWish(asked, line.key))} words="Leave it to the plan" follow />;
-  const instead = { weeks: asked.weeks, ifs: [[{ what: 'without' as const, key: line.key }]] };
+  if (line.what === 'cull') return forbid;
+  if (line.what === 'harvest') {
+    const weeks = told.plan.periods.filter(({ from }) => from <= line.day).length;
+    return (
+      <Choice
+        href={to({ key, wish: 'pin', amount: weeks })}
+        words={`Leave it alone until ${shortDay(line.actBy + 1)}`}
+        about={{ line, told }}
+      />
+    );
+  }
+  const instead = { weeks: asked.weeks, ifs: [[{ what: 'without' as const, key }]] };
   return (
     <>
-      <Choice href={to({ key: line.key, wish: 'pin', amount: amountOf(line) })} words="Pin it" />
-      <Choice href={to({ key: line.key, wish: 'forbid', amount: null })} words="Forbid it" />
-      <Choice href={whatIfAt(instead)} words="What instead?" />
+      <Choice href={to({ key, wish: 'pin', amount: amountOf(line) })} words="Pin it" about={{ line, told }} />
+      {forbid}
+      <Choice href={whatIfAt(instead)} words="What instead?" about={{ line, told }} />
       <OtherAmount line={line} told={told} />
     </>
   );
 };
+
+/** What wishes about a line speak of: a harvest is not had by leaving its bin alone, a cull by all of its cause. */
+function wishKey(line: PlanLine): string {
+  if (line.what === 'harvest') return restKey(line.bin);
+  return line.what === 'cull' ? cullKey(line) : line.key;
+}
+
+interface ChoiceProps {
+  readonly href: string;
+  readonly words: string;
+  readonly about: LineProps;
+  /** The plan it leads to has been made before. */
+  readonly follow?: boolean;
+}
+
+const Choice = ({ href, words, about, follow = false }: ChoiceProps) => (
+  <a class="button small quiet" href={href} {...(follow ? {} : { rel: 'nofollow' })}>
+    {words}
+    <Unseen {...about} />
+  </a>
+);
 
 const OtherAmount = ({ line, told }: LineProps) => (
   <details class="other-amount">

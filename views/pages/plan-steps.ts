@@ -2,7 +2,7 @@
 import type { PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
 import { lengthRange, listed } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
-import { lineTitle, manyHeads, type PlanNames } from './plan-words.ts';
+import { isTakenOut, lineTitle, manyHeads, type PlanNames, type TakenOut } from './plan-words.ts';
 
 export interface PlanStep {
   /** The line that stands for it. */
@@ -21,27 +21,25 @@ export function stepsOf(lines: readonly PlanLine[]): readonly PlanStep[] {
 }
 
 const stepKey = (line: PlanLine): string =>
-  line.what === 'harvest' || line.what === 'cull'
+  isTakenOut(line)
     ? `${line.what} ${line.bin} ${line.actBy} ${line.what === 'cull' ? line.why : ''}`
     : line.key;
-
-type Taken = Extract<PlanLine, { what: 'harvest' | 'cull' }>;
 
 export const headsOf = ({ lines }: PlanStep): number => lines.reduce((sum, { heads }) => sum + heads, 0);
 
 /** 'Harvest 39 dubia roaches from Dubia colony: 25 of 34–45 mm and 14 of 3–6 mm' */
 export function stepTitle(step: PlanStep, said: PlanNames): string {
   const { line, lines } = step;
-  if (lines.length < 2 || !(line.what === 'harvest' || line.what === 'cull')) return lineTitle(line, said);
+  if (lines.length < 2 || !isTakenOut(line)) return lineTitle(line, said);
   const heads = headsOf(step);
   const prey = preyName(said.names.species, line.species, heads);
   const verb = line.what === 'harvest' ? 'Harvest' : 'Cull';
-  const sizes = listed((lines as readonly Taken[]).map((each) => sizeWords(each, said)));
+  const sizes = listed((lines as readonly TakenOut[]).map((each) => sizeWords(each, said)));
   return `${verb} ${manyHeads(heads)} ${prey} from ${nameOf(said.names.bins, line.bin)}: ${sizes}`;
 }
 
 /** '25 of 34–45 mm' */
-export function sizeWords({ heads, fromMm, toMm }: Taken, { unit }: PlanNames): string {
+export function sizeWords({ heads, fromMm, toMm }: TakenOut, { unit }: PlanNames): string {
   const size = fromMm === null || toMm === null ? 'any size' : lengthRange(fromMm, toMm, unit);
   return `${manyHeads(heads)} of ${size}`;
 }

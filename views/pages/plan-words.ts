@@ -17,6 +17,11 @@ export interface PlanNames {
 export type OrderLine = Extract<PlanLine, { what: 'order' }>;
 export const isOrder = (line: PlanLine): line is OrderLine => line.what === 'order';
 
+/** Harvests and culls follow from what is eaten and grows; all else is decided. */
+export type TakenOut = Extract<PlanLine, { what: 'harvest' | 'cull' }>;
+export const isTakenOut = (line: PlanLine): line is TakenOut =>
+  line.what === 'harvest' || line.what === 'cull';
+
 /** A plan and what it is told with. */
 export interface PlanSaid extends PlanNames {
   readonly plan: PlanAnswer;
@@ -103,7 +108,6 @@ export const supplierName = ({ suppliers }: Market, code: string): string =>
 const CULL_WHY = {
   room: 'It gets too full.',
   males: 'There are more males than it needs.',
-  outgrown: 'Nobody here eats them any more.',
 } as const;
 
 /** What a line asks for, in a few words: 'Order 500 small house crickets from Marrowgate Feeders'. */
@@ -141,15 +145,16 @@ export function amountOf(line: PlanLine): number {
 export const amountUnit = (line: PlanLine): string =>
   ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups', rest: 'weeks' })[line.what];
 
-/** Harvests and culls follow from what is eaten and grows: wishes are about what is bought, started or left alone. */
-export const canBeWished = ({ what }: PlanLine): boolean => what !== 'harvest' && what !== 'cull';
-
 const REST = 'rest:';
+const CULL = /^cull:([^:]+):(room|males)$/;
 const KEY = /^(order|start):([^:@]+)@(\d{4}-\d{2}-\d{2})$/;
 
 /** What a line is called by its key alone, whether or not it is in a plan: 'small house crickets from Marrowgate Feeders, sent Wed 25 Nov'. */
 export function keyWords(key: string, { names, market }: PlanNames): string {
   if (key.startsWith(REST)) return `leaving ${nameOf(names.bins, key.slice(REST.length))} alone`;
+  const [, culled, why] = CULL.exec(key) ?? [];
+  if (culled !== undefined)
+    return `culling ${why === 'males' ? 'males' : 'for room'} from ${nameOf(names.bins, culled)}`;
   const [, what, code = '', date = ''] = KEY.exec(key) ?? [];
   const day = parseCivilDate(date);
   if (!day.ok) return key;

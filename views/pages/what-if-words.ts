@@ -2,7 +2,7 @@
 import type { Estimate, PlanAnswer, PlanLine, Supposed } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, listed, money, roundly, sentenceCase, shortDay } from '../format.ts';
 import { kindNameOf, nameOf, preyName } from '../names.ts';
-import { amountOf, canBeWished, keyWords, type PlanNames, supplierName } from './plan-words.ts';
+import { amountOf, isTakenOut, keyWords, type PlanNames, supplierName } from './plan-words.ts';
 
 /** What the codes of what is supposed are called. */
 export interface SupposedNames extends PlanNames {
@@ -63,8 +63,9 @@ export interface StepsChanged {
 
 /** An order or a start of the same key is the same step; of what is taken out only the sum is compared. */
 export function stepsChanged(base: PlanAnswer, other: PlanAnswer): StepsChanged {
-  const before = new Map(base.lines.filter(canBeWished).map((line) => [line.key, line]));
-  const after = new Map(other.lines.filter(canBeWished).map((line) => [line.key, line]));
+  const decided = ({ lines }: PlanAnswer) =>
+    new Map(lines.filter((line) => !isTakenOut(line)).map((line) => [line.key, line]));
+  const [before, after] = [decided(base), decided(other)];
   return {
     added: [...after.values()].filter(({ key }) => !before.has(key)),
     dropped: [...before.values()].filter(({ key }) => !after.has(key)),
@@ -92,7 +93,7 @@ function takenChanged(base: PlanAnswer, other: PlanAnswer): StepsChanged['taken'
 function takenByBin({ lines }: PlanAnswer): ReadonlyMap<string, number> {
   const heads = new Map<string, number>();
   for (const line of lines)
-    if (line.what === 'harvest' || line.what === 'cull') {
+    if (isTakenOut(line)) {
       const key = `${line.what} ${line.bin}`;
       heads.set(key, (heads.get(key) ?? 0) + line.heads);
     }

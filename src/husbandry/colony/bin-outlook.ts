@@ -35,7 +35,13 @@ export async function binOutlook(snapshot: Snapshot, code: string): Promise<BinO
   const days = facts.policy.binWeeks.value * DAYS_PER_WEEK;
   return {
     ...ahead,
-    culls: cullsAhead({ life: { chain, bin, climate, speed }, state, today, days }),
+    culls: cullsAhead({
+      life: { chain, bin, climate, speed },
+      state,
+      today,
+      days,
+      lastsDays: facts.policy.cullDays.value,
+    }),
     takes: bin.role === 'colony' ? await takesOf(bin, chain, climate.on(today)) : null,
   };
 }

@@ -4,7 +4,7 @@ export type { Wanted } from './breeding.ts';
 export { type ColonyQuestion, colonyAmiss } from './colony-question.ts';
 export { type ColonyAnswer, type ColonyStart, colonyStart } from './colony-start.ts';
 export type { Costs, Prices } from './costs.ts';
-export { type Cull, cullsAhead } from './culls.ts';
+export { type Cull, type CullsAsked, cullsAhead } from './culls.ts';
 export {
   type HarvestAnswer,
   type HarvestQuestion,

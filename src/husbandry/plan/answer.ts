@@ -52,7 +52,7 @@ export type PlanLine = LineBase &
     | {
         readonly what: 'cull';
         readonly bin: string;
-        readonly why: 'room' | 'males' | 'outgrown';
+        readonly why: 'room' | 'males';
         readonly fromMm: Mm | null;
         readonly toMm: Mm | null;
         readonly day: DayNumber;

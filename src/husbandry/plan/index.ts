@@ -14,6 +14,7 @@ export type {
 } from './answer.ts';
 export type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion, BulkWeek } from './bulk-answer.ts';
 export { bulkOrder } from './bulk-order.ts';
+export { cullKey } from './culls.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { restKey } from './rests.ts';

@@ -1,10 +1,8 @@
 /** The steps of a plan as lines: what is ordered, harvested, culled, started and left alone. */
-import { civilDate, type DayNumber } from '../calendar.ts';
-import { type Cull, cullsAhead } from '../colony/index.ts';
 import type { Offer } from '../orders/index.ts';
 import { MINUTES_PER_HOUR } from '../units.ts';
 import type { PlanLine, Wish } from './answer.ts';
-import { isFull } from './fullness.ts';
+import { type CullLine, wantedCulls } from './culls.ts';
 import { harvestLines } from './harvests.ts';
 import type { LaidOut } from './lay-out.ts';
 import { breakCents } from './parcel-cost.ts';
@@ -20,13 +18,13 @@ import type { Tried } from './tried.ts';
 export function linesOf(
   laid: LaidOut,
   { proposal, lived, level }: Pick<Tried, 'proposal' | 'lived' | 'level'>,
-  wishes: readonly Wish[],
+  { wishes, culls }: { wishes: readonly Wish[]; culls: readonly CullLine[] },
 ): PlanLine[] {
   const isPinned = (key: string) => wishes.some((wish) => wish.key === key && wish.wish === 'pin');
   const lines = [
     ...orderLines(laid, proposal),
     ...harvestLines(laid, { lived, level, rests: proposal.rests }),
-    ...cullLines(laid, proposal),
+    ...wantedCulls(culls, wishes),
     ...startLines(laid, proposal),
     ...restLines(laid, proposal),
   ];
@@ -78,42 +76,6 @@ function orderLine({ places, snapshot }: LaidOut, { parcel, pack, of, count }: O
     sent: of.sent,
     comes: of.comes,
     bin: (places[pack.place] as Place).into,
-  };
-}
-
-/** Bins that will be too full although all are fed from them, or hold more males than are of use. */
-function cullLines({ places, snapshot, periods, problem }: LaidOut, { flows }: Proposal): PlanLine[] {
-  const days = periods.reduce((sum, period) => sum + period.days, 0);
-  const { planSlack, planHarvestMinutes } = snapshot.facts.policy;
-  return places.flatMap(({ bins, climate, species }, p) => {
-    const hasRoom = !isFull(problem.places[p]?.room ?? null, flows.left[p] ?? [], planSlack.value);
-    return bins.flatMap(({ bin, chain, state, belief }) => {
-      const life = { chain, bin, climate, speed: Math.exp(belief.speedLog.mean) };
-      return cullsAhead({ life, state, today: snapshot.today, days })
-        .filter(({ why }) => why !== 'room' || !hasRoom || problem.places[p]?.room === null)
-        .map((cull) => cullLine(cull, { bin: bin.code, species, minutes: planHarvestMinutes.value }));
-    });
-  });
-}
-
-function cullLine(
-  { why, day, heads, size }: Cull,
-  { bin, species, minutes }: { bin: string; species: string; minutes: number },
-): PlanLine {
-  return {
-    ...plain,
-    key: `cull:${bin}:${size?.name ?? why}@${civilDate(day)}`,
-    actBy: day as DayNumber,
-    species,
-    heads,
-    cents: 0,
-    minutes,
-    what: 'cull',
-    bin,
-    why,
-    fromMm: size?.fromMm ?? null,
-    toMm: size?.toMm ?? null,
-    day,
   };
 }
 

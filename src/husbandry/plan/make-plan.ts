@@ -4,6 +4,7 @@ import type { Snapshot } from '../snapshot.ts';
 import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
+import { cullLines, overfull } from './culls.ts';
 import { costFromPeriod, settleInFates } from './fate-cost.ts';
 import { roomFor } from './fate-room.ts';
 import { type Bench, benchFor, throughAll } from './judge-plan.ts';
@@ -46,7 +47,8 @@ export async function makePlan(
   const bench = benchFor(laid, effort);
   const benches = { bench, through: effort === 'quick' ? bench : throughAll(bench) };
   const best = effort === 'quick' ? quickPlan(benches) : wholePlan(benches, solve, onProgress);
-  const lines = linesOf(laid, best, kept);
+  const culls = cullLines(laid, best.proposal);
+  const lines = linesOf(laid, best, { wishes: kept, culls });
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -58,7 +60,11 @@ export async function makePlan(
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(benches.through, best, lines),
     cover: coversOf(bench.laid, best),
-    obstacles: [...obstacles, ...obstaclesOf(benches.through, best, question)],
+    obstacles: [
+      ...obstacles,
+      ...obstaclesOf(benches.through, best, question),
+      ...overfull(laid, culls, kept),
+    ],
   };
 }
 

@@ -1,6 +1,7 @@
 /** Who eats what a step of a plan brings: its heads followed through the flows, in proportion within each node. */
 import type { PlanProblem } from './problem.ts';
 import type { Flows } from './proposal.ts';
+import { usedOf } from './used.ts';
 
 /** Heads that come by node in each period, all to one place. */
 export interface Source {
@@ -29,13 +30,7 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
   for (let t = 0; t < periods; t++) {
     mine = mine.map((heads, n) => heads + (comes[t]?.[n] ?? 0));
     const left = flows.left[place]?.[t] as Float64Array;
-    const gone = new Float64Array(at.nodes);
-    eaters.forEach(({ fare }, e) => {
-      fare.forEach((each, k) => {
-        if (each.place === place)
-          gone[each.node] = (gone[each.node] as number) + (flows.use[e]?.[t]?.[k] ?? 0);
-      });
-    });
+    const gone = usedOf(problem, flows, [place, t]);
     const share = mine.map((heads, n) => {
       const there = (left[n] as number) + (gone[n] as number);
       return there > 0 ? Math.min(1, heads / there) : 0;

@@ -1,6 +1,6 @@
 /** What must go from a bin in the coming weeks: for want of room, and surplus males. */
 import { describe, expect, it } from 'vitest';
-import { cullsAhead } from '../../../src/husbandry/colony/culls.ts';
+import { type CullsAsked, cullsAhead } from '../../../src/husbandry/colony/culls.ts';
 import type { Bin, BinEvent } from '../../../src/husbandry/larder/bin.ts';
 import { binOn, chainOf, nextDay, steadyClimate, totalHeads } from '../../../src/husbandry/larder/index.ts';
 import type { PreySpecies } from '../../../src/husbandry/prey/species.ts';
@@ -11,14 +11,16 @@ const species = facts.species.get('blaptica-dubia') as PreySpecies;
 const chain = chainOf(species);
 const climate = steadyClimate(constant(28));
 const DAYS = 56;
+/** A cull is enough for the weeks looked at. */
+const asked = { today: TODAY, days: DAYS, lastsDays: DAYS };
 
 const colony = (capacity: number | null, events: readonly BinEvent[]): Bin =>
   binWith({ code: 'C1', species: species.code, role: 'colony', keepAdults: true, capacity, events });
 const counted: BinEvent = { kind: 'counted', day: TODAY, heads: 500, fromMm: null, toMm: null };
 
-function cullsOf(bin: Bin) {
+function cullsOf(bin: Bin, more: Partial<CullsAsked> = {}) {
   const state = binOn(bin, TODAY, { chain, policy: facts.policy, climate });
-  return cullsAhead({ life: { chain, bin, climate, speed: 1 }, state, today: TODAY, days: DAYS });
+  return cullsAhead({ ...asked, life: { chain, bin, climate, speed: 1 }, state, ...more });
 }
 
 describe('a growing colony of 500', () => {
@@ -51,6 +53,28 @@ describe('a growing colony of 500', () => {
     }
   });
 
+  it('culled for a fortnight at a time goes in several culls, the first of them smaller', () => {
+    const headsOn = (culls: ReturnType<typeof cullsOf>) => {
+      const days = [...new Set(culls.map(({ day }) => day))];
+      return days.map((on) =>
+        culls.filter(({ day }) => day === on).reduce((sum, { heads }) => sum + heads, 0),
+      );
+    };
+    const bin = colony(600, [counted]);
+    const [all] = headsOn(cullsOf(bin));
+    const [first, ...later] = headsOn(cullsOf(bin, { lastsDays: 14 }));
+    expect(first).toBeLessThan(all!);
+    expect(later.length).toBeGreaterThan(0);
+  });
+
+  it('is not culled of what is eaten in time', () => {
+    const bin = colony(600, [counted]);
+    const eaten = () => new Float64Array(chain.size).fill(0.02);
+    expect(cullsOf(bin).length).toBeGreaterThan(0);
+    expect(cullsOf(bin, { eaten })).toEqual([]);
+    expect(cullsOf(bin, { eaten: () => null })).toEqual(cullsOf(bin));
+  });
+
   it('spares the adults, who breed', () => {
     const sizes = cullsOf(colony(520, [counted])).map(({ size }) => size!.name);
     expect(sizes.length).toBeGreaterThan(0);
@@ -64,12 +88,7 @@ describe('a colony of mealworms, whose beetles are shorter than the larvae', () 
     const events: BinEvent[] = [{ kind: 'counted', day: TODAY, heads: 500, fromMm: 18, toMm: 24 }];
     const bin = binWith({ ...colony(300, events), species: 'tenebrio-molitor' });
     const state = binOn(bin, TODAY, { chain: beetles, policy: facts.policy, climate });
-    const culls = cullsAhead({
-      life: { chain: beetles, bin, climate, speed: 1 },
-      state,
-      today: TODAY,
-      days: DAYS,
-    });
+    const culls = cullsAhead({ ...asked, life: { chain: beetles, bin, climate, speed: 1 }, state });
     expect(culls.reduce((sum, { heads }) => sum + heads, 0)).toBeGreaterThanOrEqual(200);
   });
 });

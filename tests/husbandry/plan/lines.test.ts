@@ -1,6 +1,7 @@
 /** Lines of a plan: harvests fall within their stretch of days, and nothing is culled for room that will be eaten. */
 import { describe, expect, it } from 'vitest';
 import { makePlan, type PlanAnswer } from '../../../src/husbandry/plan/index.ts';
+import { spokenDay } from '../../../src/husbandry/supply/index.ts';
 import { marketWith, mixedMarket, supplierWith } from '../../support/plan/markets.ts';
 import {
   animalWith,
@@ -66,6 +67,18 @@ describe('culls for want of room', () => {
   it('are told where hardly anybody eats of it', async () => {
     const [cull] = culls(await makePlan(roomOf(1), ask));
     expect(cull).toMatchObject({ bin: 'B1', why: 'room' });
+  });
+
+  it('are not told where the keeper will not have them, and what comes of that is', async () => {
+    const wishes = [{ key: 'cull:B1:room', wish: 'forbid', amount: null }] as const;
+    const [cull] = culls(await makePlan(roomOf(1), ask));
+    const plan = await makePlan(roomOf(1), { ...ask, wishes });
+    expect(culls(plan)).toEqual([]);
+    expect(plan.obstacles.map(({ sentence }) => sentence)).toContain(
+      `You forbade culls for room from B1: from ${spokenDay(cull!.day)} on it holds more than it has room for, so what lives in it grows and breeds more slowly.`,
+    );
+    const others = await makePlan(roomOf(1), { ...ask, wishes: [{ ...wishes[0], key: 'cull:B1:males' }] });
+    expect(culls(others)).toHaveLength(culls(await makePlan(roomOf(1), ask)).length);
   });
 
   it('are not told where what is harvested in time makes room', async () => {

@@ -47,6 +47,9 @@ test('a plan that is kept is told at once, with the way to do, pin or forbid eac
   expect(html).toContain('pin=order%3AO2%402026-11-25%3A2');
   expect(html).toContain('forbid=start%3Ahydei%402026-11-23');
   expect(html).not.toContain('forbid=harvest');
+  expect(html).toContain('pin=rest%3AB2%3A2');
+  expect(html).toContain('Leave it alone until Sun 6 Dec');
+  expect(html).toContain('forbid=cull%3AB2%3Amales');
   expect(html).toContain('proven to within 0.8 %');
   expect(html).not.toContain('data-hx-trigger="load"');
 });

@@ -92,7 +92,9 @@ test('with a plan of the room as it is, Sunday does what the plan asks for befor
   expect(html).not.toContain('data-hx-get="/act"');
   const [first, second] = [plan.lines[1]!, plan.lines[0]!].map((line) => VERB[line.what]);
   expect(acts).toContain(`Do this ${first}`);
-  expect(acts).toMatch(new RegExp(`^.*today before 12:00\\..*Then 1 more step before Sunday ${second}.*by tomorrow`));
+  expect(acts).toMatch(
+    new RegExp(`^.*today before 12:00\\..*Then 1 more step before Sunday ${second}.*by tomorrow`),
+  );
   expect(html).toContain('href="/plan"');
 });
 
