@@ -23,3 +23,13 @@ export function estimate(values: ArrayLike<number>): Estimate {
   const half = n > 1 ? Z * Math.sqrt(squares / (n - 1) / n) : 0;
   return { mean, low: mean - half, high: mean + half };
 }
+
+/** The sum of two that know nothing of one another: their errors add in squares. */
+export function sumOf(a: Estimate, b: Estimate): Estimate {
+  const mean = a.mean + b.mean;
+  return {
+    mean,
+    low: mean - Math.hypot(a.mean - a.low, b.mean - b.low),
+    high: mean + Math.hypot(a.high - a.mean, b.high - b.mean),
+  };
+}

@@ -28,7 +28,7 @@ export function feed(room: Room, e: number, { fate, t, hasAside }: Feeding): Cen
   if (noted) {
     const to = t * fates.eaters + e;
     noted.late[to] = (noted.late[to] as number) + waiting;
-    noted.missed[to] = (noted.missed[to] as number) + wants - waiting;
+    noted.missedIn[at] = wants - waiting;
   }
   return given + waiting * lateCents + (wants - waiting) * missedCents;
 }

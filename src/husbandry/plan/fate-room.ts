@@ -9,10 +9,11 @@ export interface Noted {
   readonly eaten: Float64Array;
   /** Heads eaten by all in each fate by itself, at [(fate * periods + period) * nodes + node]. */
   readonly taken: Float64Array;
-  /** Items late and missed, and items that stand ready after the meals, at [period * eaters + eater]. */
+  /** Items late, and items that stand ready after the meals, at [period * eaters + eater]. */
   readonly late: Float64Array;
-  readonly missed: Float64Array;
   readonly ready: Float64Array;
+  /** Items missed in each fate by itself, at [(fate * periods + period) * eaters + eater]. */
+  readonly missedIn: Float64Array;
   /** One number: what is left after the last period is worth, less what colonies have lost. */
   readonly endCents: Float64Array;
 }

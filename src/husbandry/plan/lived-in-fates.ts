@@ -8,10 +8,11 @@ import type { PlanEater, PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 import type { Fine } from './told.ts';
 
-/** Means over the fates of what is noted in them, and what is taken in each; items wanted at [period * groups + group]. */
+/** Means over the fates of what is noted in them, and what is taken and missed in each; items wanted and missed at [period * groups + group]. */
 export interface LivedInFates extends Noted {
   readonly fates: number;
   readonly wanted: Float64Array;
+  readonly missed: Float64Array;
 }
 
 /** Lives decisions through in all fates; `fine`: their problem with those who eat told finely. */
@@ -26,26 +27,32 @@ export function livedInFates(
     eaten: new Float64Array(moments * living.nodes),
     taken: new Float64Array(fates.count * fates.periods * living.nodes),
     late: new Float64Array(moments),
-    missed: new Float64Array(moments),
     ready: new Float64Array(moments),
+    missedIn: new Float64Array(fates.count * moments),
     endCents: new Float64Array(1),
   };
   settleInFates({ ...roomFor(fates, living, fates.count), noted }, decided);
-  const wanted = new Float64Array(moments);
-  fates.wanted.forEach((items, at) => {
-    wanted[at % moments] = (wanted[at % moments] as number) + items;
-  });
   const mean = (sums: Float64Array) => sums.map((sum) => sum / fates.count);
+  const meanOver = (byFate: Float64Array) => mean(overFates(byFate, moments));
   return {
     fates: fates.count,
     eaten: mean(noted.eaten),
     taken: noted.taken,
     late: mean(noted.late),
-    missed: mean(noted.missed),
+    missed: meanOver(noted.missedIn),
+    missedIn: noted.missedIn,
     ready: mean(noted.ready),
     endCents: mean(noted.endCents),
-    wanted: mean(wanted),
+    wanted: meanOver(fates.wanted),
   };
+}
+
+/** Sums over the fates of what is noted of each moment in each. */
+function overFates(byFate: Float64Array, moments: number): Float64Array {
+  const sums = new Float64Array(moments);
+  for (let at = 0; at < byFate.length; at++)
+    sums[at % moments] = (sums[at % moments] as number) + (byFate[at] as number);
+  return sums;
 }
 
 /** Items of one fine group over all periods. */

@@ -1,5 +1,5 @@
 /** Why each line of a plan is there: whom it feeds, and what happens without it, on the same draws. */
-import { type Estimate, estimate, exactly } from '../../maths/estimate.ts';
+import { type Estimate, estimate, exactly, sumOf } from '../../maths/estimate.ts';
 import type { DayNumber } from '../calendar.ts';
 import type { Cents } from '../orders/index.ts';
 import type { PlanLine, Reason } from './answer.ts';
@@ -52,8 +52,7 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const isHeld = startsEating(line) < held;
   const soon = isHeld ? comparison(best.verdict, judgePlan(bench, rest)) : nothing;
   const later = missedMealsFrom(isHeld ? held : laid.snapshot.today, bench, { best, rest });
-  // Less than half a meal in the mean of a few fates is nothing that could be told from chance.
-  const without = Math.abs(later) < 1 / 2 ? soon : { ...soon, missedMeals: moved(soon.missedMeals, later) };
+  const without = { ...soon, missedMeals: sumOf(soon.missedMeals, later) };
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(
     bench.laid.periods,
@@ -70,28 +69,27 @@ const nothing = { missedMeals: exactly(0), dangers: exactly(0) };
 /** First day on which what a line brings can be eaten. */
 const startsEating = (line: Bought): DayNumber => (line.what === 'order' ? line.comes : line.yieldsFrom);
 
-/** Meals missed more without a line in the periods from a day on, in the mean of the fates; of dangers they say nothing. */
+/** Meals missed more without a line in the periods from a day on, fate by fate; of dangers they say nothing. */
 function missedMealsFrom(
   day: DayNumber,
   bench: Bench,
   { best, rest }: { best: Tried; rest: Decisions },
-): number {
-  const { laid } = bench;
-  const groups = laid.fine.eating.length;
-  const first = laid.periods.findIndex(({ from }) => from >= day);
-  if (first < 0) return 0;
-  const { missed } = livedInFates(bench, finely(laid, best.problem, best.level), rest);
-  return missed.subarray(first * groups).reduce((sum, items, k) => {
-    const { mealItems, headsEach } = laid.fine.eating[k % groups] as EatingClass;
-    return sum + (items - (best.lived.missed[first * groups + k] as number)) / (mealItems * headsEach);
-  }, 0);
+): Estimate {
+  const { eating } = bench.laid.fine;
+  const { periods } = bench.laid;
+  const first = periods.findIndex(({ from }) => from >= day);
+  if (first < 0) return exactly(0);
+  const { missedIn, fates } = livedInFates(bench, finely(bench.laid, best.problem, best.level), rest);
+  const more = new Float64Array(fates);
+  missedIn.forEach((items, at) => {
+    const fate = Math.floor(at / (periods.length * eating.length));
+    if (at - fate * periods.length * eating.length < first * eating.length) return;
+    const { mealItems, headsEach } = eating[at % eating.length] as EatingClass;
+    more[fate] =
+      (more[fate] as number) + (items - (best.lived.missedIn[at] as number)) / (mealItems * headsEach);
+  });
+  return estimate(more);
 }
-
-const moved = ({ mean, low, high }: Estimate, by: number): Estimate => ({
-  mean: mean + by,
-  low: low + by,
-  high: high + by,
-});
 
 /** What the line brings. */
 function sourceOf(line: Bought, { problem, proposal }: Tried): Source {

@@ -35,3 +35,13 @@ it('feeds its last weeks where what is here lasts for the first', async () => {
   expect(items('wanted')).toBeGreaterThan(10);
   expect(items('missed')).toBeLessThan(0.05 * items('wanted'));
 }, 60_000);
+
+it('knows what is missed without a later order from the fates alone, give or take', async () => {
+  const briefly = { ...facts, policy: { ...policy, planHeldWeeks: { ...policy.planHeldWeeks, value: 1 } } };
+  const plan = await makePlan({ ...room, facts: briefly }, { weeks: 12, wishes: [], supposed: [] });
+  const later = plan.lines.find((line) => line.what === 'order' && line.comes >= TODAY + DAYS_PER_WEEK);
+  const { mean, low, high } = later!.reason!.without.missedMeals;
+  expect(low).toBeGreaterThan(0);
+  expect(high - mean).toBeGreaterThan(0);
+  expect(high - mean).toBeLessThan(mean);
+}, 60_000);
