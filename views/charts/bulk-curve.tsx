@@ -1,9 +1,8 @@
 /** What a head that is eaten costs against the packs ordered: price breaks and the best marked, cooler and warmer bins beside it. */
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
-import { packCents } from '../../src/husbandry/orders/index.ts';
 import type { BulkCurve, BulkPoint } from '../../src/husbandry/plan/index.ts';
-import { headPrice, money } from '../format.ts';
+import { headPrice } from '../format.ts';
 import {
   type BulkTold,
   bestOf,
@@ -13,6 +12,7 @@ import {
   manyOf,
   packsWords,
 } from '../pages/bulk-words.ts';
+import { marksOf } from './bulk-marks.ts';
 import { bulkTable } from './bulk-table.ts';
 import { Drawing, Numbers } from './figure.tsx';
 import { place } from './ruler.tsx';
@@ -153,28 +153,6 @@ const Breaks = ({ x, told }: { x: Scale; told: BulkTold }) => {
     </g>
   );
 };
-
-interface Mark {
-  readonly packs: number;
-  readonly words: string;
-}
-
-function marksOf({ answer, offer, supplier, currency }: BulkTold): readonly Mark[] {
-  const prices = answer.breaks
-    .filter(({ fromPacks }) => fromPacks > 1)
-    .map(({ fromPacks, packCents: cents }) => ({
-      packs: fromPacks,
-      words: `${money(cents, currency)} a pack`,
-    }));
-  const { freeFromCents, flatCents } = supplier.postage;
-  const free = answer.curves[0]!.points.find(
-    ({ packs }) =>
-      flatCents > 0 && freeFromCents !== null && packs * packCents(offer, packs) >= freeFromCents,
-  );
-  return [...prices, ...(free === undefined ? [] : [{ packs: free.packs, words: 'post free' }])].sort(
-    (a, b) => a.packs - b.packs,
-  );
-}
 
 const Best = ({ told, scales: { x, y } }: { told: BulkTold; scales: Scales }) => {
   const best = bestOf(curveNow(told));
