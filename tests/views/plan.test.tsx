@@ -94,6 +94,11 @@ test('a line that is in no plan any more is called by its key', () => {
   expect(keyWords('order:O2@2026-11-25', said)).toBe(
     'large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
   );
+  const unnamed = {
+    ...said,
+    market: { ...said.market, offers: said.market.offers.map((o) => ({ ...o, size: '' })) },
+  };
+  expect(keyWords('order:O2@2026-11-25', unnamed)).toMatch(/^house crickets from /);
   expect(keyWords('order:O9@2026-11-25', said)).toBe('an offer no longer here, sent Wed 25 Nov');
   expect(keyWords('nonsense', said)).toBe('nonsense');
 });
