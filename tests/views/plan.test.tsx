@@ -1,12 +1,12 @@
 /** The plan in words: what is ordered and how often, why, who goes short, and what a what if changes. */
 import { expect, test } from 'vitest';
-import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
+import { type PlanAnswer, stepsOf } from '../../src/husbandry/plan/index.ts';
 import { calendarRows } from '../../views/charts/plan-rows.ts';
 import { PlanPart } from '../../views/pages/plan.tsx';
 import { acceptAt } from '../../views/pages/plan-accept.ts';
 import { reasonWords } from '../../views/pages/plan-reasons.ts';
 import { provenWords, serviceWords } from '../../views/pages/plan-service.ts';
-import { stepsOf, stepTitle } from '../../views/pages/plan-steps.ts';
+import { stepTitle } from '../../views/pages/plan-steps.ts';
 import {
   amountOf,
   amountUnit,

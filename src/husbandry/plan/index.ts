@@ -17,4 +17,6 @@ export { bulkOrder } from './bulk-order.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { restKey } from './rests.ts';
+export { feedsOf, headsOf, type PlanStep, stepsOf } from './steps.ts';
+export { sundaySteps } from './sunday-steps.ts';
 export { supposing } from './supposing.ts';
