@@ -1,7 +1,7 @@
 /** src/cli/JSON.md against what is printed: every field is described, and nothing else is. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { addBin, countBin } from '../../src/actions/index.ts';
+import { addBin, countBin, restBin } from '../../src/actions/index.ts';
 import { pencilRoom, type Terminal, terminal } from '../support/command.ts';
 import { onDatabase } from '../support/on-database.ts';
 import { plannedTerminal } from '../support/planned-terminal.ts';
@@ -42,13 +42,14 @@ function compare(command: string, seen: readonly string[]): { undescribed: strin
 
 const NOTHING_AMISS = { undescribed: [], unseen: [] };
 
-/** A colony of which counts have told how much it lays. */
-const colonyCountedTwice = (at: Terminal): Promise<void> =>
+/** A colony of which counts have told how much it lays, left alone. */
+const colonyLeftAlone = (at: Terminal): Promise<void> =>
   onDatabase(at, async (context) => {
     const colony = { species: 'blaptica-dubia', room: 'R1', name: 'Dubia', role: 'colony' } as const;
     await addBin(context, { ...colony, keepAdults: true });
     good(await countBin(context, { bin: 'B3', heads: 600, day: '2026-10-30' }));
     good(await countBin(context, { bin: 'B3', heads: 700 }));
+    good(await restBin(context, { bin: 'B3', days: 21 }));
   });
 
 it('check is described field by field', async () => {
@@ -60,7 +61,7 @@ it('check is described field by field', async () => {
     'bin,prey,size,count,came\nBox,house cricket,3-4 mm,22,2026-11-15\nBig,house cricket,18 mm,40,2026-11-28\n';
   await short.type('import', short.file('l.csv', lots), '--stock');
   const breeding = await pencilRoom();
-  await colonyCountedTwice(breeding);
+  await colonyLeftAlone(breeding);
   const planned = await plannedTerminal({ crickets: 400, transitDays: 14 });
   const seen = [
     ...(await printed(full.type('check', '--json'))),
