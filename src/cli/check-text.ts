@@ -30,7 +30,7 @@ const planLines = (steps: readonly StepTold[]): readonly string[] =>
     ? []
     : [
         '',
-        'What the plan asks for before next Sunday:',
+        'What the plan asks for before the next Sunday:',
         ...steps.flatMap(({ sentence, why }) => [`  ${sentence}`, ...(why === '' ? [] : [`    ${why}`])]),
       ];
 

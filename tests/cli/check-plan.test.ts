@@ -10,7 +10,7 @@ import { good } from '../support/store-at.ts';
 
 type Printed = CoverAnswer & { readonly plan: readonly StepTold[] };
 
-const HEADING = 'What the plan asks for before next Sunday:';
+const HEADING = 'What the plan asks for before the next Sunday:';
 const SHORT = 'What helps most: ';
 
 const printed = async (at: Terminal, ...words: string[]): Promise<Printed> =>
