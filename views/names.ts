@@ -1,5 +1,6 @@
 /** Names for codes: what a keeper reads instead of the codes the program keeps. */
 import type { PreySpecies } from '../src/husbandry/prey/index.ts';
+import type { Snapshot } from '../src/husbandry/snapshot.ts';
 import { plural } from '../src/husbandry/words.ts';
 
 export type PreyName = Pick<PreySpecies, 'code' | 'commonName' | 'form'>;
@@ -11,6 +12,23 @@ export interface Names {
   readonly rooms: ReadonlyMap<string, string>;
   readonly species: ReadonlyMap<string, PreyName>;
 }
+
+const byCode = (rows: readonly { readonly code: string; readonly name: string }[]): Map<string, string> =>
+  new Map(rows.map(({ code, name }) => [code, name === '' ? code : name]));
+
+/** What has names. */
+type Named = { readonly [N in 'animals' | 'bins' | 'rooms']: Parameters<typeof byCode>[0] } & Pick<
+  Snapshot,
+  'facts'
+>;
+
+/** Names of all in a room; who has none is called by the code. */
+export const namesOf = ({ animals, bins, rooms, facts }: Named): Names => ({
+  animals: byCode(animals),
+  bins: byCode(bins),
+  rooms: byCode(rooms),
+  species: facts.species,
+});
 
 /** The name for a code, or words that say it is gone. */
 export const nameOf = (names: ReadonlyMap<string, string>, code: string): string =>

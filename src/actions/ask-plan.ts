@@ -2,6 +2,7 @@
 import type { PlanAnswer, PlanQuestion } from '../husbandry/plan/index.ts';
 import type { Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
+import { settings } from '../store/index.ts';
 import { type Asking, ask, askKept, askLast } from './ask.ts';
 import type { Context } from './context.ts';
 import { nameOf } from './questions.ts';
@@ -19,6 +20,12 @@ export const keptPlan = (
   question: PlanQuestion,
   snapshot: Snapshot,
 ): Promise<PlanAnswer | null> => askKept(context, 'plan', { options: question, snapshot });
+
+/** The question for a plan of the room as it is, for as many weeks as the keeper plans, with nothing wished. */
+export async function usualPlanQuestion({ store }: Context): Promise<PlanQuestion> {
+  const { planWeeks } = await store.ask(settings);
+  return { weeks: planWeeks, wishes: [], supposed: [] };
+}
 
 /** The latest plan made for the question, else for the room as it is without wishes; its day and revision tell its age. */
 export const lastPlan = async (context: Context, question: PlanQuestion): Promise<PlanAnswer | null> =>

@@ -29,7 +29,7 @@ interface Bounds {
 }
 
 /** A unit written after a number, and the comma of half the world. */
-const UNIT_AFTER = /\s*(%|percent|days?|items?|portions?|mm)$/i;
+const UNIT_AFTER = /\s*(%|percent|days?|weeks?|minutes?|items?|portions?|mm)$/i;
 const plainNumber = (text: string): number => {
   const bare = text.trim().replace(UNIT_AFTER, '').replace(',', '.');
   return bare === '' ? Number.NaN : Number(bare);

@@ -43,7 +43,7 @@ export function numbersEdited(
     const number = numbers.find((each) => each.figures.some((figure) => figure.key === key));
     if (number === undefined)
       return err(problem('unknown-number', `"${key}" is not a number of ${called}.`, key));
-    const read = figureField(number.measure).safeParse(typed);
+    const read = figureField(number).safeParse(typed);
     if (!read.success) return err(problem('number-out-of-range', read.error.issues[0]?.message ?? '', key));
     const value = figureKept(number.measure, read.data);
     if (value === bookValue(number, key)) delete after[key];

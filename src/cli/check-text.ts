@@ -1,26 +1,38 @@
 /** The answer of a check as lines for people: the verdict first, then how sure, who, what helps, where to look. */
 
 import { counted, expected, giveOrTake, lengthRange, longDay, percent, weeksIn } from '../../views/format.ts';
-import type { Act, CoverAnswer, GroupAnswer } from '../husbandry/supply/index.ts';
+import type { Act, GroupAnswer } from '../husbandry/supply/index.ts';
+import type { Checked, StepTold } from './checked.ts';
 import { table } from './table.ts';
 
 const HEADING = ['group', 'heads', 'takes', 'meals due', 'missed', 'nothing missed', 'verdict'] as const;
 const NUMBERS = new Set(['heads', 'meals due', 'missed', 'nothing missed']);
 
-export function checkLines(answer: CoverAnswer): readonly string[] {
-  const { headline, nothingMissed, verdict, groups, act, look } = answer;
+export function checkLines({ cover, steps }: Checked): readonly string[] {
+  const { day, horizonDays, replicates, headline, nothingMissed, verdict, groups, act, look } = cover;
   if (verdict === 'empty') return [headline];
   const { chance, standardError } = nothingMissed;
   return [
     headline,
-    `Asked on ${longDay(answer.day)} for ${counted(answer.horizonDays, 'day')}, in ${answer.replicates} replicates.`,
+    `Asked on ${longDay(day)} for ${counted(horizonDays, 'day')}, in ${replicates} replicates.`,
     `Nothing is missed in ${weeksIn(chance)} (${percent(chance)}, ${giveOrTake(standardError)}).`,
     '',
     ...groupLines(groups),
+    ...planLines(steps),
     ...(act === null ? [] : ['', `What helps most: ${act.sentence}`, `  ${effectOf(act)}`]),
     ...(look === null ? [] : ['', `Where to look: ${look.sentence}`]),
   ];
 }
+
+/** Steps of the plan, the most urgent first, each with its reason below it. */
+const planLines = (steps: readonly StepTold[]): readonly string[] =>
+  steps.length === 0
+    ? []
+    : [
+        '',
+        'What the plan asks for before the next Sunday:',
+        ...steps.flatMap(({ sentence, why }) => [`  ${sentence}`, ...(why === '' ? [] : [`    ${why}`])]),
+      ];
 
 /** Those that may run short one by one, the rest by number. */
 function groupLines(groups: readonly GroupAnswer[]): readonly string[] {

@@ -1,11 +1,11 @@
 /** `check`: the Sunday question, asked on the command line. */
 
-import { loadSnapshot } from '../actions/index.ts';
 import { civilDate } from '../husbandry/calendar.ts';
 import { ok, type Result } from '../husbandry/result.ts';
-import { type CoverAnswer, sundayCheck, type Verdict } from '../husbandry/supply/index.ts';
+import type { Verdict } from '../husbandry/supply/index.ts';
 import { answered, printJson, refused } from './answering.ts';
 import { checkLines } from './check-text.ts';
+import { type CheckAsked, checked } from './checked.ts';
 import { todayOf, withDatabase } from './database.ts';
 import { atMost, nearDay, wholeNumber } from './values.ts';
 import { optionValue, readWords, type Words } from './words.ts';
@@ -23,12 +23,6 @@ const EXIT_OF: Readonly<Record<Verdict, number>> = {
   'runs short': EXIT.runsShort,
 };
 
-interface Asked {
-  readonly day: number | undefined;
-  readonly days: number | undefined;
-  readonly seed: number | undefined;
-}
-
 export const check: Command = async (given, world) => {
   const words = readWords(given, OPTIONS);
   if (!words.ok) return refused(world, words.problem);
@@ -36,22 +30,20 @@ export const check: Command = async (given, world) => {
   if (!today.ok) return refused(world, today.problem);
   const asked = askedIn(words.value, today.value);
   if (!asked.ok) return refused(world, asked.problem);
-  const { day, days, seed } = asked.value;
   const opening = { db: optionValue(words.value, 'db'), missing: 'refuse' } as const;
-  const answer = await withDatabase(world, opening, async (context): Promise<Result<CoverAnswer>> => {
-    const snapshot = await loadSnapshot(context, day);
-    const seeded = seed === undefined ? snapshot : { ...snapshot, seed };
-    return ok(sundayCheck(seeded, days === undefined ? {} : { days }));
-  });
-  return answered(world, answer, (found) => {
-    const exit = EXIT_OF[found.verdict];
-    if (words.value.switches.has('json')) printJson(world, { date: civilDate(found.day), exit, ...found });
-    else for (const line of checkLines(found)) world.out(line);
+  const answer = await withDatabase(world, opening, async (context) =>
+    ok(await checked(context, asked.value)),
+  );
+  return answered(world, answer, ({ cover, steps }) => {
+    const exit = EXIT_OF[cover.verdict];
+    if (words.value.switches.has('json'))
+      printJson(world, { date: civilDate(cover.day), exit, ...cover, plan: steps });
+    else for (const line of checkLines({ cover, steps })) world.out(line);
     return exit;
   });
 };
 
-function askedIn(words: Words, today: number): Result<Asked> {
+function askedIn(words: Words, today: number): Result<CheckAsked> {
   const rest = atMost(words, 0);
   const day = nearDay(words, 'date', today);
   const days = wholeNumber(words, 'days', { least: 1, most: MOST_DAYS, of: 'days' });

@@ -14,6 +14,7 @@ export const NEVER = -32768;
 
 const MS_PER_DAY = HOURS_PER_DAY * 60 * 60 * 1000;
 const THURSDAY = 3; // 1970-01-01 was a Thursday, counted from Monday = 0
+const SUNDAY = 6;
 
 /** The civil date of a day number, as YYYY-MM-DD. */
 export const civilDate = (day: DayNumber): CivilDate => new Date(day * MS_PER_DAY).toISOString().slice(0, 10);
@@ -45,6 +46,10 @@ export function parseCivilDate(text: string): Result<DayNumber> {
 /** Day of the week, Monday 0 to Sunday 6. */
 export const weekday = (day: DayNumber): number =>
   (((day + THURSDAY) % DAYS_PER_WEEK) + DAYS_PER_WEEK) % DAYS_PER_WEEK;
+
+/** The first Sunday after a day. */
+export const nextSunday = (day: DayNumber): DayNumber =>
+  day + ((SUNDAY - weekday(day) + DAYS_PER_WEEK - 1) % DAYS_PER_WEEK) + 1;
 
 /** A stretch of civil days, both ends included. */
 export interface DayRange {

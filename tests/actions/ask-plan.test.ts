@@ -1,10 +1,13 @@
 /** Plans asked for: kept for the room as it is, and the last good one shown when it has changed since. */
 import { expect, test } from 'vitest';
 import {
+  addAnimal,
   addRoom,
   answerHere,
   askPlan,
+  editNumbers,
   editSupplier,
+  firstRoom,
   keptPlan,
   lastPlan,
   loadSnapshot,
@@ -27,6 +30,24 @@ test('a plan is kept until the room changes, and is then still the last good one
   good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).toBeNull();
   expect(await lastPlan(room, TWELVE_WEEKS)).toEqual(plan);
+});
+
+test('a plan made by other numbers of the Book is not the one kept', async () => {
+  const room = await plannedRoom();
+  good(await firstRoom(room));
+  good(await addAnimal(room, { name: 'Ash', kind: 'brachypelma-hamorii', room: 'R1', gaugeMm: 14 }));
+  const targetOf = async () =>
+    good(await askPlan(room, TWELVE_WEEKS)).whole.service.map(({ target }) => target);
+  const [before] = await targetOf();
+  const { policy } = room.facts;
+  const minutes = { ...policy.planShopMinutes, value: 5 };
+  const other = { ...room, facts: { ...facts, policy: { ...policy, planShopMinutes: minutes } } };
+  expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).not.toBeNull();
+  expect(await keptPlan(other, TWELVE_WEEKS, await loadSnapshot(other))).toBeNull();
+  const figures = { 'method.planTargets.fragile': '90', 'method.planTargets.ordinary': '90' };
+  good(await editNumbers(room, { of: 'method', figures }));
+  expect(await keptPlan(room, TWELVE_WEEKS, await loadSnapshot(room))).toBeNull();
+  expect([before, await targetOf()]).toEqual([expect.toSatisfy((target: number) => target > 0.9), [0.9]]);
 });
 
 test('a plan that was stopped leaves the last good one where it is, for questions with wishes too', async () => {

@@ -1,11 +1,14 @@
-/** Every number of prey at the ends of its bounds: the species still has a sheet, in plain numbers. */
+/** Every number of prey and of planning at the ends of its bounds: there is still a sheet and a plan, in plain numbers. */
 import { expect, test } from 'vitest';
 import { figureEnds, figureKept } from '../../src/actions/measure-bounds.ts';
 import { whyNotPrey } from '../../src/actions/prey-bounds.ts';
-import { preyWith } from '../../src/facts/own/facts-with.ts';
+import { methodWith, preyWith } from '../../src/facts/own/facts-with.ts';
+import { methodNumbers } from '../../src/facts/own/method-numbers.ts';
 import { preyNumbers } from '../../src/facts/own/prey-numbers.ts';
 import { speciesSheet } from '../../src/husbandry/larder/index.ts';
-import { facts } from '../support/room.ts';
+import { makePlan } from '../../src/husbandry/plan/index.ts';
+import { mixedMarket } from '../support/plan/markets.ts';
+import { facts, mixedAnimals, mixedBins, policyWith, snapshotWith } from '../support/room.ts';
 
 const TEMPS = [12, 28];
 
@@ -18,14 +21,39 @@ function strange(value: unknown, path = ''): readonly string[] {
 
 test.each([...facts.species.values()])('$commonName', (prey) => {
   let tried = 0;
-  for (const { measure, figures } of preyNumbers(prey))
-    for (const { key } of figures)
-      for (const end of figureEnds(measure)) {
-        const changed = preyWith(prey, { [key]: { value: figureKept(measure, end), day: 1 } });
+  for (const number of preyNumbers(prey))
+    for (const { key } of number.figures)
+      for (const end of figureEnds(number)) {
+        const changed = preyWith(prey, { [key]: { value: figureKept(number.measure, end), day: 1 } });
         if (whyNotPrey(changed) !== null) continue;
         tried += 1;
         for (const tempC of TEMPS)
           expect(strange(speciesSheet(changed, tempC)), `${key} = ${end}`).toEqual([]);
       }
   expect(tried).toBeGreaterThan(20);
+});
+
+const quickly = policyWith({
+  planJudgeReplicates: 10,
+  planJudgeLeast: 5,
+  planQuickTrials: 30,
+  planReplicates: 20,
+});
+const PLANNED = methodNumbers(quickly).filter(({ about }) => about.startsWith('Plan: '));
+
+test.each(PLANNED)('$what', async (number) => {
+  for (const { key } of number.figures)
+    for (const end of figureEnds(number)) {
+      const policy = methodWith(quickly, { [key]: { value: figureKept(number.measure, end), day: 1 } });
+      const { whole, lines } = await makePlan(
+        snapshotWith({
+          animals: mixedAnimals(30),
+          bins: mixedBins(8),
+          market: mixedMarket,
+          facts: { ...facts, policy },
+        }),
+        { weeks: 6, wishes: [], supposed: [], explained: false, effort: 'quick' },
+      );
+      expect(strange({ cents: whole.cents, service: whole.service, lines }), `${key} = ${end}`).toEqual([]);
+    }
 });

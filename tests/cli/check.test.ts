@@ -1,8 +1,11 @@
 /** `check`: its verdict for people, for programs and for scripts. */
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { restBin } from '../../src/actions/index.ts';
 import type { CoverAnswer } from '../../src/husbandry/supply/answer.ts';
 import { pencilRoom, type Terminal, terminal } from '../support/command.ts';
+import { onDatabase } from '../support/on-database.ts';
+import { good } from '../support/store-at.ts';
 
 type Printed = CoverAnswer & { readonly date: string; readonly exit: number };
 
@@ -71,6 +74,21 @@ describe('the question', () => {
     const answer = JSON.parse(out) as Printed;
     expect(answer).toMatchObject({ date: '2026-12-02', horizonDays: 10, seed: 7 });
     expect(answer.groups[0]!.wantedByDay).toHaveLength(10);
+  });
+
+  it('tells until when each bin is left alone, and of those that are not, nothing', async () => {
+    const at = await plenty();
+    await onDatabase(at, async (context) => {
+      good(await restBin(context, { bin: 'B1', days: 3 }));
+    });
+    const restsOn = async (...date: string[]) => {
+      const { out } = await at.type('check', '--json', ...date);
+      const { bins, day } = JSON.parse(out) as Printed;
+      return bins.map(({ restsUntil }) => restsUntil && restsUntil - day);
+    };
+    expect(await restsOn()).toEqual([3, null]);
+    expect(await restsOn('--date', '2026-12-01')).toEqual([1, null]);
+    expect(await restsOn('--date', '2026-12-02')).toEqual([null, null]);
   });
 
   it('is answered alike twice', async () => {

@@ -1,12 +1,11 @@
 /** src/cli/JSON.md against what is printed: every field is described, and nothing else is. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { addBin, countBin } from '../../src/actions/index.ts';
-import { openStore } from '../../src/store/index.ts';
-import { INSTANT, pencilRoom, type Terminal, terminal } from '../support/command.ts';
-import { facts } from '../support/room.ts';
-import { roomOn } from '../support/room-clock.ts';
-import { good, urlOf } from '../support/store-at.ts';
+import { addBin, countBin, restBin } from '../../src/actions/index.ts';
+import { pencilRoom, type Terminal, terminal } from '../support/command.ts';
+import { onDatabase } from '../support/on-database.ts';
+import { plannedTerminal } from '../support/planned-terminal.ts';
+import { good } from '../support/store-at.ts';
 
 const DOCUMENT = readFileSync(new URL('../../src/cli/JSON.md', import.meta.url), 'utf8');
 
@@ -43,21 +42,15 @@ function compare(command: string, seen: readonly string[]): { undescribed: strin
 
 const NOTHING_AMISS = { undescribed: [], unseen: [] };
 
-/** A colony of which counts have told how much it lays. */
-async function colonyCountedTwice({ db }: Terminal): Promise<void> {
-  const store = good(await openStore({ place: { url: urlOf(db) }, moment: INSTANT.toISOString() }));
-  const room = { ...roomOn(store), facts };
-  await addBin(room, {
-    species: 'blaptica-dubia',
-    room: 'R1',
-    name: 'Dubia',
-    role: 'colony',
-    keepAdults: true,
+/** A colony of which counts have told how much it lays, left alone. */
+const colonyLeftAlone = (at: Terminal): Promise<void> =>
+  onDatabase(at, async (context) => {
+    const colony = { species: 'blaptica-dubia', room: 'R1', name: 'Dubia', role: 'colony' } as const;
+    await addBin(context, { ...colony, keepAdults: true });
+    good(await countBin(context, { bin: 'B3', heads: 600, day: '2026-10-30' }));
+    good(await countBin(context, { bin: 'B3', heads: 700 }));
+    good(await restBin(context, { bin: 'B3', days: 21 }));
   });
-  good(await countBin(room, { bin: 'B3', heads: 600, day: room.date(-30) }));
-  good(await countBin(room, { bin: 'B3', heads: 700 }));
-  store.close();
-}
 
 it('check is described field by field', async () => {
   const full = await pencilRoom();
@@ -68,11 +61,13 @@ it('check is described field by field', async () => {
     'bin,prey,size,count,came\nBox,house cricket,3-4 mm,22,2026-11-15\nBig,house cricket,18 mm,40,2026-11-28\n';
   await short.type('import', short.file('l.csv', lots), '--stock');
   const breeding = await pencilRoom();
-  await colonyCountedTwice(breeding);
+  await colonyLeftAlone(breeding);
+  const planned = await plannedTerminal({ crickets: 400, transitDays: 14 });
   const seen = [
     ...(await printed(full.type('check', '--json'))),
     ...(await printed(short.type('check', '--json'))),
     ...(await printed(breeding.type('check', '--json'))),
+    ...(await printed(planned.type('check', '--json'))),
   ];
   expect(compare('check', seen)).toEqual(NOTHING_AMISS);
 });

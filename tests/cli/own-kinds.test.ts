@@ -1,20 +1,12 @@
 /** The command line sees the Book as the keeper changed it. */
 import { expect, it } from 'vitest';
-import { addKind, editRule, loadSnapshot, nowIn, renameKind } from '../../src/actions/index.ts';
-import { openStore } from '../../src/store/index.ts';
-import { INSTANT, pencilRoom, type Terminal } from '../support/command.ts';
+import { addKind, editRule, loadSnapshot, renameKind } from '../../src/actions/index.ts';
+import { pencilRoom, type Terminal } from '../support/command.ts';
+import { onDatabase } from '../support/on-database.ts';
 import { facts } from '../support/room.ts';
-import { good, urlOf } from '../support/store-at.ts';
+import { good } from '../support/store-at.ts';
 
 const KNEE = 'brachypelma-hamorii';
-
-/** Does something to the database of a terminal between two commands. */
-async function meanwhile(at: Terminal, work: (context: Parameters<typeof editRule>[0]) => Promise<void>) {
-  const clock = () => nowIn('UTC', INSTANT);
-  const store = good(await openStore({ place: { url: urlOf(at.db) }, moment: clock().moment }));
-  await work({ store, facts, clock });
-  await store.close();
-}
 
 const wanted = async (at: Terminal): Promise<number> => {
   const { out } = await at.type('demand', '--json', '--weeks', '2');
@@ -25,7 +17,7 @@ const wanted = async (at: Terminal): Promise<number> => {
 it('counts the demand by the keeper’s own rules', async () => {
   const at = await pencilRoom();
   const before = await wanted(at);
-  await meanwhile(at, async (context) => {
+  await onDatabase(at, async (context) => {
     for (const { stage } of facts.kinds.get(KNEE)!.stages)
       good(await editRule(context, { kind: KNEE, stage, itemsLeast: 20, itemsMost: 20 }));
   });
@@ -34,7 +26,7 @@ it('counts the demand by the keeper’s own rules', async () => {
 
 it('brings in lists that name kinds of the keeper’s own, and kinds by their old names', async () => {
   const at = await pencilRoom();
-  await meanwhile(at, async (context) => {
+  await onDatabase(at, async (context) => {
     good(await addKind(context, { from: KNEE, name: 'Brachypelma nova', commonName: 'Golden gecko spider' }));
     good(await renameKind(context, { kind: KNEE, name: 'Hamorius hamorii', commonName: 'Mexican red-knee' }));
   });
@@ -51,7 +43,7 @@ it('brings in lists that name kinds of the keeper’s own, and kinds by their ol
     ].join('\n'),
   );
   expect((await at.type('import', list)).exit).toBe(0);
-  await meanwhile(at, async (context) => {
+  await onDatabase(at, async (context) => {
     const { animals } = await loadSnapshot(context);
     const kindOf = new Map(animals.map(({ name, kind }) => [name, kind]));
     expect(kindOf.get('One')).toBe('K1');

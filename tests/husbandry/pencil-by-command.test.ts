@@ -13,8 +13,8 @@ it('check prints what the Sunday check answers for the loaded room', async () =>
   const snapshot = await loadSnapshot({ store, facts, clock: () => nowIn('UTC', INSTANT) });
   expect(snapshot.animals.map(({ name }) => name)).toEqual(['Pip', 'Dot', 'Fern', 'Moss', 'Slate', 'Rust']);
   expect(snapshot.bins.map(({ name }) => name)).toEqual(['Small box', 'Large box']);
-  const { date, exit, ...answer } = printed;
+  const { date, exit, plan, ...answer } = printed;
   expect(answer).toEqual(JSON.parse(JSON.stringify(sundayCheck(snapshot))));
-  expect(date).toBe('2026-11-29');
+  expect([date, plan]).toEqual(['2026-11-29', []]);
   expect(exit).toBe({ lasts: 0, tight: 3, 'runs short': 1, empty: 0 }[answer.verdict as 'lasts']);
 });

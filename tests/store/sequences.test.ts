@@ -37,6 +37,7 @@ const NO_ACTS = [
   'stepWords',
   'tryKind',
   'tryRule',
+  'usualPlanQuestion',
 ];
 const IN_THEIR_OWN_WAY = ['firstRoom', 'undo', 'undoMany'];
 

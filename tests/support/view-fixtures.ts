@@ -137,6 +137,7 @@ export const binAnswer: BinAnswer = {
   species: 'gryllodes',
   headsNow: { low: 62, mid: 97, high: 140 },
   lookedDaysAgo: 9,
+  restsUntil: null,
   eaten: 58,
   died: 14,
   arrived: 0,

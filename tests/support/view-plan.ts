@@ -1,9 +1,8 @@
 /** Props of the plan and its what ifs, from an invented market and twelve weeks of an invented room. */
 import { civilDate } from '../../src/husbandry/calendar.ts';
 import { type Market, noMarket, type Offer, type Supplier } from '../../src/husbandry/orders/index.ts';
-import type { PlanAnswer, PlanLine, Reason } from '../../src/husbandry/plan/index.ts';
+import { type PlanAnswer, type PlanLine, type Reason, stepsOf } from '../../src/husbandry/plan/index.ts';
 import type { PlanProps, PlanTold } from '../../views/pages/plan.tsx';
-import { stepsOf } from '../../views/pages/plan-steps.ts';
 import type { Working } from '../../views/pages/plan-working.tsx';
 import type { WhatIfProps } from '../../views/pages/what-if.tsx';
 import { forms, names, shell, TODAY } from './view-fixtures.ts';

@@ -143,6 +143,40 @@ describe('a colony', () => {
   });
 });
 
+describe('what is left alone', () => {
+  const kept = { ...binProps.kept, restsUntil: TODAY + 21 };
+
+  it('says until when, and that it feeds only those for whom nothing else is there', () => {
+    const said = words(markup(<BinPage {...colonyProps} kept={kept} />));
+    expect(said).toContain('If nothing is taken out; it is left alone until Sun 13 Dec.');
+    expect(said).toContain(
+      'Left alone Until Sun 13 Dec: only those for whom nothing else is there are fed from it',
+    );
+  });
+  it('lets nothing be taken before, and is not to be left alone until it is too full', () => {
+    const said = words(markup(<BinPage {...colonyProps} kept={kept} />));
+    expect(said).not.toContain('take up to 60 medium a week');
+    expect(said).toContain(
+      'Nothing before Sun 13 Dec: it is left alone. After that, once it is full, up to 90 small, or 60 medium, or 35 adult. While it grows, no more than 9 in 100 of each size.',
+    );
+    expect(said).toContain(
+      'by about Sat 12 Dec. Feed them off, freeze them or split the bin. Leave it alone no longer than that.',
+    );
+    expect(said).toContain('feed them off, though the rest is left alone');
+    const shorter = { ...kept, restsUntil: TODAY + 19 };
+    expect(words(markup(<BinPage {...colonyProps} kept={shorter} />))).not.toContain('no longer than that');
+  });
+  it('says of those it outgrows meanwhile that it does', () => {
+    const [first, ...others] = binProps.outlook!.feeds;
+    const day = first!.outgrownOn!.mid;
+    const until = (restsUntil: number) =>
+      words(markup(<BinPage {...binProps} kept={{ ...kept, restsUntil: TODAY + restsUntil }} />));
+    expect(others.length).toBeGreaterThan(0);
+    expect(until(day)).toContain('), while it is left alone');
+    expect(until(day - 1)).not.toContain('while it is left alone');
+  });
+});
+
 describe('after a crash', () => {
   const said = words(markup(<BinPage {...crashedProps} />));
 

@@ -1,12 +1,12 @@
 /** The plan in words: what is ordered and how often, why, who goes short, and what a what if changes. */
 import { expect, test } from 'vitest';
-import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
+import { type PlanAnswer, stepsOf } from '../../src/husbandry/plan/index.ts';
 import { calendarRows } from '../../views/charts/plan-rows.ts';
 import { PlanPart } from '../../views/pages/plan.tsx';
 import { acceptAt } from '../../views/pages/plan-accept.ts';
 import { reasonWords } from '../../views/pages/plan-reasons.ts';
 import { provenWords, serviceWords } from '../../views/pages/plan-service.ts';
-import { stepsOf, stepTitle } from '../../views/pages/plan-steps.ts';
+import { stepTitle } from '../../views/pages/plan-steps.ts';
 import {
   amountOf,
   amountUnit,
@@ -93,6 +93,11 @@ test('a line that is in no plan any more is called by its key', () => {
   expect(keyWords('order:O2@2026-11-25', said)).toBe(
     'large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
   );
+  const unnamed = {
+    ...said,
+    market: { ...said.market, offers: said.market.offers.map((o) => ({ ...o, size: '' })) },
+  };
+  expect(keyWords('order:O2@2026-11-25', unnamed)).toMatch(/^house crickets from /);
   expect(keyWords('order:O9@2026-11-25', said)).toBe('an offer no longer here, sent Wed 25 Nov');
   expect(keyWords('cull:B2:room', said)).toBe('culling for room from Roach tub');
   expect(keyWords('cull:B2:males', said)).toBe('culling males from Roach tub');

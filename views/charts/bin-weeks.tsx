@@ -5,7 +5,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { BinEvent } from '../../src/husbandry/larder/index.ts';
 import type { PreyForm } from '../../src/husbandry/prey-form.ts';
 import type { BinAhead, BinWeek } from '../../src/husbandry/supply/index.ts';
-import { sentenceCase } from '../format.ts';
+import { sentenceCase, shortDay } from '../format.ts';
 import {
   DayNames,
   FRAME,
@@ -28,6 +28,8 @@ export interface BinWeeksProps {
   readonly events: readonly BinEvent[];
   /** First day on which there are more than it can carry; null when not within the weeks. */
   readonly overFrom: DayNumber | null;
+  /** First day on which it is fed from again; null where it is not left alone. */
+  readonly restsUntil: DayNumber | null;
 }
 
 const WIDTH = 358;
@@ -56,7 +58,7 @@ export const BinWeeks = (props: BinWeeksProps) => {
 };
 
 /** What the drawing's signs mean, of those that are in it. */
-function legendOf({ ahead: { weeks }, events }: BinWeeksProps): string {
+function legendOf({ ahead: { weeks }, events, restsUntil }: BinWeeksProps): string {
   const marks = marksOf(events, weeks[0]!.day);
   const said = [
     weeks[0]!.bySize.length > 2 ? 'layers: sizes' : '',
@@ -64,7 +66,8 @@ function legendOf({ ahead: { weeks }, events }: BinWeeksProps): string {
     marks.some(({ seen }) => seen) ? 'dots: counted' : '',
     marks.some(({ seen }) => !seen) ? 'triangles: taken out' : '',
   ].filter((words) => words !== '');
-  return `If nothing is taken out. ${sentenceCase(said.join('; '))}.`;
+  const rest = restsUntil === null ? '' : `; it is left alone until ${shortDay(restsUntil)}`;
+  return `If nothing is taken out${rest}. ${sentenceCase(said.join('; '))}.`;
 }
 
 /** A capacity far above everything is told in words alone. */

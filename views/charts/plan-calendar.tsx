@@ -1,8 +1,9 @@
 /** The plan's calendar: suppliers, bins and cultures against weeks, with what is ordered, harvested, culled and started. */
 import { scaleLinear } from 'd3-scale';
+import { stepsOf } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, longDay, shortDay } from '../format.ts';
-import { stepsOf, stepTitle } from '../pages/plan-steps.ts';
+import { stepTitle } from '../pages/plan-steps.ts';
 import type { PlanSaid } from '../pages/plan-words.ts';
 import { Drawing, Numbers, type NumbersTable } from './figure.tsx';
 import { ROW, Row, type Scale, TOP } from './plan-calendar-row.tsx';

@@ -1,9 +1,8 @@
 /** The plan's lines as rows of a calendar: suppliers, bins and cultures, each with its marks. */
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { PlanLine } from '../../src/husbandry/plan/index.ts';
+import { headsOf, type PlanLine, type PlanStep, stepsOf } from '../../src/husbandry/plan/index.ts';
 import { sentenceCase } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
-import { headsOf, type PlanStep, stepsOf } from '../pages/plan-steps.ts';
 import { isOrder, type PlanSaid, supplierName } from '../pages/plan-words.ts';
 
 export interface CalendarMark {

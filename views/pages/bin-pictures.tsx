@@ -10,12 +10,19 @@ export const BinPictures = ({
   unit,
   goes,
   outlook,
+  kept,
 }: BinPageProps & { readonly outlook: BinOutlook }) => {
   if (bin.role === 'frozen' || outlook.weeks.every(({ heads }) => heads.high < 1)) return null;
   const form = names.species.get(bin.species)?.form ?? 'cricket';
   return (
     <section class="bin-pictures" aria-label="The coming weeks">
-      <BinWeeks ahead={outlook} form={form} events={bin.events} overFrom={goes?.overFrom ?? null} />
+      <BinWeeks
+        ahead={outlook}
+        form={form}
+        events={bin.events}
+        overFrom={goes?.overFrom ?? null}
+        restsUntil={kept.restsUntil}
+      />
       {bin.role === 'cup' ? null : <BinCreep ahead={outlook} form={form} unit={unit} />}
     </section>
   );

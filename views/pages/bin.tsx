@@ -110,7 +110,7 @@ function cautionsOf({ bin, species }: BinPageProps): readonly string[] {
 const WORDS = { holding: 'bin', colony: 'colony', cup: 'cup', frozen: 'frozen stock' } as const;
 
 /** How many there are, and what they come to first. */
-function headline({ bin, now, goes, outlook, shell, crash }: BinPageProps): string {
+function headline({ bin, now, goes, outlook, shell, crash, kept }: BinPageProps): string {
   const words = aliveWords(now);
   if (crash !== null) return `${bin.name} crashed: ${words === 'none' ? 'nothing' : words} left alive`;
   if (bin.role === 'cup') return `${bin.name}: ${cupLooks(bin, shell.today)}`;
@@ -118,7 +118,8 @@ function headline({ bin, now, goes, outlook, shell, crash }: BinPageProps): stri
   if (now.headsNow.high < 1) return `${bin.name}: ${words}`;
   const first = goes === null ? [] : comesTo({ bin, goes, today: shell.today }).slice(0, 1);
   const alive = bin.role === 'frozen' ? 'frozen' : 'alive';
-  return [`${bin.name}: ${words} ${alive}`, ...first, ...takeWords(goes, outlook)].join('; ');
+  const take = kept.restsUntil === null ? takeWords(goes, outlook) : [];
+  return [`${bin.name}: ${words} ${alive}`, ...first, ...take].join('; ');
 }
 
 /** From this share of its room on a colony is taken to be full. */

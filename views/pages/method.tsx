@@ -13,6 +13,7 @@ import { type SourceLine, Sources } from '../partials/sources.tsx';
 import { paths } from '../paths.ts';
 import { BulkOrder } from './method-bulk.tsx';
 import { ColonyTopics } from './method-colony.tsx';
+import { HowPlanned } from './method-plan.tsx';
 import { PreyTopics } from './method-prey.tsx';
 import { Senders } from './method-senders.tsx';
 import { WeekTopics } from './method-week.tsx';
@@ -43,6 +44,7 @@ const TOPICS = [
   ['allocation', 'Who gets what'],
   ['verdict', 'Lasts, tight, short'],
   ['senders', 'Who sends'],
+  ['plan', 'How a plan is chosen'],
   ['bulk', 'How many a box should hold'],
 ] as const;
 
@@ -73,6 +75,8 @@ export const MethodPage = (props: MethodProps) => (
     <WeekTopics numbersOf={numbersOf(props)} />
     <Senders />
     {numbersOf(props)('Who sends')}
+    <HowPlanned />
+    {numbersOf(props)(...PLAN)}
     <BulkOrder />
     <section class="method-topic" aria-labelledby="others">
       <h2 id="others">Other numbers of the method</h2>
@@ -91,6 +95,8 @@ export const MethodPage = (props: MethodProps) => (
   </Layout>
 );
 
+const PLAN = ['Plan: meals', 'Plan: prey', 'Plan: your time'];
+
 /** Groups shown with the topic that uses them. */
 const IN_TOPICS: readonly string[] = [
   'Doubt of a bin',
@@ -98,6 +104,7 @@ const IN_TOPICS: readonly string[] = [
   'Demand',
   'Verdict',
   'Who sends',
+  ...PLAN,
 ];
 
 const ACTS = { reset: paths.methodAct('reset'), change: paths.changeMethod };

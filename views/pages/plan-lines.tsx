@@ -1,5 +1,13 @@
 /** The plan's lines week by week: what to do, why, and whether the keeper takes it, insists on it or will not have it. */
-import { cullKey, type PlanLine, restKey, type Wish } from '../../src/husbandry/plan/index.ts';
+import {
+  cullKey,
+  isTakenOut,
+  type PlanLine,
+  type PlanStep,
+  restKey,
+  stepsOf,
+  type Wish,
+} from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, dayRange, money, sentenceCase, shortDay } from '../format.ts';
 import { paths } from '../paths.ts';
@@ -7,8 +15,8 @@ import { planAt, planQuery, whatIfAt, wishing, withoutWish } from '../plan-addre
 import type { PlanTold } from './plan.tsx';
 import { ACCEPT, acceptAt } from './plan-accept.ts';
 import { reasonWords } from './plan-reasons.ts';
-import { type PlanStep, sizeWords, stepsOf, stepTitle } from './plan-steps.ts';
-import { amountOf, amountUnit, isTakenOut, lineCourse, lineTitle, whenWords } from './plan-words.ts';
+import { dueTitle, sizeWords } from './plan-steps.ts';
+import { amountOf, amountUnit, lineCourse, lineTitle } from './plan-words.ts';
 
 export const PlanLines = (told: PlanTold) => {
   const { plan, today } = told;
@@ -75,9 +83,7 @@ const Step = ({ step, told }: StepProps) => {
   const cents = lines.reduce((sum, each) => sum + each.cents, 0);
   return (
     <li class={`plan-line is-${line.what}`}>
-      <h4>
-        {stepTitle(step, told)}, {whenWords(line, told)}
-      </h4>
+      <h4>{dueTitle(step, told)}</h4>
       <p class="plan-course">
         {lineCourse(line)} {cents === 0 ? '' : `${money(cents, told.market.purse.currency)}.`}
         {line.pinned ? <strong class="plan-pinned"> You insist on it.</strong> : null}

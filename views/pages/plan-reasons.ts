@@ -1,9 +1,8 @@
 /** Why a step is in the plan, in the keeper's words. */
-import type { Reason } from '../../src/husbandry/plan/index.ts';
+import { feedsOf, type PlanStep, type Reason } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, expected, headPrice, listed, money, roundly, shortDay } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
 import { estimateWords } from './plan-service.ts';
-import { feedsOf, type PlanStep } from './plan-steps.ts';
 import { manyHeads, type PlanNames } from './plan-words.ts';
 
 /** Sentences, one after the other; none where the step was not explained. */

@@ -17,11 +17,6 @@ export interface PlanNames {
 export type OrderLine = Extract<PlanLine, { what: 'order' }>;
 export const isOrder = (line: PlanLine): line is OrderLine => line.what === 'order';
 
-/** Harvests and culls follow from what is eaten and grows; all else is decided. */
-export type TakenOut = Extract<PlanLine, { what: 'harvest' | 'cull' }>;
-export const isTakenOut = (line: PlanLine): line is TakenOut =>
-  line.what === 'harvest' || line.what === 'cull';
-
 /** A plan and what it is told with. */
 export interface PlanSaid extends PlanNames {
   readonly plan: PlanAnswer;
@@ -97,10 +92,12 @@ export const manyHeads = (n: number): string => n.toLocaleString('en-GB');
 
 /** '500 small house crickets'. */
 export function headsWords({ heads, species, offer }: OrderLine, { names, market }: PlanNames): string {
-  const size = market.offers.find(({ code }) => code === offer)?.size;
-  const prey = preyName(names.species, species, heads);
-  return [manyHeads(heads), ...(size === undefined ? [] : [size]), prey].join(' ');
+  const size = market.offers.find(({ code }) => code === offer)?.size ?? '';
+  return [manyHeads(heads), sized(size, preyName(names.species, species, heads))].join(' ');
 }
+
+/** 'small house crickets'; an offer need not name its size. */
+const sized = (size: string, prey: string): string => (size === '' ? prey : `${size} ${prey}`);
 
 export const supplierName = ({ suppliers }: Market, code: string): string =>
   suppliers.find((each) => each.code === code)?.name ?? 'a supplier no longer here';
@@ -161,7 +158,7 @@ export function keyWords(key: string, { names, market }: PlanNames): string {
   if (what === 'start') return `cups of ${preyName(names.species, code)} on ${shortDay(day.value)}`;
   const offer = market.offers.find((each) => each.code === code);
   if (offer === undefined) return `an offer no longer here, sent ${shortDay(day.value)}`;
-  const prey = `${offer.size} ${preyName(names.species, offer.species)}`;
+  const prey = sized(offer.size, preyName(names.species, offer.species));
   return `${prey} from ${supplierName(market, offer.supplier)}, sent ${shortDay(day.value)}`;
 }
 

@@ -1,11 +1,11 @@
 /** What the plan asks for before the next Sunday: the most urgent step with its reason and where it is done, then the rest. */
+import type { PlanStep } from '../../src/husbandry/plan/index.ts';
 import { counted } from '../format.ts';
 import { paths } from '../paths.ts';
 import type { PlanTold } from './plan.tsx';
 import { ACCEPT, acceptAt } from './plan-accept.ts';
 import { reasonWords } from './plan-reasons.ts';
-import { type PlanStep, stepTitle } from './plan-steps.ts';
-import { whenWords } from './plan-words.ts';
+import { dueTitle } from './plan-steps.ts';
 
 /** Steps of the plan of the room as it is; at least one, the most urgent first. */
 export interface PlannedWeek {
@@ -19,7 +19,7 @@ export const ActsPlanned = ({ told, steps }: PlannedWeek) => {
   return (
     <section class="act" aria-labelledby="act">
       <h2 id="act">Do this</h2>
-      <p>{titleOf(first, told)}.</p>
+      <p>{dueTitle(first, told)}.</p>
       <Reason step={first} told={told} />
       <a class="button act-here" href={acceptAt(first.line, told)}>
         {ACCEPT[first.line.what]}
@@ -31,10 +31,6 @@ export const ActsPlanned = ({ told, steps }: PlannedWeek) => {
     </section>
   );
 };
-
-/** 'Order 500 small house crickets from Marrowgate Feeders, by Thursday' */
-const titleOf = (step: PlanStep, told: PlanTold): string =>
-  `${stepTitle(step, told)}, ${whenWords(step.line, told)}`;
 
 interface StepProps {
   readonly step: PlanStep;
@@ -54,7 +50,7 @@ const Rest = ({ steps, told }: PlannedWeek) =>
       <ul class="act-rest">
         {steps.map((step) => (
           <li>
-            <a href={acceptAt(step.line, told)}>{titleOf(step, told)}</a>
+            <a href={acceptAt(step.line, told)}>{dueTitle(step, told)}</a>
             <Reason step={step} told={told} />
           </li>
         ))}

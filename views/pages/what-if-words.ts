@@ -1,8 +1,14 @@
 /** What is supposed, and what it would change, in words. */
-import type { Estimate, PlanAnswer, PlanLine, Supposed } from '../../src/husbandry/plan/index.ts';
+import {
+  type Estimate,
+  isTakenOut,
+  type PlanAnswer,
+  type PlanLine,
+  type Supposed,
+} from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, listed, money, roundly, sentenceCase, shortDay } from '../format.ts';
 import { kindNameOf, nameOf, preyName } from '../names.ts';
-import { amountOf, isTakenOut, keyWords, type PlanNames, supplierName } from './plan-words.ts';
+import { amountOf, keyWords, type PlanNames, supplierName } from './plan-words.ts';
 
 /** What the codes of what is supposed are called. */
 export interface SupposedNames extends PlanNames {

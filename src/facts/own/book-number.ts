@@ -8,6 +8,8 @@ export type Measure =
   | 'temperature'
   | 'degrees'
   | 'days'
+  | 'weeks'
+  | 'minutes'
   | 'degree-days'
   | 'laid'
   | 'heads'
@@ -15,6 +17,7 @@ export type Measure =
   | 'length'
   | 'mass'
   | 'times'
+  | 'price'
   | 'deaths'
   | 'eaten';
 
@@ -42,6 +45,8 @@ export interface BookNumber {
   /** Null for a plain share that has no source of its own. */
   readonly sourced: Sourced<unknown> | null;
   readonly figures: readonly Figure[];
+  /** Narrower bounds than those of its measure, as typed. */
+  readonly within?: readonly [least: number, most: number];
 }
 
 const step = (name: string | number): string =>
@@ -65,6 +70,14 @@ interface Listed<T> {
   readonly figures: (item: T) => readonly (readonly [key: string | number, field: keyof T, at: string])[];
 }
 
+/** A sourced record of one figure a key. */
+interface Each<K extends string> {
+  readonly what: string;
+  readonly measure: Measure;
+  /** Which one a key stands for: 'for fragile animals'. */
+  readonly at: Readonly<Record<K, string>>;
+}
+
 /** Builders of the numbers that stand at one place of the data; what the data lack is left out. */
 export const numbersAt = ({ about, key: first, path: base }: Place) => ({
   one: (name: string, what: string, measure: Measure, number: Sourced | undefined): readonly BookNumber[] => {
@@ -72,6 +85,21 @@ export const numbersAt = ({ about, key: first, path: base }: Place) => ({
     const key = keyOf(first, name);
     const path = [...base, name];
     const figures = [{ key, path: [...path, 'value'], value: number.value, at: '' }];
+    return [{ key, about, what, measure, path, sourced: number, figures }];
+  },
+  each: <K extends string>(
+    name: string,
+    { what, measure, at }: Each<K>,
+    number: Sourced<Readonly<Record<K, number>>>,
+  ): readonly BookNumber[] => {
+    const key = keyOf(first, name);
+    const path = [...base, name];
+    const figures = (Object.keys(at) as K[]).map((which) => ({
+      key: keyOf(key, which),
+      path: [...path, 'value', which],
+      value: number.value[which],
+      at: at[which],
+    }));
     return [{ key, about, what, measure, path, sourced: number, figures }];
   },
   list: <T extends object>(

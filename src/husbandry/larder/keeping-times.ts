@@ -21,9 +21,13 @@ export function coldSince(
 /** The last day to which it keeps in the cold. */
 export const coldUntil = (since: DayNumber, { days }: ColdStore): DayNumber => since + days.value;
 
-/** Whether a bin is left alone on a day: only who finds nothing else is fed from it. */
-export const rests = ({ restsUntil }: Pick<Bin, 'restsUntil'>, today: DayNumber): boolean =>
-  restsUntil != null && today < restsUntil;
+/** First day on which a bin left alone is fed from again; until then only who finds nothing else is. Null: not left alone. */
+export const restsTo = ({ restsUntil }: Pick<Bin, 'restsUntil'>, today: DayNumber): DayNumber | null =>
+  restsUntil != null && today < restsUntil ? restsUntil : null;
+
+/** Whether a bin is left alone on a day. */
+export const rests = (bin: Pick<Bin, 'restsUntil'>, today: DayNumber): boolean =>
+  restsTo(bin, today) !== null;
 
 /** Whether a bin is kept apart on a day: to the end of its quarantine. */
 export const isApart = ({ quarantineUntil }: Pick<Bin, 'quarantineUntil'>, today: DayNumber): boolean =>

@@ -18,4 +18,6 @@ export { cullKey } from './culls.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { restKey } from './rests.ts';
+export { feedsOf, headsOf, isTakenOut, type PlanStep, stepsOf, type TakenOut } from './steps.ts';
+export { sundaySteps } from './sunday-steps.ts';
 export { supposing } from './supposing.ts';

@@ -68,6 +68,8 @@ export interface BinAnswer {
   readonly headsNow: Spread;
   /** Days since somebody counted or looked, or since it came; null when never. */
   readonly lookedDaysAgo: number | null;
+  /** First day on which it is fed from again, where it is left alone. */
+  readonly restsUntil: DayNumber | null;
   readonly eaten: number;
   readonly died: number;
   readonly arrived: number;

@@ -4,7 +4,7 @@ import { bandOfLog } from '../../maths/log-normal.ts';
 import { meanOf } from '../../maths/mean.ts';
 import { BAND, sortedQuantile } from '../../maths/quantile.ts';
 import type { DemandGroup } from '../appetite/index.ts';
-import { type BinState, KEPT_MM } from '../larder/index.ts';
+import { type BinState, KEPT_MM, restsTo } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type {
@@ -142,6 +142,7 @@ export function binAnswers(judged: Judged, snapshot: Snapshot): BinAnswer[] {
       species: bin.bin.species,
       headsNow: headsKnown(bin),
       lookedDaysAgo: bin.state.lookedOn === null ? null : snapshot.today - bin.state.lookedOn,
+      restsUntil: restsTo(bin.bin, snapshot.today),
       eaten: mean(eaten),
       died: mean(died),
       arrived: mean(arrived),

@@ -87,8 +87,8 @@ export function numberForm(
 export function numberShape(book: readonly BookNumber[], code: string): z.ZodRawShape {
   const figures = book
     .filter(({ about }) => keyOf(about) === code)
-    .flatMap(({ measure, figures: all }) =>
-      all.map(({ key }): [string, z.ZodType] => [key, typed(figureField(measure))]),
+    .flatMap((number) =>
+      number.figures.map(({ key }): [string, z.ZodType] => [key, typed(figureField(number))]),
     );
   return { ...Object.fromEntries(figures), group: needed, why: anyText, asOf: revision };
 }

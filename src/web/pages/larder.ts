@@ -6,7 +6,7 @@ import type { Kept } from '../../../views/partials/bin-words.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { askBinsGo, askCover } from '../../actions/index.ts';
-import { type Bin, isApart, rests } from '../../husbandry/larder/index.ts';
+import { type Bin, isApart, restsTo } from '../../husbandry/larder/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
@@ -55,6 +55,6 @@ async function weekOf(
 /** How long a bin is kept apart and left alone, and keeps. */
 export const keptOf = (snapshot: Snapshot, bin: Bin): Kept => ({
   apartUntil: isApart(bin, snapshot.today) ? (bin.quarantineUntil ?? null) : null,
-  restsUntil: rests(bin, snapshot.today) ? (bin.restsUntil ?? null) : null,
+  restsUntil: restsTo(bin, snapshot.today),
   keepsTo: keepsTo(snapshot, bin),
 });

@@ -1,22 +1,7 @@
 /** Names for the codes of a room, and sentences with names in place of codes. */
-import { type Names, preyName } from '../../../views/names.ts';
-import type { Facts, Snapshot } from '../../husbandry/snapshot.ts';
+import { type Names, namesOf, preyName } from '../../../views/names.ts';
+import type { Facts } from '../../husbandry/snapshot.ts';
 import { rowsOf, type Store } from '../../store/index.ts';
-
-const byCode = (rows: readonly { readonly code: string; readonly name: string }[]): Map<string, string> =>
-  new Map(rows.map(({ code, name }) => [code, name === '' ? code : name]));
-
-type Named = { readonly [N in 'animals' | 'bins' | 'rooms']: Parameters<typeof byCode>[0] } & Pick<
-  Snapshot,
-  'facts'
->;
-
-export const namesOf = ({ animals, bins, rooms, facts }: Named): Names => ({
-  animals: byCode(animals),
-  bins: byCode(bins),
-  rooms: byCode(rooms),
-  species: facts.species,
-});
 
 /** Names of all on record, those who left too. */
 export async function namesOnRecord(store: Store, facts: Facts): Promise<Names> {

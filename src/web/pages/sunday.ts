@@ -12,7 +12,7 @@ import type { CoverAnswer } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { busy } from './busy.ts';
 import type { House } from './house.ts';
-import { answering, weekPlanned } from './plan-week.ts';
+import { weekPlanned } from './plan-week.ts';
 import { weightiest } from './sources.ts';
 import { page, type Visit, visit } from './visit.ts';
 
@@ -32,8 +32,7 @@ async function showSunday(house: House, c: Context) {
   const here = await visit(house, c);
   const first = await coverFor(house, here, false);
   if (!first.ok) return busy(c, here, first.problem);
-  const planned = await weekPlanned(house, here);
-  const plan = planned && answering(planned, first.value.answer);
+  const plan = await weekPlanned(house, here, first.value.answer);
   const isSought = c.req.query('act') !== undefined && plan === null;
   const cover = isSought ? await coverFor(house, here, true) : first;
   if (!cover.ok) return busy(c, here, cover.problem);

@@ -4,7 +4,7 @@ import type { Context } from 'hono';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import type { LengthUnit } from '../../../views/format.ts';
 import type { Shell } from '../../../views/layout.tsx';
-import type { Names } from '../../../views/names.ts';
+import { type Names, namesOf } from '../../../views/names.ts';
 import type { PageForms, Refused } from '../../../views/partials/form.tsx';
 import { loadSnapshot } from '../../actions/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
@@ -13,7 +13,6 @@ import { demoIsHere, type Settings, settings } from '../../store/index.ts';
 import { themeOf, wordsLeft } from './cookies.ts';
 import type { House } from './house.ts';
 import { lastStep } from './last-step.ts';
-import { namesOf } from './names.ts';
 
 export interface Visit {
   readonly snapshot: Snapshot;

@@ -26,6 +26,22 @@ test('a harvest starts at the size the middle one has', async () => {
   expect(harvest).toMatch(/value="acheta-domesticus\|1\/2 in" selected/);
 });
 
+test('left alone, it says until when, and feeds only those for whom nothing else is there', async () => {
+  const { see, send, room } = await filledHome();
+  const eaten = async (bin: string): Promise<number> =>
+    Number(/(\d+) eaten/.exec(words(await see(`/larder/${bin}?wait=1`)))?.[1] ?? 0);
+  expect((await send('/larder/B1/rest', { days: '14' })).status).toBe(303);
+  const alone = await eaten('B1');
+  expect(alone).toBeGreaterThan(0);
+  const crickets = { species: 'acheta-domesticus', room: 'R1', name: 'Spare box' };
+  good(await addBin(room, { ...crickets, lot: { heads: 200, fromMm: 4, toMm: 6 }, day: room.date(0) }));
+  expect(await eaten('B1')).toBe(0);
+  expect(await eaten('B4')).toBe(alone);
+  expect(words(await see('/larder/B1?wait=1'))).toContain(
+    'If nothing is taken out; it is left alone until Fri 18 Oct.',
+  );
+});
+
 test('what was worked out is kept until something changes', async () => {
   const { see, room } = await filledHome();
   await see('/larder/B1?wait=1');

@@ -171,6 +171,52 @@ describe('the method page', () => {
     expect(await factsNow(home.room)).toBe(home.room.facts);
   });
 
+  test('offers what a keeper may hold dear of a plan, with its sources', async () => {
+    const home = await filledHome();
+    const text = plain(await home.see('/book/method'));
+    for (const said of [
+      'Meals not to be missed 99.5 % for fragile animals, 98 % for ordinary animals, 95 % for robust animals from memory, unchecked',
+      'A missed meal counts as 20 for fragile animals, 6 for ordinary animals, 3 for robust animals, times the middle price of an item, or of the meal where that is dearer from memory',
+      'An item killed first counts as 0.05 times the cheapest item from memory, unchecked our own starting value, no source; our choice: live prey of the right size is better',
+      'A colony feeds most when full to 50 % from memory',
+      'What is left is counted on for 10 weeks from memory',
+      'A parcel takes 20 minutes from memory, unchecked our own starting value, no source; our choice: ordering, unpacking, counting',
+    ])
+      expect(text).toContain(said);
+    await home.send(
+      '/book/method/numbers',
+      await formOf(home, '/book/method', 'Plan-meals', { 'method.planTargets.robust': '90' }),
+    );
+    const { planTargets } = (await factsNow(home.room)).policy;
+    expect(planTargets).toMatchObject({
+      value: { fragile: 0.995, ordinary: 0.98, robust: 0.9 },
+      status: 'yours',
+      note: 'since 2024-10-04; the others as the Book has them',
+    });
+    const time = { 'method.planShopMinutes': '30 minutes' };
+    await home.send('/book/method/numbers', await formOf(home, '/book/method', 'Plan-your-time', time));
+    expect((await factsNow(home.room)).policy.planShopMinutes).toMatchObject({ value: 30, status: 'yours' });
+    const after = plain(await home.see('/book/method'));
+    expect(after).toContain('Changed the method: meals not to be missed for robust animals.');
+    expect(after).toMatch(/95 % for robust animals \(from memory/);
+  });
+
+  test.each([
+    ['Plan-meals', 'planTargets.fragile', '100', '"100" is not a share from 50 to 99.9 %.'],
+    ['Plan-meals', 'planMissedTimes.robust', '0.5', '"0.5" is not a price from 1 to 1,000 times an item’s.'],
+    ['Plan-prey', 'planEndShare', '100', '"100" is not a share from 0 to 95 %.'],
+    ['Plan-prey', 'planEndWeeks', '2.5', '"2.5" is not a whole number from 1 to 52 weeks.'],
+    ['Plan-prey', 'planBreederRoom', 'half', '"half" is not a share from 5 to 100 %.'],
+    ['Plan-your-time', 'planShopMinutes', '-5', '"-5" is not a time from 0 to 600 minutes.'],
+  ])('of %s it refuses %s as "%s", in a sentence that quotes it', async (group, name, typed, sentence) => {
+    const home = await filledHome();
+    const fields = await formOf(home, '/book/method', group, { [`method.${name}`]: typed });
+    const answer = await home.send('/book/method/numbers', fields);
+    expect(answer.status).toBe(422);
+    expect(plain(await answer.text())).toContain(sentence);
+    expect(await factsNow(home.room)).toBe(home.room.facts);
+  });
+
   test('is linked from where numbers are listed', async () => {
     const { see } = await filledHome();
     expect(await see('/book')).toContain('href="/book/method"');
