@@ -12,8 +12,8 @@ export type {
   Spread,
   Verdict,
 } from './answer.ts';
-export { type AwayAnimal, type AwayPlan, awayPlan, type Standing } from './away.ts';
-export { type AwayRounds, awayRounds } from './away-rounds.ts';
+export type { AwayAnimal, AwayPlan, Standing } from './away.ts';
+export type { AwayRounds } from './away-rounds.ts';
 export { type BinAhead, type BinWeek, binAhead, type FedBy } from './bin-ahead.ts';
 export { type BinGoes, binsGo } from './bin-goes.ts';
 export { binRemarks, keepsTo } from './bin-remarks.ts';
