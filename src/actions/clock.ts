@@ -7,9 +7,13 @@ import type { Now } from './context.ts';
 const DAY_ENDS_AT_HOUR = 4;
 const MINUTES_PER_DAY = HOURS_PER_DAY * MINUTES_PER_HOUR;
 
-/** Day and moment of an instant in a time zone (an IANA name). */
-export function nowIn(timezone: string, instant: Date): Now {
-  const parts = new Intl.DateTimeFormat('en-CA', {
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+/** Made once a time zone: making it takes longer than a page may. */
+function clockOf(timezone: string): Intl.DateTimeFormat {
+  const known = clocks.get(timezone);
+  if (known !== undefined) return known;
+  const clock = new Intl.DateTimeFormat('en-CA', {
     timeZone: timezone,
     year: 'numeric',
     month: '2-digit',
@@ -17,7 +21,14 @@ export function nowIn(timezone: string, instant: Date): Now {
     hour: '2-digit',
     minute: '2-digit',
     hourCycle: 'h23',
-  }).formatToParts(instant);
+  });
+  clocks.set(timezone, clock);
+  return clock;
+}
+
+/** Day and moment of an instant in a time zone (an IANA name). */
+export function nowIn(timezone: string, instant: Date): Now {
+  const parts = clockOf(timezone).formatToParts(instant);
   const part = (type: string): string => parts.find((each) => each.type === type)?.value ?? '';
   const day = parseCivilDate(`${part('year')}-${part('month')}-${part('day')}`);
   if (!day.ok) throw new Error(`No civil day for ${instant.toISOString()} in ${timezone}`);

@@ -12,6 +12,7 @@ export { askBinsGo } from './ask-bins.ts';
 export { askBox } from './ask-box.ts';
 export { askBulk, keptBulk } from './ask-bulk.ts';
 export { askColony, askHarvests, keptColony } from './ask-colony.ts';
+export { askOnce } from './ask-once.ts';
 export { askPlan, keptPlan, lastPlan, planName, usualPlanQuestion } from './ask-plan.ts';
 export { askCover, askSunday, type Cover } from './ask-sunday.ts';
 export { askWeeks } from './ask-weeks.ts';

@@ -22,18 +22,30 @@ import {
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Snapshot } from '../husbandry/snapshot.ts';
 import {
+  type AwayAsked,
   afterBox,
   afterCrash,
   type BinGoes,
+  type BinTold,
   type BoxAnswer,
   type BoxLine,
   binsGo,
+  binTold,
   type CoverAnswer,
   type CoverOptions,
   type CrashAnswer,
+  type CupsHere,
+  cupsHere,
+  type Fed,
+  type StandingPrey,
+  standingTonight,
   sundayCheck,
+  type UsedBin,
+  usedBins,
   type WeeksAnswer,
+  type WhileAway,
   weeksAhead,
+  whileAway,
 } from '../husbandry/supply/index.ts';
 
 /** What is said with a question of each subject, beside the room. */
@@ -48,10 +60,15 @@ export interface Options {
   readonly box: OneBox;
   readonly plan: PlanQuestion;
   readonly bulk: BulkQuestion;
+  readonly shelves: null;
+  readonly cups: null;
+  readonly 'bin today': OneBin;
+  readonly used: Fed;
+  readonly away: AwayAsked;
 }
 
-/** The code of a bin. */
 interface OneBin {
+  /** Its code. */
   readonly bin: string;
 }
 
@@ -79,6 +96,11 @@ export interface Answers {
   readonly box: BoxAnswer;
   readonly plan: PlanAnswer;
   readonly bulk: Found<BulkAnswer | BulkNone>;
+  readonly shelves: Found<readonly StandingPrey[]>;
+  readonly cups: Found<readonly CupsHere[]>;
+  readonly 'bin today': Found<BinTold>;
+  readonly used: Found<readonly UsedBin[]>;
+  readonly away: Found<WhileAway>;
 }
 export type Subject = keyof Answers;
 
@@ -134,36 +156,35 @@ const planName = ({ weeks, wishes, supposed, explained = true, effort = 'whole' 
   effort,
 ];
 
-const answerOf =
-  <T>(about: (snapshot: Snapshot, bin: string) => T | null | Promise<T | null>) =>
-  async (snapshot: Snapshot, { bin }: OneBin): Promise<Found<T>> => ({
+const found =
+  <O, T>(of: (snapshot: Snapshot, options: O) => T | null | Promise<T | null>) =>
+  async (snapshot: Snapshot, options: O): Promise<Found<T>> => ({
     revision: snapshot.revision,
-    found: await about(snapshot, bin),
+    found: await of(snapshot, options),
   });
+
+const ofBin = <T>(about: (snapshot: Snapshot, bin: string) => T | null | Promise<T | null>) =>
+  found((snapshot, { bin }: OneBin) => about(snapshot, bin));
 
 const HANDLED: { readonly [S in Subject]: Handled<S> } = {
   sunday: { name: coverName, answer: sundayCheck },
   weeks: { name: coverName, answer: weeksAhead },
   'colony start': { name: (question) => [question], answer: colonyStart },
   'largest harvests': { name: (question) => [question], answer: largestHarvests },
-  bin: { name: binName, answer: answerOf(binOutlook) },
-  'bins go': {
-    name: () => [],
-    answer: (snapshot) => ({ revision: snapshot.revision, found: binsGo(snapshot) }),
-  },
-  crash: { name: binName, answer: answerOf(afterCrash) },
+  bin: { name: binName, answer: ofBin(binOutlook) },
+  'bins go': { name: () => [], answer: found((snapshot) => binsGo(snapshot)) },
+  crash: { name: binName, answer: ofBin(afterCrash) },
   box: {
     name: ({ purchase }) => [purchase],
     answer: (snapshot, { lines }) => afterBox(snapshot, lines),
   },
   plan: { name: planName, answer: makePlan },
-  bulk: {
-    name: ({ offer, weeks }) => [offer, weeks],
-    answer: (snapshot, question) => ({
-      revision: snapshot.revision,
-      found: bulkOrder(snapshot, question),
-    }),
-  },
+  bulk: { name: ({ offer, weeks }) => [offer, weeks], answer: found(bulkOrder) },
+  shelves: { name: () => [], answer: found((snapshot) => standingTonight(snapshot)) },
+  cups: { name: () => [], answer: found((snapshot) => cupsHere(snapshot)) },
+  'bin today': { name: binName, answer: ofBin(binTold) },
+  used: { name: ({ day, byBin }) => [day, [...byBin]], answer: found(usedBins) },
+  away: { name: ({ days, also }) => [days.from, days.to, also], answer: found(whileAway) },
 };
 
 export const nameOf = <S extends Subject>(subject: S, options: Options[S]): string =>

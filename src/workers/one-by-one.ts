@@ -52,7 +52,7 @@ export function oneByOne(answering: Answering, { stop, forNewer }: Ending): OneB
     forNewer && old.name === question.name && isNewer(question, old);
   const answerOf = (question: Question): Promise<Answer> => {
     if (running !== null && isSame(running.question, question)) return running.answer;
-    const before = waiting.find((job) => job.question.name === question.name);
+    const before = waiting.find((job) => isOfOneDay(job.question, question));
     if (before !== undefined) {
       if (isNewer(question, before.question)) before.question = question;
       return before.answer;
@@ -88,7 +88,11 @@ function deferred() {
   return { promise, resolve };
 }
 
+/** Pages ask of past evenings too. */
+const isOfOneDay = (a: Question, b: Question): boolean =>
+  a.name === b.name && a.snapshot.today === b.snapshot.today;
+
 const isSame = (a: Question, b: Question): boolean =>
-  a.name === b.name && a.snapshot.revision === b.snapshot.revision && a.snapshot.today === b.snapshot.today;
+  isOfOneDay(a, b) && a.snapshot.revision === b.snapshot.revision;
 
 const isNewer = (a: Question, b: Question): boolean => a.snapshot.revision > b.snapshot.revision;

@@ -1,4 +1,4 @@
-/** Three threads for what takes long: what the week asks, colonies, and the plan wait for nobody but their own kind. */
+/** Four threads for what takes long: what a page waits for, what the week asks, colonies, and the plan wait for nobody but their own kind. */
 import type { Answering, Subject, UnderWay } from '../actions/index.ts';
 import { answerThread } from './thread.ts';
 
@@ -20,11 +20,18 @@ const PLAN = {
 };
 
 export function answerPool(): AnswerPool {
+  const pages = answerThread(CHECK);
   const quick = answerThread(CHECK);
   const colonies = answerThread(CHECK);
   const plans = answerThread(PLAN);
-  const threads = [quick, colonies, plans];
+  const threads = [pages, quick, colonies, plans];
   const own: Partial<Record<Subject, typeof quick>> = {
+    shelves: pages,
+    cups: pages,
+    away: pages,
+    'bin today': pages,
+    used: pages,
+    'bins go': pages,
     'colony start': colonies,
     'largest harvests': colonies,
     bulk: colonies,

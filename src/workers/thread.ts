@@ -14,8 +14,10 @@ import {
 import type { PlanProgress } from '../husbandry/plan/index.ts';
 import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
+import type { Snapshot } from '../husbandry/snapshot.ts';
 import { CANCELLED, oneByOne } from './one-by-one.ts';
 import type { Said } from './said.ts';
+import { packed } from './sent.ts';
 
 export interface Patience {
   readonly longestMs: number;
@@ -72,17 +74,21 @@ const HERE: Desk = {
 
 function workerDesk(patience: Patience): Desk {
   let worker: Worker | null = null;
+  /** The room the thread was sent last. */
+  let room: Snapshot | null = null;
   let stopping = new AbortController();
   const close = async (): Promise<void> => {
     const last = worker;
     worker = null;
+    room = null;
     await last?.terminate();
   };
   return {
     answer: async <S extends Subject>(question: Question<S>, tell: Tell) => {
       worker ??= newWorker();
       stopping = new AbortController();
-      worker.postMessage(question);
+      worker.postMessage(packed(question, room));
+      room = question.snapshot;
       const answer = await answerFrom(worker, { tell, patience, stopped: stopping.signal }).catch(
         async (error: unknown) => {
           await close();

@@ -5,10 +5,10 @@ import { err, ok } from '../../src/husbandry/result.ts';
 import { CANCELLED, oneByOne } from '../../src/workers/one-by-one.ts';
 import { snapshotWith } from '../support/room.ts';
 
-const asked = (revision: number, name = 'week'): Question<'sunday'> => ({
+const asked = (revision: number, name = 'week', over: object = {}): Question<'sunday'> => ({
   subject: 'sunday',
   name,
-  snapshot: snapshotWith({ revision }),
+  snapshot: snapshotWith({ revision, ...over }),
   options: {},
 });
 
@@ -46,6 +46,17 @@ test('of several that wait only the newest is computed, and all get it', async (
   expect(await first).toMatchObject({ value: { revision: 1 } });
   expect((await Promise.all(later)).map((answer) => answer.ok && answer.value.revision)).toEqual([4, 4, 4]);
   expect(begun).toEqual([1, 4]);
+});
+
+test('the same question of another day waits its turn and gets an answer of its own', async () => {
+  const { begun, letGo, ask } = held();
+  const [first, today] = [ask(asked(1, 'month')), ask(asked(2))];
+  const yesterday = ask(asked(3, 'week', { today: asked(2).snapshot.today - 1 }));
+  for (const _ of [1, 2, 3]) await letGo();
+  expect([await first, await today, await yesterday]).toMatchObject(
+    [1, 2, 3].map((revision) => ({ value: { revision } })),
+  );
+  expect(begun).toEqual([1, 2, 3]);
 });
 
 test('questions of other kinds wait their turn; when too many wait, the next is told to come again', async () => {

@@ -4,6 +4,8 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 import { answerHere, type Question } from '../../src/actions/index.ts';
+import type { Snapshot } from '../../src/husbandry/snapshot.ts';
+import { standingTonight } from '../../src/husbandry/supply/index.ts';
 import { sundayCheck } from '../../src/husbandry/supply/sunday.ts';
 import type * as Pool from '../../src/workers/pool.ts';
 import { mixedAnimals, mixedBins, snapshotWith } from '../support/room.ts';
@@ -60,6 +62,22 @@ test.runIf(existsSync(BUILT))(
     await pool.close();
     expect(answer).toEqual(good(await answerHere(question)));
     expect(answer.outcome.ok).toBe(true);
+  },
+);
+
+test.runIf(existsSync(BUILT))(
+  'a thread that is asked again of a room, and then of another, answers of the right one',
+  async () => {
+    const { answerPool } = (await import(pathToFileURL(BUILT).href)) as typeof Pool;
+    const pool = answerPool();
+    const [room, later] = [20, 30].map((n, revision) =>
+      snapshotWith({ animals: mixedAnimals(n), bins: mixedBins(n), revision }),
+    ) as [Snapshot, Snapshot];
+    for (const snapshot of [room, room, later, room]) {
+      const question = { subject: 'shelves', name: 'shelves', snapshot, options: null } as const;
+      expect(good(await pool.answering(question)).found).toEqual(standingTonight(snapshot));
+    }
+    await pool.close();
   },
 );
 

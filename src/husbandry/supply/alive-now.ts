@@ -3,7 +3,7 @@ import type { Eater, StageRule } from '../animals/index.ts';
 import { takesDead, windowFor } from '../prey/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { Spectrum } from './answer.ts';
-import { shelvesOf } from './shelf-stock.ts';
+import { type StandingPrey, shelvesOf } from './shelf-stock.ts';
 import { rulerEdges } from './spectrum.ts';
 
 export type Alive = Pick<Spectrum, 'edgesMm' | 'alive'>;
@@ -20,8 +20,8 @@ export interface Fitting {
 }
 
 /** The larder at the growth speed and count that are likeliest. */
-export function larderNow(snapshot: Snapshot): LarderNow {
-  const shelves = shelvesOf(snapshot);
+export function larderNow(snapshot: Snapshot, standing?: readonly StandingPrey[]): LarderNow {
+  const shelves = shelvesOf(snapshot, standing);
   const edges = Array.from(rulerEdges(snapshot.facts.policy));
   const codes = [...new Set(shelves.map(({ species }) => species.code))].sort();
   const slicesOf = (code: string, dead: boolean) =>

@@ -10,11 +10,13 @@ import {
   layingRemarks,
   oldestSince,
 } from '../larder/index.ts';
+import { madeOnce } from '../made-once.ts';
 import type { ColdStore, PreySpecies } from '../prey/index.ts';
 import { binClimate } from '../rooms.ts';
 import type { Facts } from '../snapshot.ts';
 import { plural, sentenceCase } from '../words.ts';
 import { binNow } from './holding.ts';
+import { keptOr } from './laid.ts';
 import type { Setting } from './stock-bin.ts';
 import { spokenDay } from './wording.ts';
 
@@ -32,7 +34,7 @@ export function binRemarks(setting: Setting, bin: Bin): readonly string[] {
 /** The last day to which what stands in the cold or the freezer keeps; null for other bins, and where nobody wrote since when. */
 export function keepsTo(setting: Setting, bin: Bin): DayNumber | null {
   if (bin.role === 'frozen') {
-    const oldest = oldestSince(bin, binNow(setting, bin).heads);
+    const oldest = oldestSince(bin, headsFrozen(setting, bin));
     return oldest === null ? null : oldest + frozenDays(setting.facts);
   }
   const store = setting.facts.species.get(bin.species)?.coldStore;
@@ -69,7 +71,7 @@ function coldWords(
 
 /** How old the frozen stock is, when the oldest is used first. */
 function frozenWords(setting: Setting, bin: Bin): readonly string[] {
-  const since = oldestSince(bin, binNow(setting, bin).heads);
+  const since = oldestSince(bin, headsFrozen(setting, bin));
   if (since === null) return [];
   const keeps = frozenDays(setting.facts);
   return setting.today - since > keeps
@@ -78,5 +80,11 @@ function frozenWords(setting: Setting, bin: Bin): readonly string[] {
       ]
     : [`The oldest was frozen on ${spokenDay(since)}; it keeps to ${spokenDay(since + keeps)}.`];
 }
+
+const headsIn = madeOnce((_: Setting) => new Map<Bin, number>());
+
+/** Every look at the larder asks. */
+const headsFrozen = (setting: Setting, bin: Bin): number =>
+  keptOr(headsIn(setting), bin, () => binNow(setting, bin).heads);
 
 const frozenDays = ({ policy }: Facts): number => policy.frozenKeepsDays.value;

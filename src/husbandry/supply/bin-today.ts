@@ -2,12 +2,26 @@
 import { type Bin, KEPT_MM } from '../larder/index.ts';
 import type { Snapshot } from '../snapshot.ts';
 import type { BinAnswer } from './answer.ts';
+import { type BinGoes, binsGo } from './bin-goes.ts';
 import { binNow } from './holding.ts';
 import { shelvesOf } from './shelf-stock.ts';
 import { headsKnown } from './stock-bin.ts';
 import { learnedOf, spreadOf } from './summary.ts';
 
 export type BinToday = Pick<BinAnswer, 'headsNow' | 'lookedDaysAgo' | 'lengthsNow' | 'learned'>;
+
+export interface BinTold {
+  readonly now: BinToday;
+  /** Null of cups and of what is not alive. */
+  readonly goes: BinGoes | null;
+}
+
+/** What a bin's page tells at once; null where there is no such bin. */
+export function binTold(snapshot: Snapshot, code: string): BinTold | null {
+  const bin = snapshot.bins.find((each) => each.code === code);
+  if (bin === undefined) return null;
+  return { now: binToday(snapshot, bin), goes: binsGo(snapshot, [bin])[0] ?? null };
+}
 
 /** Without the days ahead, so that it is told at once; of the lengths, those that may be fed. */
 export function binToday(snapshot: Snapshot, bin: Bin): BinToday {

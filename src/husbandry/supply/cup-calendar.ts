@@ -20,22 +20,27 @@ export interface CupCalendar {
 type Coming = Pick<CoverAnswer, 'bins' | 'groups' | 'horizonDays'>;
 
 /** For each fly kept in cups here. */
-export const cupCalendars = (snapshot: Snapshot, coming: Coming): CupCalendar[] =>
-  cupsHere(snapshot).map(({ species, gives, standing }) => {
+export const cupCalendars = (
+  snapshot: Snapshot,
+  coming: Coming,
+  here: readonly CupsHere[] = cupsHere(snapshot),
+): CupCalendar[] =>
+  here.map(({ species, gives, standing }) => {
     const { today } = snapshot;
-    const weekly = weeklyOf(species.code, coming);
+    const weekly = weeklyOf(species, coming);
     const flies = standing.map((given) => Math.max(0, weekly - given));
-    return { species: species.code, weekly, starts: cupStarts({ today, from: today, flies }, gives) };
+    return { species, weekly, starts: cupStarts({ today, from: today, flies }, gives) };
   });
 
-interface CupsHere {
-  readonly species: PreySpecies;
+export interface CupsHere {
+  readonly species: string;
   readonly gives: NonNullable<ReturnType<typeof cupGives>>;
   /** Flies the cups that stand here give in each of the coming weeks. */
   readonly standing: readonly number[];
 }
 
-const cupsHere = madeOnce((snapshot: Snapshot): readonly CupsHere[] => {
+/** What takes long of the calendars: each cup followed for weeks. */
+export const cupsHere = madeOnce((snapshot: Snapshot): readonly CupsHere[] => {
   const all = snapshot.bins.filter(({ role }) => role === 'cup');
   return [...grouped(all, ({ species }) => species)].flatMap(([code, cups]) => {
     const species = snapshot.facts.species.get(code);
@@ -51,7 +56,7 @@ function ofSpecies(snapshot: Snapshot, species: PreySpecies, cups: readonly Bin[
   const standing = Array.from({ length: facts.policy.cupWeeks.value }, (_, week) =>
     fliesStanding(snapshot, { cups, species, day: today + week * DAYS_PER_WEEK }),
   );
-  return [{ species, gives, standing }];
+  return [{ species: species.code, gives, standing }];
 }
 
 /** What the cups give to animals, and what those miss who take nothing else. */

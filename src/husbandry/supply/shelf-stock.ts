@@ -12,21 +12,35 @@ export interface Shelf {
   readonly slices: { readonly lengthMm: number; heads: number }[];
 }
 
-/** The bins open for feeding, at the growth speed and count that are likeliest. */
-export function shelvesOf(snapshot: Snapshot): Shelf[] {
-  const stock = tonightsStock(snapshot);
-  return stock.cohorts.map((cohort) => {
-    const [path] = cohort.nodes;
-    const lengths = Array.from(path?.lengthMm.subarray(0, cohort.slices) ?? []);
-    return {
-      bin: (stock.bins[cohort.bin] as { bin: Bin }).bin,
-      species: stock.species[cohort.species] as PreySpecies,
-      slices: lengths.map((lengthMm) => ({ lengthMm, heads: (path?.heads ?? 0) / cohort.slices })),
-    };
+/** Some of a bin's prey that grew up together, as equal shares by rank of length. */
+export interface StandingPrey {
+  /** Its code. */
+  readonly bin: string;
+  readonly lengthsMm: readonly number[];
+  /** Heads of each share. */
+  readonly heads: number;
+}
+
+/** The bins open for feeding, at the growth speed and count that are likeliest; bins that are not here are left out. */
+export function shelvesOf(snapshot: Snapshot, standing = standingTonight(snapshot)): Shelf[] {
+  const bins = new Map(snapshot.bins.map((bin) => [bin.code, bin]));
+  return standing.flatMap(({ bin: code, lengthsMm, heads }) => {
+    const bin = bins.get(code);
+    const species = snapshot.facts.species.get(bin?.species ?? '');
+    if (bin === undefined || species === undefined) return [];
+    return { bin, species, slices: lengthsMm.map((lengthMm) => ({ lengthMm, heads })) };
   });
 }
 
-const tonightsStock = madeOnce((snapshot: Snapshot) => stockOf(likeliest(snapshot), 1));
+/** What takes long of the shelves: each bin gone through to tonight. */
+export const standingTonight = madeOnce((snapshot: Snapshot): readonly StandingPrey[] => {
+  const { bins, cohorts } = stockOf(likeliest(snapshot), 1);
+  return cohorts.map(({ bin, nodes: [path], slices }) => ({
+    bin: (bins[bin] as { bin: Bin }).bin.code,
+    lengthsMm: Array.from(path?.lengthMm.subarray(0, slices) ?? []),
+    heads: (path?.heads ?? 0) / slices,
+  }));
+});
 
 /** At one growth speed, the likeliest, and with what is here alone. */
 function likeliest(snapshot: Snapshot): Snapshot {

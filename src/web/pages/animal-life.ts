@@ -14,15 +14,21 @@ import {
   refusalsSeen,
 } from '../../husbandry/appetite/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { type Fitting, larderNow } from '../../husbandry/supply/index.ts';
+import { type Fitting, larderNow, type StandingPrey } from '../../husbandry/supply/index.ts';
 import type { Visit } from './visit.ts';
 
 type LifeProps = Pick<AnimalPageProps, 'ladder' | 'fits' | 'appetite' | 'growth'>;
 
+interface Known {
+  readonly life: LifeRecord;
+  /** What stands on the shelves. */
+  readonly standing: readonly StandingPrey[];
+}
+
 /** The page's parts that rest on the whole record. */
-export function lifeProps({ snapshot, names }: Visit, animal: Animal, life: LifeRecord): LifeProps {
+export function lifeProps({ snapshot, names }: Visit, animal: Animal, { life, standing }: Known): LifeProps {
   const rungs = instarLadder(snapshot, animal, life);
-  const larder = larderNow(snapshot);
+  const larder = larderNow(snapshot, standing);
   const fitting = (rung: Rung) => fitsWords(larder.fitting(rung.rule, rung), names);
   const ahead = rungs.find(({ place }) => place === 'ahead');
   return {

@@ -6,11 +6,12 @@ import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type LifeRecord, loadLife } from '../../actions/index.ts';
 import { type Animal, moults, ruleOf } from '../../husbandry/animals/index.ts';
-import { eveningOf, nextMealOf } from '../../husbandry/supply/index.ts';
+import { nextMealOf } from '../../husbandry/supply/index.ts';
 import { actsAbout, roundDone, rowsOf } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { lifeProps } from './animal-life.ts';
 import { recordLines, recordPage } from './animal-record.ts';
+import { eveningNow, standingNow } from './evening-now.ts';
 import type { House } from './house.ts';
 import { showLeftAnimal } from './left.ts';
 import { cautionsFor, eatingOf, nextMeal } from './meals.ts';
@@ -32,10 +33,11 @@ export async function showAnimal(
   if (animal === undefined) return showLeftAnimal({ house, c, here, refused });
   const { kind, ...eating } = eatingOf(animal, here.snapshot.facts);
   const life = await loadLife(house.context, animal.code, here.snapshot.today);
+  const standing = await standingNow(house, here.snapshot);
   const props = {
     ...here,
     ...eating,
-    ...lifeProps(here, animal, life),
+    ...lifeProps(here, animal, { life, standing }),
     animal: { ...animal, name: here.names.animals.get(animal.code) ?? animal.code },
     kindName: kind.commonName,
     gaugeWord: kind.gauge,
@@ -49,14 +51,10 @@ export async function showAnimal(
   return page(c, AnimalPage(props), statusOf(refused !== null));
 }
 
-async function nextFor(
-  { context }: House,
-  { snapshot, names, unit }: Visit,
-  animal: Animal,
-): Promise<string> {
-  const done = (await context.store.ask(roundDone(snapshot.today))).includes(animal.code);
+async function nextFor(house: House, { snapshot, names, unit }: Visit, animal: Animal): Promise<string> {
+  const done = (await house.context.store.ask(roundDone(snapshot.today))).includes(animal.code);
   const due = !done && nextMealOf(snapshot, animal).tonight;
-  const servings = due ? eveningOf(snapshot).servings : [];
+  const servings = due ? (await eveningNow(house, snapshot)).servings : [];
   const serving = servings.find((each) => each.animal === animal.code);
   return nextMeal(snapshot, animal, { names, unit, offer: serving?.offer ?? null });
 }

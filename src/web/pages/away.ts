@@ -8,9 +8,9 @@ import type { AwayAnswer } from '../../../views/pages/away-answer.ts';
 import { AwaySheetPage } from '../../../views/pages/away-sheet.tsx';
 import type { FormEntry, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
+import { askOnce } from '../../actions/index.ts';
 import { civilDate, type DayRange, isFeedingDay, parseCivilDate } from '../../husbandry/calendar.ts';
-import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { type AwayPlan, awayPlan, awayRounds } from '../../husbandry/supply/index.ts';
+import { type AwayAsked, type AwayPlan, withoutAbsence } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { saveAbsence, twoDates } from './absences.ts';
 import type { House } from './house.ts';
@@ -101,7 +101,7 @@ async function showAway(house: House, c: Context, refused: Refused | null = null
   const props = {
     ...here,
     asked: asked.entry,
-    answer: asked.days === null ? null : answerOf(here, asked.days, asked.also),
+    answer: asked.days === null ? null : await answerOf(house, here, { ...asked, days: asked.days }),
     planned: calendar.absences
       .filter(({ to }) => to >= today)
       .map(({ from, to }) => ({ from: civilDate(from), to: civilDate(to), label: dayRange(from, to) })),
@@ -109,20 +109,23 @@ async function showAway(house: House, c: Context, refused: Refused | null = null
   return page(c, AwayPage(props), statusOf(Object.keys(asked.entry.problems).length > 0));
 }
 
-function answerOf({ snapshot, names }: Visit, days: DayRange, also: boolean): AwayAnswer {
+async function answerOf(
+  { answering }: House,
+  { snapshot, names }: Visit,
+  { days, also }: AwayAsked,
+): Promise<AwayAnswer> {
   const { calendar, deliveries } = snapshot;
-  const others = { ...calendar, absences: calendar.absences.filter((each) => !isSame(each, days)) };
-  const room: Snapshot = { ...snapshot, calendar: others };
-  const plan = awayPlan(room, days);
+  const room = withoutAbsence(snapshot, days);
+  const { plan, rounds } = await askOnce('away', { options: { days, also }, snapshot, answering });
   const { from, to } = plan.absence;
   const inside = Array.from({ length: to - from + 1 }, (_, i) => from + i);
   return {
     from: civilDate(days.from),
     to: civilDate(days.to),
     plan,
-    rounds: awayRounds(room, plan, also),
-    saved: calendar.absences.some((each) => isSame(each, days)),
-    lost: inside.filter((day) => isFeedingDay(others, day)),
+    rounds,
+    saved: calendar.absences.length > room.calendar.absences.length,
+    lost: inside.filter((day) => isFeedingDay(room.calendar, day)),
     parcels: deliveries
       .filter(({ day }) => from <= day && day <= to)
       .map(({ day, species, lot }) => ({ day, label: `${lot.heads} ${preyName(names.species, species)}` })),
@@ -130,7 +133,6 @@ function answerOf({ snapshot, names }: Visit, days: DayRange, also: boolean): Aw
   };
 }
 
-const isSame = (a: DayRange, b: DayRange): boolean => a.from === b.from && a.to === b.to;
 const needing = ({ animals }: AwayPlan): readonly string[] =>
   animals.filter(({ standing }) => standing === 'needs a sitter').map(({ animal }) => animal);
 
@@ -138,7 +140,7 @@ async function showSheet(house: House, c: Context): Promise<Response> {
   const here = await visit(house, c);
   const asked = askedIn(c, here, null);
   if (asked.days === null) return showAway(house, c);
-  const { plan, rounds, from, to } = answerOf(here, asked.days, asked.also);
+  const { plan, rounds, from, to } = await answerOf(house, here, { ...asked, days: asked.days });
   const back = paths.awayOn({ from, to, also: asked.also });
   return page(c, AwaySheetPage({ ...here, ...sheetOf(here.snapshot, plan, rounds), back }));
 }

@@ -3,19 +3,12 @@ import type { Context, Hono } from 'hono';
 import { BinPage, type BinPageProps } from '../../../views/pages/bin.tsx';
 import type { Option, PageForms, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { askBin, askCover, lastLook } from '../../actions/index.ts';
+import { askBin, askCover, askOnce, lastLook } from '../../actions/index.ts';
 import { type Bin, isLost } from '../../husbandry/larder/index.ts';
 import { ok, type Result } from '../../husbandry/result.ts';
 import { binClimate } from '../../husbandry/rooms.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import {
-  atRisk,
-  type BinToday,
-  binRemarks,
-  binsGo,
-  binToday,
-  horizonOf,
-} from '../../husbandry/supply/index.ts';
+import { atRisk, type BinToday, binRemarks, horizonOf } from '../../husbandry/supply/index.ts';
 import { actsAbout } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { binSources } from './bin-sources.ts';
@@ -41,7 +34,8 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
   if (bin === undefined || species === undefined) return showClosedBin({ house, c, here, refused });
   const ahead = await aheadOf(house, here, { bin, waits: c.req.query('wait') !== undefined });
   if (!ahead.ok) return busy(c, here, ahead.problem);
-  const now = binToday(snapshot, bin);
+  const { context, answering } = house;
+  const { now, goes } = await askOnce('bin today', { options: { bin: bin.code }, snapshot, answering });
   const props = {
     ...here,
     forms: { ...here.forms, begun: begunIn(c) },
@@ -49,9 +43,9 @@ export async function showBin(house: House, c: Context, refused: Refused | null 
     bin,
     species,
     now,
-    lastLook: await lastLook(house.context, bin, now.learned),
+    lastLook: await lastLook(context, bin, now.learned),
     leftAlive: leftAlive(now),
-    goes: binsGo(snapshot, [bin])[0] ?? null,
+    goes,
     warmth: binClimate(snapshot, bin).on(snapshot.today),
     kept: keptOf(snapshot, bin),
     remarks: binRemarks(snapshot, { ...bin, quarantineUntil: null }),

@@ -47,13 +47,14 @@ export interface Keyed extends Readonly<Record<string, unknown>> {
 }
 
 export async function recordCells(
-  { context }: House,
+  house: House,
   keyed: Keyed,
   formId: string | undefined,
 ): Promise<Result<Done<RoundReply>>> {
+  const { context } = house;
   const day = parseCivilDate(keyed.day);
   if (!day.ok) return day;
-  const rows = rowsOf(await loadSnapshot(context, day.value), sheetOf(keyed));
+  const rows = await rowsOf(house, await loadSnapshot(context, day.value), sheetOf(keyed));
   if (!rows.ok) return rows;
   if (rows.value.length === 0) return err(problem('nobody-named', 'Nothing is written in any cell.'));
   return recordEvening(context, { day: keyed.day, rows: rows.value.map((row) => told(row, keyed)), formId });

@@ -73,8 +73,9 @@ async function showKeyIn(house: House, c: Context, refused: Refused | null = nul
 }
 
 /** Who stands on the sheet of that evening, and everybody else where that is wanted. */
-async function rowsFor({ context: { store } }: House, here: Visit, everybody: boolean) {
-  const evening = await roundLeft(store, here.snapshot);
+async function rowsFor(house: House, here: Visit, everybody: boolean) {
+  const { store } = house.context;
+  const evening = await roundLeft(house, here.snapshot);
   const offers = new Map(evening.servings.map(({ animal, offer }) => [animal, offer]));
   const printed = new Map(
     eveningRows(here, evening).flatMap(({ rows }) => rows.map((row) => [row.code, row])),

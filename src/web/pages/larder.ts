@@ -5,7 +5,7 @@ import { LarderPage, type LarderProps } from '../../../views/pages/larder.tsx';
 import type { Kept } from '../../../views/partials/bin-words.ts';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { askBinsGo, askCover } from '../../actions/index.ts';
+import { askBinsGo, askCover, askOnce } from '../../actions/index.ts';
 import { type Bin, isApart, restsTo } from '../../husbandry/larder/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { cupCalendars, horizonOf, keepsTo, linesOf } from '../../husbandry/supply/index.ts';
@@ -49,7 +49,12 @@ async function weekOf(
   const cover = await askCover(context, { snapshot, answering });
   if (!cover.ok) return { answers: [], horizonDays: horizonOf(snapshot).days, cups: [] };
   const { answer } = cover.value;
-  return { answers: answer.bins, horizonDays: answer.horizonDays, cups: cupCalendars(snapshot, answer) };
+  const cups = await askOnce('cups', { options: null, snapshot, answering });
+  return {
+    answers: answer.bins,
+    horizonDays: answer.horizonDays,
+    cups: cupCalendars(snapshot, answer, cups),
+  };
 }
 
 /** How long a bin is kept apart and left alone, and keeps. */

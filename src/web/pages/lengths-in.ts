@@ -3,18 +3,27 @@
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { shelvesOf } from '../../husbandry/supply/index.ts';
 import type { Lengths } from './choices.ts';
+import { standingNow } from './evening-now.ts';
+import type { House } from './house.ts';
+
+interface Looked {
+  /** Its code. */
+  readonly bin: string;
+  readonly field: string;
+  readonly longestMm?: number;
+}
 
 /** Least and greatest length of what is alive in a bin, at most `longestMm` where some of it is that short. */
-export function lengthsIn(
+export async function lengthsIn(
+  house: Pick<House, 'answering'>,
   snapshot: Snapshot,
-  code: string,
-  { field, longestMm = Number.POSITIVE_INFINITY }: { readonly field: string; readonly longestMm?: number },
-): Result<Lengths> {
-  const shelves = shelvesOf(snapshot).filter(({ bin }) => bin.code === code);
-  const slices = shelves.flatMap((shelf) => shelf.slices).filter(({ heads }) => heads > 0);
-  const lengths = slices.map(({ lengthMm }) => lengthMm);
+  { bin: code, field, longestMm = Number.POSITIVE_INFINITY }: Looked,
+): Promise<Result<Lengths>> {
+  const standing = await standingNow(house, snapshot);
+  const lengths = standing
+    .filter(({ bin, heads }) => bin === code && heads > 0)
+    .flatMap(({ lengthsMm }) => lengthsMm);
   const fitting = lengths.filter((length) => length <= longestMm);
   const chosen = fitting.length > 0 ? fitting : lengths;
   if (chosen.length > 0)

@@ -7,7 +7,8 @@ import { windowFor } from '../../husbandry/prey/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, ok, type Result } from '../../husbandry/result.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { eveningOf } from '../../husbandry/supply/index.ts';
+import { eveningNow } from './evening-now.ts';
+import type { House } from './house.ts';
 import { lengthsIn } from './lengths-in.ts';
 import type { ShownOffer } from './shown-offer.ts';
 
@@ -23,25 +24,31 @@ export interface Sheet extends Readonly<Record<string, unknown>> {
 }
 export type Row = Parameters<typeof recordEvening>[1]['rows'][number];
 
+type Asks = Pick<House, 'answering'>;
+
 /** One row an animal. Where the sheet does not say what was shown, the evening is worked out, and who is not due is left out. */
-export function rowsOf(snapshot: Snapshot, sheet: Sheet): Result<readonly Row[]> {
+export async function rowsOf(house: Asks, snapshot: Snapshot, sheet: Sheet): Promise<Result<readonly Row[]>> {
   const animals = [...new Set(sheet.animal)];
   const untold = animals.filter((animal) => sheet[`offer:${animal}`] === undefined);
-  const workedOut = untold.length === 0 ? new Map<string, ShownOffer | null>() : proposed(snapshot);
+  const workedOut =
+    untold.length === 0 ? new Map<string, ShownOffer | null>() : await proposed(house, snapshot);
   const rows: Row[] = [];
   for (const animal of animals) {
     const told = sheet[`offer:${animal}`] as ShownOffer | null | undefined;
-    const row = rowOf(snapshot, sheet, { animal, shown: told ?? workedOut.get(animal) ?? null });
+    const row = await rowOf(
+      { house, snapshot, sheet },
+      { animal, shown: told ?? workedOut.get(animal) ?? null },
+    );
     if (!row.ok) return row;
     if (told !== undefined || workedOut.has(animal) || row.value.bulk !== true) rows.push(row.value);
   }
   return ok(rows);
 }
 
-const proposed = (snapshot: Snapshot): ReadonlyMap<string, ShownOffer | null> =>
-  new Map(
-    eveningOf(snapshot).servings.map(({ animal, offer }) => [animal, offer === null ? null : given(offer)]),
-  );
+async function proposed(house: Asks, snapshot: Snapshot): Promise<ReadonlyMap<string, ShownOffer | null>> {
+  const { servings } = await eveningNow(house, snapshot);
+  return new Map(servings.map(({ animal, offer }) => [animal, offer === null ? null : given(offer)]));
+}
 
 const given = ({ bin, heads, fromMm, toMm, killFirst, thawed, portions }: PreyOffer): ShownOffer => ({
   bin,
@@ -57,7 +64,13 @@ interface Fed {
   readonly shown: ShownOffer | null;
 }
 
-function rowOf(snapshot: Snapshot, sheet: Sheet, { animal, shown }: Fed): Result<Row> {
+interface Round {
+  readonly house: Asks;
+  readonly snapshot: Snapshot;
+  readonly sheet: Sheet;
+}
+
+async function rowOf({ house, snapshot, sheet }: Round, { animal, shown }: Fed): Promise<Result<Row>> {
   const seen = (['died', 'moulted', 'premoult'] as const).find((mark) => sheet[mark].includes(animal));
   if (seen !== undefined) return ok({ animal, outcome: seen, bulk: false });
   const other = sheet[`bin:${animal}`] as ShownOffer | { readonly bin: string } | undefined;
@@ -69,7 +82,7 @@ function rowOf(snapshot: Snapshot, sheet: Sheet, { animal, shown }: Fed): Result
   const got = other !== undefined && 'fromMm' in other ? other : shown;
   if (got !== null && (other === undefined || other.bin === got.bin))
     return ok({ animal, outcome: 'offered', ...got, heads: heads ?? got.heads, bulk: !otherwise });
-  return fromBin(snapshot, { animal, bin: other?.bin, heads: heads ?? shown?.heads });
+  return fromBin(house, snapshot, { animal, bin: other?.bin, heads: heads ?? shown?.heads });
 }
 
 interface Instead {
@@ -79,13 +92,17 @@ interface Instead {
 }
 
 /** Prey of a bin named alone: as long as it is there now, up to the longest this animal takes. */
-function fromBin(snapshot: Snapshot, { animal, bin, heads }: Instead): Result<Row> {
+async function fromBin(
+  house: Asks,
+  snapshot: Snapshot,
+  { animal, bin, heads }: Instead,
+): Promise<Result<Row>> {
   const name = snapshot.animals.find(({ code }) => code === animal)?.name || animal;
   if (bin === undefined)
     return err(problem('needed', `Say from which bin ${name} was fed.`, `bin:${animal}`));
   if (heads === undefined) return err(problem('needed', `Say how many ${name} got.`, `heads:${animal}`));
   const longestMm = longestFor(snapshot, animal, bin);
-  const lengths = lengthsIn(snapshot, bin, { field: `bin:${animal}`, longestMm });
+  const lengths = await lengthsIn(house, snapshot, { bin, field: `bin:${animal}`, longestMm });
   if (!lengths.ok) return lengths;
   return ok({ animal, outcome: 'offered', bin, heads, ...lengths.value, bulk: false });
 }

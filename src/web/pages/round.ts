@@ -65,14 +65,15 @@ export async function recordRound(
 }
 
 async function recordSheet(
-  { context }: House,
+  house: House,
   sheet: Sheet,
   formId: string | undefined,
 ): Promise<Result<Done<RoundReply>>> {
+  const { context } = house;
   const day = parseCivilDate(sheet.day);
   if (!day.ok) return day;
   const snapshot = await loadSnapshot(context, day.value);
-  const all = rowsOf(snapshot, sheet);
+  const all = await rowsOf(house, snapshot, sheet);
   if (!all.ok) return all;
   const rows = shelfOf(snapshot, sheet, all.value);
   if (!rows.ok) return rows;

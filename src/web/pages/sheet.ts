@@ -27,7 +27,7 @@ function dayAsked(c: Context, today: DayNumber): DayNumber {
 
 async function showEvening(house: House, c: Context): Promise<Response> {
   const here = await visit(house, c, { day: dayAsked(c, house.context.clock().today) });
-  const evening = await roundLeft(house.context.store, here.snapshot);
+  const evening = await roundLeft(house, here.snapshot);
   const offers = evening.servings.flatMap(({ offer }) => offer ?? []);
   const props = {
     shell: here.shell,

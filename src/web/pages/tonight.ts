@@ -4,13 +4,14 @@ import type { Context, Hono } from 'hono';
 import { TonightPage, type TonightProps } from '../../../views/pages/tonight.tsx';
 import type { Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
-import { loadSnapshot } from '../../actions/index.ts';
+import { askOnce, loadSnapshot } from '../../actions/index.ts';
 import type { Evening } from '../../husbandry/appetite/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
-import { eveningOf, nextMealOf, usedBins } from '../../husbandry/supply/index.ts';
+import { nextMealOf } from '../../husbandry/supply/index.ts';
 import { type EveningLine, eveningLines, offersOf, openEvening, type Store } from '../../store/index.ts';
 import type { DoorEnv } from '../door.ts';
+import { eveningNow } from './evening-now.ts';
 import type { House } from './house.ts';
 import { cautionsFor, moultlessIn, placeOf } from './meals.ts';
 import { valuesIn } from './posted.ts';
@@ -46,7 +47,7 @@ async function showTonight(house: House, c: Context, typed: Refused | null = nul
   const lines = await house.context.store.ask(eveningLines(day));
   const chosen = chosenBins(typed?.values ?? c.req.query());
   const prefer = preferredBins(here.snapshot, chosen);
-  const evening = openRound(here.snapshot, lines, eveningOf(here.snapshot, { prefer }));
+  const evening = openRound(here.snapshot, lines, await eveningNow(house, here.snapshot, prefer));
   const wrong = asked.ok ? {} : { day: asked.problem.sentence };
   const problems = above({ ...typed?.problems, ...wrong }, evening);
   const inForm = typed !== null && evening.servings.length > 0;
@@ -100,16 +101,17 @@ interface Written {
 
 /** What is written down: of this evening, and of the one before that waits for a word. */
 async function writtenOf(
-  { context }: House,
+  { context, answering }: House,
   { day, lines }: Written,
 ): Promise<Pick<TonightProps, 'waiting' | 'used' | 'written' | 'earliest'>> {
   const { today } = context.clock();
   const byBin = new Map<string, number>();
   for (const { bin, heads } of lines)
     if (bin !== null && heads !== null) byBin.set(bin, (byBin.get(bin) ?? 0) + heads);
+  const fed = { options: { day, byBin }, answering };
   return {
     waiting: await waitingSince(context.store, today - 1),
-    used: byBin.size === 0 ? [] : usedBins(await loadSnapshot(context), { day, byBin }),
+    used: byBin.size === 0 ? [] : await askOnce('used', { ...fed, snapshot: await loadSnapshot(context) }),
     written: new Set(lines.filter(isMeal).map(({ animal }) => animal)).size,
     earliest: today - context.facts.policy.roundBackDays.value,
   };

@@ -1,5 +1,6 @@
 /** One request for a page: the room as it is, the frame around it, and the ids of its forms. */
 import { randomUUID } from 'node:crypto';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Context } from 'hono';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import type { LengthUnit } from '../../../views/format.ts';
@@ -63,12 +64,13 @@ const REFUSED = 422;
 /** Of a page that shows a form again, or of any other. */
 export const statusOf = (isRefused: boolean): ContentfulStatusCode => (isRefused ? REFUSED : OK);
 
-/** Sends a page; it looks otherwise for another cookie. */
-export function page(
+/** Sends a page; it looks otherwise for another cookie. Its markup becomes text in a turn of the loop of its own. */
+export async function page(
   c: Context,
   markup: string | Promise<string>,
   status: ContentfulStatusCode = 200,
-): Response | Promise<Response> {
+): Promise<Response> {
   c.header('Vary', 'Cookie');
+  await pause(0);
   return c.html(markup, status);
 }

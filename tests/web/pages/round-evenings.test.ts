@@ -1,6 +1,7 @@
 /** Which evening is written down, what it used, and what happened meanwhile: back-dating, two people, deaths, doubts. */
 import { expect, test } from 'vitest';
 import {
+  answerHere,
   loadSnapshot,
   recordDied,
   recordEvening,
@@ -66,7 +67,7 @@ test('after midnight the page says whose evening it still is', async () => {
     mount: (behind) =>
       mountPages(behind, {
         context: night,
-        answering: null as never,
+        answering: answerHere,
         underWay: null as never,
         furnish: null as never,
         canLogOut: false,
