@@ -20,6 +20,7 @@ const NO_ACTS = [
   'askColony',
   'askCover',
   'askHarvests',
+  'askOnce',
   'askPlan',
   'askSunday',
   'askWeeks',
