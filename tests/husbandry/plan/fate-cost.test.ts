@@ -9,6 +9,7 @@ import type { PlanProblem } from '../../../src/husbandry/plan/problem.ts';
 import type { Decisions } from '../../../src/husbandry/plan/proposal.ts';
 import { finely } from '../../../src/husbandry/plan/with-ready.ts';
 import { buyingRoom, laidOut } from '../../support/plan/planned.ts';
+import { animalWith, countedBin, snapshotWith, TODAY } from '../../support/room.ts';
 
 const LEVEL = 0.85;
 const FIRST = 6;
@@ -118,5 +119,40 @@ describe('fates', () => {
   it('are fewer the further a plan looks ahead', () => {
     const far = laidOut(buyingRoom(), 26);
     expect(fatesOf(far.laid, far.problem).count).toBeLessThan(fates.count);
+  });
+});
+
+describe('prey of which only a share may be given', () => {
+  it('costs what it is beyond that share, where nothing else is there', () => {
+    const room = laidOut(
+      snapshotWith({
+        animals: [
+          animalWith({
+            code: 'A1',
+            kind: 'grammostola-pulchra',
+            gaugeMm: 50,
+            lastTaken: TODAY - 9,
+            count: 20,
+          }),
+        ],
+        bins: [countedBin('B1', 'tenebrio-molitor', { heads: 2000, fromMm: 8, toMm: 14 })],
+      }),
+      4,
+    );
+    const of = fatesOf(room.laid, room.problem);
+    const fine = finely(room.laid, room.problem, LEVEL);
+    const freely = {
+      ...fine,
+      eaters: fine.eaters.map((eater) => ({
+        ...eater,
+        caps: eater.caps.map((cap) => ({ ...cap, cents: 0 })),
+      })),
+    };
+    const none: Decisions = { packs: [], cups: [], rests: [] };
+    const cost = (each: PlanProblem) => settleInFates(roomFor(of, livingOf(each), of.count), none);
+    expect(fine.eaters.some(({ caps, fare }) => caps.length > 0 && fare.some(({ cap }) => cap >= 0))).toBe(
+      true,
+    );
+    expect(cost(fine)).toBeGreaterThan(cost(freely) + 1);
   });
 });
