@@ -1,6 +1,7 @@
-/** One question under way, the others in a queue: the same question joins, a newer one takes the place of the waiting. */
+/** One question under way, the others in a queue: the same question joins, that of a newer room takes the place of the waiting. */
 
 import type { Answering, Answers, Question, Subject } from '../actions/index.ts';
+import { noMarket, tooLateToday } from '../husbandry/orders/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, type Result } from '../husbandry/result.ts';
 
@@ -88,11 +89,18 @@ function deferred() {
   return { promise, resolve };
 }
 
+/** How many suppliers take no more orders today: grows as their hours pass, while the room stays as it was. */
+const tooLate = ({ snapshot: { market = noMarket, today } }: Question): number =>
+  tooLateToday(market.suppliers, today).length;
+
 /** Pages ask of past evenings too. */
 const isOfOneDay = (a: Question, b: Question): boolean =>
   a.name === b.name && a.snapshot.today === b.snapshot.today;
 
 const isSame = (a: Question, b: Question): boolean =>
-  isOfOneDay(a, b) && a.snapshot.revision === b.snapshot.revision;
+  isOfOneDay(a, b) && a.snapshot.revision === b.snapshot.revision && tooLate(a) === tooLate(b);
 
-const isNewer = (a: Question, b: Question): boolean => a.snapshot.revision > b.snapshot.revision;
+const isNewer = (a: Question, b: Question): boolean =>
+  a.snapshot.revision === b.snapshot.revision
+    ? tooLate(a) > tooLate(b)
+    : a.snapshot.revision > b.snapshot.revision;

@@ -1,9 +1,11 @@
 /** Questions one by one: the same joins, a newer takes the place of the waiting, others wait their turn. */
 import { expect, test } from 'vitest';
 import type { Answering, Question } from '../../src/actions/index.ts';
+import { atTime, noMarket } from '../../src/husbandry/orders/index.ts';
 import { err, ok } from '../../src/husbandry/result.ts';
 import { CANCELLED, oneByOne } from '../../src/workers/one-by-one.ts';
-import { snapshotWith } from '../support/room.ts';
+import { supplierWith } from '../support/market.ts';
+import { snapshotWith, TODAY } from '../support/room.ts';
 
 const asked = (revision: number, name = 'week', over: object = {}): Question<'sunday'> => ({
   subject: 'sunday',
@@ -35,6 +37,22 @@ test('the same question asked while it is under way is answered once', async () 
   await letGo();
   expect(await Promise.all(both)).toMatchObject([{ value: { revision: 1 } }, { value: { revision: 1 } }]);
   expect(begun).toEqual([1]);
+});
+
+test('once a supplier’s last hour has passed the same room is another, and the newer', async () => {
+  const byNoon = supplierWith({ cutOffTime: '12:00' });
+  const at = (minutes: number) =>
+    asked(1, 'week', { market: { ...noMarket, suppliers: [atTime(byNoon, { today: TODAY, minutes })] } });
+  const [before, after] = [at(0), at(12 * 60)];
+  const { begun, letGo, ask } = held();
+  const first = ask(before);
+  const later = [ask(after), ask(before), ask(at(13 * 60))];
+  expect(later[2]).toBe(later[0]);
+  expect(later[1]).toBe(first);
+  await letGo();
+  await letGo();
+  await Promise.all([first, ...later]);
+  expect(begun).toEqual([1, 1]);
 });
 
 test('of several that wait only the newest is computed, and all get it', async () => {
