@@ -6,10 +6,11 @@ import { type Market, noMarket, tooLateToday } from '../husbandry/orders/index.t
 import { ok, type Result } from '../husbandry/result.ts';
 import type { Facts, Snapshot } from '../husbandry/snapshot.ts';
 import { type Keeping, keepAnswer, keptAnswer, lastKept, revision } from '../store/index.ts';
+import { timeNow } from './clock.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
 import { loadSnapshot } from './load-snapshot.ts';
-import { marketRows, suppliersAt, timeNow } from './market.ts';
+import { marketRows, suppliersAt } from './market.ts';
 import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */

@@ -1,5 +1,6 @@
 /** Turns an instant into the keeper's day, which lasts until the small hours. */
 import { parseCivilDate } from '../husbandry/calendar.ts';
+import type { TimeOfDay } from '../husbandry/orders/index.ts';
 import { HOURS_PER_DAY, MINUTES_PER_HOUR } from '../husbandry/units.ts';
 import type { Now } from './context.ts';
 
@@ -39,3 +40,5 @@ export function nowIn(timezone: string, instant: Date): Now {
     ? { today: day.value - 1, minutes: minutes + MINUTES_PER_DAY, moment, smallHours: true }
     : { today: day.value, minutes, moment };
 }
+
+export const timeNow = ({ today, minutes = 0 }: Now): TimeOfDay => ({ today, minutes });

@@ -27,9 +27,10 @@ import {
   spentBetween,
 } from '../store/index.ts';
 import { binEvent } from './bin-event.ts';
+import { timeNow } from './clock.ts';
 import type { Context } from './context.ts';
 import { bookChanges } from './facts-now.ts';
-import { marketOf, marketRows, timeNow } from './market.ts';
+import { marketOf, marketRows } from './market.ts';
 import { fedFrom, givenSince } from './record.ts';
 import { type Senders, sendersOf } from './senders.ts';
 

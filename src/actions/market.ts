@@ -10,7 +10,6 @@ import {
 } from '../husbandry/orders/index.ts';
 import type { Facts } from '../husbandry/snapshot.ts';
 import { type OfferRow, rowsOf, type Settings, type SupplierRow } from '../store/index.ts';
-import type { Now } from './context.ts';
 
 const OPEN_IN_ORDER = { where: 'closed = 0', order: 'cast(substr(code, 2) as integer)' };
 
@@ -18,8 +17,6 @@ export const marketRows = {
   suppliers: rowsOf('supplier', OPEN_IN_ORDER),
   offers: rowsOf('offer', OPEN_IN_ORDER),
 };
-
-export const timeNow = ({ today, minutes = 0 }: Now): TimeOfDay => ({ today, minutes });
 
 interface Found {
   readonly suppliers: readonly SupplierRow[];

@@ -1,6 +1,5 @@
 /** The plan's orders of this week, placed by one button. */
-import { weekday } from '../../src/husbandry/calendar.ts';
-import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
+import { nextSunday } from '../../src/husbandry/calendar.ts';
 import { counted, listed, money } from '../format.ts';
 import { entryOf, PostForm } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
@@ -10,8 +9,8 @@ import { headsWords, isOrder, type OrderLine, supplierName, whenWords } from './
 
 /** Orders to be placed before the next Sunday, which is planned anew. */
 export function ordersThisWeek({ plan, today }: Pick<PlanTold, 'plan' | 'today'>): readonly OrderLine[] {
-  const nextSunday = today + DAYS_PER_WEEK - ((weekday(today) + 1) % DAYS_PER_WEEK);
-  return plan.lines.filter(isOrder).filter(({ actBy }) => actBy >= today && actBy < nextSunday);
+  const next = nextSunday(today);
+  return plan.lines.filter(isOrder).filter(({ actBy }) => actBy >= today && actBy < next);
 }
 
 /** Only of the plan that was asked for: an older one may order what is here already. */

@@ -140,34 +140,17 @@ interface FieldProps extends Omit<FieldFrameProps, 'children'> {
   readonly min?: string;
 }
 
-export const Field = (props: FieldProps) => {
-  const {
-    entry,
-    name,
-    label,
-    hint,
-    type = 'text',
-    start = '',
-    required,
-    placeholder,
-    autocomplete,
-    min,
-  } = props;
-  return (
-    <FieldFrame entry={entry} name={name} label={label} hint={hint}>
-      <input
-        {...tied(entry, name, hint)}
-        type={type}
-        value={entry.values[name] ?? start}
-        {...(required ? { required: true } : {})}
-        {...(placeholder === undefined ? {} : { placeholder })}
-        {...(autocomplete === undefined ? {} : { autocomplete })}
-        {...(min === undefined ? {} : { min })}
-        {...(type === 'number' ? { inputmode: 'numeric' as const } : {})}
-      />
-    </FieldFrame>
-  );
-};
+export const Field = ({ entry, name, label, hint, type = 'text', start = '', ...more }: FieldProps) => (
+  <FieldFrame entry={entry} name={name} label={label} hint={hint}>
+    <input
+      {...tied(entry, name, hint)}
+      type={type}
+      value={entry.values[name] ?? start}
+      {...more}
+      {...(type === 'number' ? { inputmode: 'numeric' as const } : {})}
+    />
+  </FieldFrame>
+);
 
 export interface Option {
   readonly value: string;
