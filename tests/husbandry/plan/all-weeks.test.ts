@@ -1,6 +1,13 @@
 /** A plan is chosen by all its weeks, not only by those in which near orders are weighed. */
 import { expect, it } from 'vitest';
 import { makePlan } from '../../../src/husbandry/plan/index.ts';
+import { benchFor, throughAll } from '../../../src/husbandry/plan/judge-plan.ts';
+import { layOut } from '../../../src/husbandry/plan/lay-out.ts';
+import { livingOf } from '../../../src/husbandry/plan/living.ts';
+import { rulePlan } from '../../../src/husbandry/plan/rule-plan.ts';
+import { proposed } from '../../../src/husbandry/plan/solve-plan.ts';
+import { bestOf, judged, type Weighed, weighed } from '../../../src/husbandry/plan/tried.ts';
+import { withReady } from '../../../src/husbandry/plan/with-ready.ts';
 import { DAYS_PER_WEEK } from '../../../src/husbandry/units.ts';
 import { marketWith, offerWith, supplierWith } from '../../support/plan/markets.ts';
 import { animalWith, countedBin, facts, policyWith, snapshotWith, TODAY } from '../../support/room.ts';
@@ -35,6 +42,26 @@ it('feeds its last weeks where what is here lasts for the first', async () => {
   expect(items('wanted')).toBeGreaterThan(10);
   expect(items('missed')).toBeLessThan(0.05 * items('wanted'));
 }, 60_000);
+
+it('is not one that buys nothing, which does as well for as long as days are lived through', () => {
+  const level = policy.planSafetyLevels.value[0]!;
+  const laid = layOut(room, { weeks: 12, wishes: [], supposed: [] });
+  const bench = benchFor(laid, 'whole');
+  const problem = withReady(laid, level);
+  const living = livingOf(problem);
+  const ruled = rulePlan(living, policy.planRuleWeeks.value);
+  const [buys, buysNothing] = [ruled, { ...ruled, packs: ruled.packs.map((row) => row.map(() => 0)) }].map(
+    (decided) => {
+      const proposal = proposed(living, decided);
+      const tried = { level, problem, proposal, made: 'rule', gap: null } as const;
+      return weighed({ bench, through: throughAll(bench) }, { ...tried, ...judged(bench, tried) });
+    },
+  ) as [Weighed, Weighed];
+  expect(buysNothing.verdict.met).toBe(true);
+  expect(buysNothing.verdict.score).toBeLessThan(buys.verdict.score);
+  expect(buysNothing.all.missedMeals.mean).toBeGreaterThan(4 * buys.all.missedMeals.mean);
+  expect(bestOf([buysNothing, buys])).toBe(buys);
+});
 
 it('knows what is missed without a later order from the fates alone, give or take', async () => {
   const briefly = { ...facts, policy: { ...policy, planHeldWeeks: { ...policy.planHeldWeeks, value: 1 } } };
