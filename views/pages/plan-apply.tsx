@@ -13,6 +13,10 @@ export function ordersThisWeek({ plan, today }: Pick<PlanTold, 'plan' | 'today'>
   return plan.lines.filter(isOrder).filter(({ actBy }) => actBy >= today && actBy < next);
 }
 
+/** What is ordered, in a word: of two plans that order the same it is the same. */
+export const ordersSaid = (orders: readonly OrderLine[]): string =>
+  orders.map(({ key, packs, bin }) => `${key} x ${packs} ${bin ?? ''}`.trim()).join(', ');
+
 /** Only of the plan that was asked for: an older one may order what is here already. */
 export const ApplyWeek = (told: PlanTold & { isFresh: boolean }) => {
   const orders = ordersThisWeek(told);
@@ -26,7 +30,7 @@ export const ApplyWeek = (told: PlanTold & { isFresh: boolean }) => {
       <h2 id="plan-apply-head">To be ordered before Sunday</h2>
       <PostForm entry={entryOf(told.forms, 'plan-apply')} action={paths.planApply}>
         <input type="hidden" name="asked" value={planQuery(told.asked)} />
-        <input type="hidden" name="revision" value={`${told.plan.revision}`} />
+        <input type="hidden" name="orders" value={ordersSaid(orders)} />
         <ul>
           {parcels.map((lines) => (
             <li>{parcelWords(lines, told)}</li>

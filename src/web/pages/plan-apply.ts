@@ -1,7 +1,7 @@
 /** Applying a plan: its orders of this week are placed, in one step. */
 import { sentenceCase } from '../../../views/format.ts';
 import { preyName } from '../../../views/names.ts';
-import { ordersThisWeek } from '../../../views/pages/plan-apply.tsx';
+import { ordersSaid, ordersThisWeek } from '../../../views/pages/plan-apply.tsx';
 import type { OrderLine } from '../../../views/pages/plan-words.ts';
 import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
 import { civilDate } from '../../husbandry/calendar.ts';
@@ -22,18 +22,21 @@ const NOT_THAT_PLAN = problem(
 
 interface Applying {
   readonly question: PlanQuestion | null;
+  /** The orders the page showed, as its form says them. */
+  readonly seen: string;
   readonly formId: string | undefined;
 }
 
-/** Places them if the plan shown is still the plan of the room. */
+/** Places them if they are what the page showed: a plan made anew meanwhile may order something else. */
 export async function applyPlan(
   { context }: House,
   here: Visit,
-  { question, formId }: Applying,
+  { question, seen, formId }: Applying,
 ): Promise<Result<Done<Placed>>> {
   const plan = question === null ? null : await keptPlan(context, question, here.snapshot);
   if (plan === null) return err(NOT_THAT_PLAN);
   const orders = ordersThisWeek({ plan, today: here.snapshot.today });
+  if (ordersSaid(orders) !== seen) return err(NOT_THAT_PLAN);
   const parcels = [...grouped(orders, ({ parcel }) => parcel).values()];
   const placing = parcels.map((lines) => ({
     supplier: lines[0]?.supplier ?? '',

@@ -38,11 +38,11 @@ function applying(house: House) {
   const askedOf = (here: Visit, asked: string) => askedIn(house, here, new URLSearchParams(asked));
   return posted(house, {
     form: () => 'plan-apply',
-    shape: () => ({ asked: anyText, revision: anyText }),
-    act: async ({ asked }, { c, formId }) => {
+    shape: () => ({ asked: anyText, orders: anyText }),
+    act: async ({ asked, orders }, { c, formId }) => {
       const here = await visit(house, c);
       const { question } = await askedOf(here, asked);
-      return applyPlan(house, here, { question, formId });
+      return applyPlan(house, here, { question, seen: orders, formId });
     },
     next: () => paths.orders,
     again: (c, refused) => showPlan(house, c, refused),

@@ -146,10 +146,22 @@ test('a harvest of the plan opens the bin’s own form, filled in', async () => 
   expect(html).toMatch(/id="harvest-heads"[^>]*value="40"/);
 });
 
+/** What the button of the page would post. */
+function applyForm(html: string): Record<string, string> {
+  const orders = /name="orders" value="([^"]*)"/.exec(html)?.[1];
+  return { asked: 'weeks=12', orders: plain(orders ?? '') };
+}
+
 /** Today is Friday 4 October: ordered today, sent on Saturday or Monday; and one after Sunday, which is planned anew. */
 async function orderingHome(): Promise<Home> {
   const home = await filledHome();
   await sellsPrey(home.room.store);
+  await keepOrders(home, 3);
+  return home;
+}
+
+/** Keeps a plan of so many packs of each order. */
+async function keepOrders(home: Home, packs: number): Promise<void> {
   const { today } = home.room.clock();
   const order = plan.lines.find((line) => line.what === 'order')!;
   const sentOn = (sent: number, bin: string | null) =>
@@ -159,8 +171,8 @@ async function orderingHome(): Promise<Home> {
       species: 'acheta-domesticus',
       offer: 'F1',
       parcel: `S1 ${sent}`,
-      packs: 3,
-      heads: 300,
+      packs,
+      heads: packs * 100,
       actBy: sent - 1,
       sent,
       comes: sent + 2,
@@ -170,16 +182,16 @@ async function orderingHome(): Promise<Home> {
   const revision = await home.acts();
   const made = { ...plan, lines: lines.filter(({ actBy }) => actBy !== today + 1), revision, day: today };
   good(await askPlan(home.room, TWELVE_WEEKS, { answering: async () => ok(made as never) }));
-  return home;
 }
 
 test('the orders of this week are placed by one button, in one step, and not those after Sunday', async () => {
   const home = await orderingHome();
-  const shown = plain(await home.see('/plan'));
+  const page = await home.see('/plan');
+  const shown = plain(page);
   expect(shown).toContain('300 small house crickets from Hill Farm Feeders, today');
   expect(shown).toContain('Writes 1 order down as placed');
   const before = await home.acts();
-  const sent = await home.send('/plan/apply', { asked: 'weeks=12' });
+  const sent = await home.send('/plan/apply', applyForm(page));
   expect([sent.status, sent.headers.get('location')]).toEqual([303, '/orders']);
   expect(await home.acts()).toBe(before + 1);
   const html = await home.see('/plan');
@@ -190,14 +202,29 @@ test('the orders of this week are placed by one button, in one step, and not tho
 
 test('a plan of a room that has changed since is not applied, and the page says why', async () => {
   const home = await orderingHome();
+  const page = await home.see('/plan');
   good(await addRoom(home.room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const before = await home.acts();
-  const sent = await home.send('/plan/apply', { asked: 'weeks=12' });
+  const sent = await home.send('/plan/apply', applyForm(page));
   expect(sent.status).toBe(422);
   expect(await sent.text()).toContain(
     'Something has changed since this plan was made, so nothing was ordered.',
   );
   expect(await home.acts()).toBe(before);
+});
+
+test('a plan made anew since with other orders is not applied by a page that shows the old ones', async () => {
+  const home = await orderingHome();
+  const page = await home.see('/plan');
+  good(await addRoom(home.room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
+  await keepOrders(home, 5);
+  const before = await home.acts();
+  const sent = await home.send('/plan/apply', applyForm(page));
+  expect(sent.status).toBe(422);
+  expect(plain(await sent.text())).toContain('500 small house crickets');
+  expect(await home.acts()).toBe(before);
+  const again = await home.send('/plan/apply', applyForm(await home.see('/plan')));
+  expect(again.status).toBe(303);
 });
 
 test('several orders at once are one act; if one cannot be, none is placed', async () => {
