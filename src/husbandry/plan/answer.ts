@@ -101,7 +101,7 @@ export interface Reason {
     readonly without: number;
     readonly day: DayNumber;
   } | null;
-  /** Price of one head that is eaten, its share of the postage in it; null where none of it is. */
+  /** Price of one head that is eaten, its share of the postage in it; null where none of it is, or most of it later than the plan looks. */
   readonly centsPerEaten: number | null;
 }
 

@@ -46,10 +46,10 @@ const leftAloneBy = (
   { problem, periods, places }: Pick<LaidOut, 'problem' | 'periods' | 'places'>,
   { rests }: Decisions,
 ): readonly (readonly [string, DayNumber])[] =>
-  problem.rests.flatMap(({ place, least }, i) => {
+  problem.rests.flatMap(({ place, own }, i) => {
     const count = rests[i] as number;
     const bin = places[place]?.bin.code;
-    return count > least && bin !== undefined ? [[bin, restEnds(periods, count)] as const] : [];
+    return count > own && bin !== undefined ? [[bin, restEnds(periods, count)] as const] : [];
   });
 
 function once(made: Made, name: string, make: () => ExpectedDelivery): ExpectedDelivery {

@@ -109,11 +109,10 @@ function startLines({ starts, problem, snapshot }: LaidOut, { cups }: Proposal):
 
 /** What is left alone for longer than the keeper has it already. */
 function restLines({ places, problem, periods, snapshot }: LaidOut, { rests }: Proposal): PlanLine[] {
-  return problem.rests.flatMap(({ key, place: p }, i): PlanLine[] => {
+  return problem.rests.flatMap(({ key, place: p, own }, i): PlanLine[] => {
     const weeks = rests[i] as number;
-    const { species, bin, restsUntil } = places[p] as Place;
-    const until = weeks > 0 ? restEnds(periods, weeks) : snapshot.today;
-    if (until <= (restsUntil ?? snapshot.today)) return [];
+    if (weeks <= own) return [];
+    const { species, bin } = places[p] as Place;
     const heads = problem.places[p]?.comes[0]?.reduce((a, b) => a + b, 0) ?? 0;
     return [
       {
@@ -127,7 +126,7 @@ function restLines({ places, problem, periods, snapshot }: LaidOut, { rests }: P
         what: 'rest',
         bin: bin.code,
         weeks,
-        until,
+        until: restEnds(periods, weeks),
       },
     ];
   });

@@ -121,6 +121,8 @@ export interface PlanStart {
 export interface PlanRest {
   readonly key: string;
   readonly place: number;
+  /** Periods in which the keeper leaves it alone already. */
+  readonly own: number;
   readonly least: number;
   readonly most: number;
   /** Price of each period more than the least: what spares less is not worth the trouble. */

@@ -12,7 +12,7 @@ export interface Decisions {
   readonly rests: readonly number[];
 }
 
-/** All decisions as they are, but one line. */
+/** All decisions as they are, but one line; what is left alone is so for as long as the keeper does already. */
 export const withoutLine = (
   { parcels, starts, rests: places }: PlanProblem,
   { packs, cups, rests }: Decisions,
@@ -20,7 +20,7 @@ export const withoutLine = (
 ): Decisions => ({
   packs: packs.map((row, i) => row.map((count, j) => (parcels[i]?.packs[j]?.key === key ? 0 : count))),
   cups: cups.map((count, i) => (starts[i]?.key === key ? 0 : count)),
-  rests: rests.map((periods, i) => (places[i]?.key === key ? (places[i]?.least ?? 0) : periods)),
+  rests: rests.map((periods, i) => (places[i]?.key === key ? (places[i]?.own ?? 0) : periods)),
 });
 
 /** Flows that go with decisions: heads used by eater, period and fare, and so on. */

@@ -10,6 +10,7 @@ import type { LaidOut } from './lay-out.ts';
 import { livedInFates } from './lived-in-fates.ts';
 import type { Telling } from './make-plan.ts';
 import { decisionsCost } from './parcel-cost.ts';
+import { centsPerEaten } from './price-eaten.ts';
 import { type Decisions, withoutLine } from './proposal.ts';
 import { restReason } from './rest-reason.ts';
 import { type Source, traced } from './traced.ts';
@@ -56,10 +57,10 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(
     bench.laid.periods,
-    { eating: bench.laid.eating, items: trace.items },
+    { eating: bench.laid.eating, items: trace.items, begins: startsEating(line) },
     {
       without: { ...without, cents: exactly(-saved) },
-      cents: trace.eatenHeads > 0 ? saved / trace.eatenHeads : null,
+      cents: centsPerEaten(line, { problem, proposal, place: source.place, trace }),
     },
   );
 }
@@ -127,9 +128,15 @@ interface Telled {
 interface Eaten {
   readonly eating: readonly EatingClass[];
   readonly items: readonly ArrayLike<number>[];
+  /** First day on which any can be eaten. */
+  readonly begins: DayNumber;
 }
 
-function told(periods: LaidOut['periods'], { eating, items }: Eaten, { without, cents }: Telled): Reason {
+function told(
+  periods: LaidOut['periods'],
+  { eating, items, begins }: Eaten,
+  { without, cents }: Telled,
+): Reason {
   const feeds = eating.flatMap(({ members }, e) => {
     const eaten = Array.from(items[e] as ArrayLike<number>);
     const all = eaten.reduce((a, b) => a + b, 0);
@@ -145,7 +152,7 @@ function told(periods: LaidOut['periods'], { eating, items }: Eaten, { without, 
               group: group.key,
               name: group.name,
               items: share * all,
-              from: from.from,
+              from: Math.max(begins, from.from),
               to: to.from + to.days - 1,
             },
           ],
@@ -179,7 +186,11 @@ function harvestReason(
   const items = takenOf(laid, best.lived, { p, t, size: line }).map((taken) =>
     laid.periods.map((_, at) => (at === t ? taken.items : 0)),
   );
-  return told(laid.periods, { eating: laid.fine.eating, items }, { without: known, cents: null });
+  return told(
+    laid.periods,
+    { eating: laid.fine.eating, items, begins: line.day },
+    { without: known, cents: null },
+  );
 }
 
 function leavingAlone(bench: Bench, code: string): Bench {

@@ -27,7 +27,7 @@ export function restsOf({ places, planPlaces, periods, wishes, itemCents }: Rest
     const canRest = planPlaces[place]?.floor !== null && wish?.wish !== 'forbid';
     const least = Math.max(own, asked ?? 0);
     const most = canRest && asked === null ? periods.length : least;
-    return most > 0 ? [{ key, place, least, most, cents: itemCents }] : [];
+    return most > 0 ? [{ key, place, own, least, most, cents: itemCents }] : [];
   });
 }
 

@@ -82,7 +82,7 @@ describe('the checker of plans', () => {
   });
 
   it('finds a place left alone for longer than it may be, or for broken weeks', () => {
-    const resting = { ...plain, rests: [{ key: 'rest', place: 0, least: 0, most: 2, cents: 1 }] };
+    const resting = { ...plain, rests: [{ key: 'rest', place: 0, own: 0, least: 0, most: 2, cents: 1 }] };
     const fed = proposalOf(resting, [1, 2, 0]);
     expect(kinds(resting, fed)).toEqual([]);
     expect(kinds(resting, { ...fed, rests: [2] })).toEqual([]);

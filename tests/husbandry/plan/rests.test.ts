@@ -98,6 +98,11 @@ describe('a colony left alone', () => {
     for (const heads of eatenSoon(laid, 2)) expect(heads).toBeLessThan(1);
   });
 
+  it('feeds nobody either where the keeper insists on it', () => {
+    const laid = laidWith([colony, plenty], [{ key: 'rest:B1', wish: 'pin', amount: 2 }]);
+    for (const heads of eatenSoon(laid, 2)) expect(heads).toBeLessThan(1);
+  });
+
   it('feeds those for whom nothing else is there', () => {
     const laid = laidWith([colony]);
     const [open, resting] = [eatenSoon(laid, 0), eatenSoon(laid, 2)];
@@ -148,8 +153,11 @@ describe('a plan of a room whose colony is far smaller than all who eat of it wa
   }, 120_000);
 
   it('leaves it alone for as long as the keeper insists, and says that it is insisted on', async () => {
-    const other = await planned([{ key: 'rest:B1', wish: 'pin', amount: 1 }]);
-    expect(restOf(other)).toMatchObject({ weeks: 1, pinned: true });
+    const { weeks, reason } = restOf(plan)!;
+    const other = restOf(await planned([{ key: 'rest:B1', wish: 'pin', amount: weeks }]))!;
+    expect(other).toMatchObject({ weeks, pinned: true });
+    expect(other.reason!.grows!.heads).toBeGreaterThan(other.reason!.grows!.without + 1);
+    expect(other.reason!.grows!.without).toBeLessThan(1.1 * reason!.grows!.without);
   }, 120_000);
 
   it('does not tell what the keeper has written down already', async () => {
@@ -157,5 +165,13 @@ describe('a plan of a room whose colony is far smaller than all who eat of it wa
     const other = await planned([], [{ ...colony, restsUntil: until }, crickets]);
     expect(restOf(other)).toBeUndefined();
     expect(other.lines.filter(({ what }) => what === 'harvest')).toEqual([]);
+  }, 120_000);
+
+  it('does not round up what is written down, whatever its day', async () => {
+    for (const days of [5, 8, 12]) {
+      const box = { ...crickets, restsUntil: TODAY + days };
+      const other = await planned([], [box]);
+      expect(restOf(other)).toBeUndefined();
+    }
   }, 120_000);
 });
