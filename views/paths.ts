@@ -163,9 +163,9 @@ export const paths = {
   lookAgain: (code: string): string => at('/deliveries', code, 'again'),
   orders: '/orders',
   /** With what a box that fell short means worked out. */
-  ordersWhole: '/orders?wait=1#box',
+  ordersWhole: (order: string) => `/orders?wait=1#box-${order}`,
   /** That part alone. */
-  boxAnswer: '/orders/box',
+  boxAnswer: (order: string): string => at('/orders', order, 'box'),
   newOrder: '/orders/new',
   newOrderFrom: (supplier: string): string => `/orders/new?supplier=${encodeURIComponent(supplier)}`,
   orderAct: (code: string, act: OrderAct): string => at('/orders', code, act),

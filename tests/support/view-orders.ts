@@ -57,6 +57,7 @@ const short = {
 } as const;
 
 const box: BoxShown = {
+  order: 'O8',
   from: 'Grille & Co',
   came: TODAY,
   claim: { day: TODAY + 1, time: '14:30' },
@@ -90,7 +91,7 @@ export const ordersProps: OrdersProps = {
     { code: 'D11', species: 'hydei', bin: 'B3', lot: { heads: 40, fromMm: 3, toMm: 3 }, day: TODAY + 2 },
   ],
   firstOut: { name: 'small juveniles', fromMm: 4, toMm: 7, day: TODAY + 3, chance: 0.31 },
-  box,
+  boxes: [box],
   came: [
     {
       code: 'O6',
@@ -142,7 +143,7 @@ export const ordersProps: OrdersProps = {
 
 export const nothingOrderedProps: OrdersProps = {
   ...ordersProps,
-  ...{ coming: [], singles: [], firstOut: null, box: null, came: [], senders: [], sellers: false },
+  ...{ coming: [], singles: [], firstOut: null, boxes: [], came: [], senders: [], sellers: false },
 };
 
 export const newOrderProps: NewOrderProps = {

@@ -26,8 +26,9 @@ describe('the first line', () => {
 });
 
 describe('a box that fell short', () => {
-  const page = (over: Partial<NonNullable<typeof ordersProps.box>>) =>
-    String(OrdersPage({ ...ordersProps, box: { ...ordersProps.box!, ...over } }));
+  const [box] = ordersProps.boxes;
+  const page = (over: Partial<NonNullable<typeof box>>) =>
+    String(OrdersPage({ ...ordersProps, boxes: [{ ...box!, ...over }] }));
 
   it('names who cannot wait, what they take tonight, and who still sends in time', () => {
     const markup = page({});
@@ -39,12 +40,12 @@ describe('a box that fell short', () => {
 
   it('is asked for once the page is there, and can be waited for without script', () => {
     const markup = page({ answer: null, again: [], act: null });
-    expect(markup).toContain('data-hx-get="/orders/box"');
-    expect(markup).toContain('href="/orders?wait=1#box"');
+    expect(markup).toContain('data-hx-get="/orders/O8/box"');
+    expect(markup).toContain('href="/orders?wait=1#box-O8"');
   });
 
   it('may leave everybody able to wait', () => {
-    expect(page({ answer: { ...ordersProps.box!.answer!, short: [] } })).toContain('but everybody can wait');
+    expect(page({ answer: { ...box!.answer!, short: [] } })).toContain('but everybody can wait');
   });
 
   it('tells the hour of a claim only where it is known', () => {

@@ -15,14 +15,20 @@ type BoxProps = Pick<OrdersProps, 'forms' | 'names' | 'unit' | 'shell'> & { read
 export const BoxPart = (props: BoxProps) => {
   const { box, shell } = props;
   return (
-    <section class="after-crash" id="box" aria-labelledby="box-head" aria-live="polite" {...soon(box)}>
-      <h2 id="box-head">{findingOf(box)}</h2>
+    <section
+      class="after-crash"
+      id={`box-${box.order}`}
+      aria-labelledby={`box-${box.order}-head`}
+      aria-live="polite"
+      {...soon(box)}
+    >
+      <h2 id={`box-${box.order}-head`}>{findingOf(box)}</h2>
       {box.claim === null ? null : <p class="look">{claimWords(box.claim, box.from, shell.today)}</p>}
       {box.dead.map((line) => (
         <LookAgain {...props} line={line} />
       ))}
       {box.answer === null ? (
-        <a class="button quiet" href={paths.ordersWhole}>
+        <a class="button quiet" href={paths.ordersWhole(box.order)}>
           Wait for it
         </a>
       ) : (
@@ -33,9 +39,9 @@ export const BoxPart = (props: BoxProps) => {
 };
 
 /** What is not worked out yet is asked for once the page is there. */
-const soon = ({ answer }: BoxShown) =>
+const soon = ({ order, answer }: BoxShown) =>
   answer === null
-    ? { 'data-hx-get': paths.boxAnswer, 'data-hx-trigger': 'load', 'data-hx-swap': 'outerHTML' }
+    ? { 'data-hx-get': paths.boxAnswer(order), 'data-hx-trigger': 'load', 'data-hx-swap': 'outerHTML' }
     : {};
 
 function findingOf({ from, came, answer }: BoxShown): string {

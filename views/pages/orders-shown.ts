@@ -54,8 +54,8 @@ export interface OrdersProps {
   readonly singles: readonly ExpectedDelivery[];
   /** Asked only where an order is late; null where nobody runs out. */
   readonly firstOut: FirstOut | null;
-  /** The last box that was not as ordered. */
-  readonly box: BoxShown | null;
+  /** Boxes of the last days that were not as ordered, the latest first. */
+  readonly boxes: readonly BoxShown[];
   readonly came: readonly CameOrder[];
   readonly senders: readonly SenderShown[];
   /** Whether anybody sells prey. */
@@ -77,6 +77,8 @@ export interface DeadLine {
 }
 
 export interface BoxShown {
+  /** Code of its order. */
+  readonly order: string;
   readonly from: string;
   readonly came: DayNumber;
   /** Null where nothing died, or the supplier says nothing of claims, or it is too late. */

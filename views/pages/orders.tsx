@@ -37,7 +37,9 @@ export const OrdersPage = (props: OrdersProps) => (
         </a>
       </p>
     </header>
-    {props.box === null ? null : <BoxPart {...props} box={props.box} />}
+    {props.boxes.map((box) => (
+      <BoxPart {...props} box={box} />
+    ))}
     {props.coming.length === 0 ? null : (
       <section aria-labelledby="coming">
         <h2 id="coming">On its way</h2>

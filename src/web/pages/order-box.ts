@@ -1,7 +1,8 @@
-/** The last box that was not as ordered: whose dead to look at again, until when to claim, who cannot wait. */
+/** Boxes of the last days that were not as ordered: whose dead to look at again, until when to claim, who cannot wait. */
 import type { BoxShown } from '../../../views/pages/orders-shown.ts';
 import { askBox, askCover } from '../../actions/index.ts';
 import type { DayNumber } from '../../husbandry/calendar.ts';
+import { grouped } from '../../husbandry/grouped.ts';
 import { claimBy, orderAgain } from '../../husbandry/orders/index.ts';
 import type { BoxAnswer, BoxLine } from '../../husbandry/supply/index.ts';
 import type { ArrivedLine, PurchaseRow } from '../../store/index.ts';
@@ -24,15 +25,18 @@ interface Box {
   readonly lines: readonly ArrivedLine[];
 }
 
-export async function boxShown(house: House, here: Visit, { rows, waits }: Asked): Promise<BoxShown | null> {
+/** The latest first. */
+export const boxesShown = (house: House, here: Visit, asked: Asked): Promise<BoxShown[]> =>
+  Promise.all(boxesAmiss(asked.rows, here.snapshot.today).map((box) => boxShown(house, here, asked, box)));
+
+async function boxShown(house: House, here: Visit, { rows, waits }: Asked, box: Box): Promise<BoxShown> {
   const { snapshot } = here;
-  const box = lastAmiss(rows, snapshot.today);
-  if (box === null) return null;
   const asking = { purchase: box.purchase.code, lines: boxLines(rows, box), waits };
   const found = await askBox(house.context, { ...asking, snapshot, answering: house.answering });
   const answer = found.ok ? found.value : null;
   const [first] = box.lines;
   return {
+    order: box.purchase.code,
     from: supplierNamed(rows, box.purchase.supplier)?.name ?? '',
     came: first?.day ?? snapshot.today,
     claim: claimOf(rows, box, snapshot.today),
@@ -45,13 +49,13 @@ export async function boxShown(house: House, here: Visit, { rows, waits }: Asked
   };
 }
 
-/** Of the boxes that came in the last days the latest, where it was not as ordered. */
-function lastAmiss(rows: OrderRows, today: DayNumber): Box | null {
-  const [latest] = rows.arrived;
-  const purchase = rows.purchases.find(({ code }) => code === latest?.purchase);
-  if (latest === undefined || purchase === undefined || today - latest.day > TOLD_DAYS) return null;
-  const lines = rows.arrived.filter((line) => line.purchase === purchase.code);
-  return lines.some((line) => isAmiss(rows, line)) ? { purchase, lines } : null;
+/** Boxes that came in the last days and were not as ordered. */
+function boxesAmiss(rows: OrderRows, today: DayNumber): Box[] {
+  const late = rows.arrived.filter(({ day }) => today - day <= TOLD_DAYS);
+  return [...grouped(late, ({ purchase }) => purchase)].flatMap(([code, lines]) => {
+    const purchase = rows.purchases.find((row) => row.code === code);
+    return purchase && lines.some((line) => isAmiss(rows, line)) ? [{ purchase, lines }] : [];
+  });
 }
 
 function isAmiss({ deliveries, bins }: OrderRows, line: ArrivedLine): boolean {

@@ -10,16 +10,17 @@ import type { CoverAnswer } from '../../husbandry/supply/index.ts';
 import type { DoorEnv } from '../door.ts';
 import { allSizeOptions } from './choices.ts';
 import type { House } from './house.ts';
-import { boxShown } from './order-box.ts';
+import { boxesShown } from './order-box.ts';
 import { cameOrders, comingOrders, type OrderRows, orderRows } from './order-rows.ts';
 import { sendersShown } from './order-senders.ts';
 import { intoOptions } from './prey-into.ts';
+import { route } from './route.ts';
 import { marketIn } from './supplier-views.ts';
 import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
 
 export function orderRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.orders, (c) => showOrders(house, c));
-  app.get(paths.boxAnswer, (c) => showBox(house, c));
+  app.get(route(paths.boxAnswer(':order')), (c) => showBox(house, c));
 }
 
 export async function showOrders(
@@ -32,15 +33,15 @@ export async function showOrders(
   const rows = await orderRows(house.context.store);
   const market = marketIn(snapshot);
   const coming = comingOrders(rows);
-  const box = await boxShown(house, here, { rows, waits: c.req.query('wait') !== undefined });
+  const boxes = await boxesShown(house, here, { rows, waits: c.req.query('wait') !== undefined });
   const props: OrdersProps = {
     ...here,
-    shell: withLeftOver(here, formsOn(coming, box), refused),
+    shell: withLeftOver(here, formsOn(coming, boxes), refused),
     currency: market.purse.currency,
     coming,
     singles: snapshot.deliveries.filter(({ order }) => order === undefined).toSorted((a, b) => a.day - b.day),
     firstOut: await firstOutOf(house, here, coming),
-    box,
+    boxes,
     came: cameOrders(rows),
     senders: sendersShown(snapshot),
     sellers: market.suppliers.length > 0,
@@ -52,9 +53,9 @@ export async function showOrders(
 }
 
 /** Names of the forms on the page. */
-const formsOn = (coming: OrdersProps['coming'], box: OrdersProps['box']): readonly string[] => [
+const formsOn = (coming: OrdersProps['coming'], boxes: OrdersProps['boxes']): readonly string[] => [
   ...coming.flatMap(({ code }) => ['came', 'late', 'cancelled'].map((act) => `${act}-${code}`)),
-  ...(box?.dead ?? []).map(({ delivery }) => `again-${delivery}`),
+  ...boxes.flatMap(({ dead }) => dead.map(({ delivery }) => `again-${delivery}`)),
 ];
 
 /** What was wrong with a form whose order has meanwhile gone from the page. */
@@ -63,12 +64,13 @@ const withLeftOver = ({ shell }: Visit, forms: readonly string[], refused: Refus
     ? shell
     : withWords(shell, Object.values(refused.problems));
 
-/** The part about the last box alone, worked out. */
+/** The part about one box alone, worked out; nothing where there is nothing to tell of it any more. */
 async function showBox(house: House, c: Context) {
   const here = await visit(house, c);
   const rows: OrderRows = await orderRows(house.context.store);
-  const box = await boxShown(house, here, { rows, waits: true });
-  return page(c, box === null ? '' : String(BoxPart({ ...here, box })));
+  const boxes = await boxesShown(house, here, { rows, waits: true });
+  const box = boxes.find(({ order }) => order === c.req.param('order'));
+  return page(c, box === undefined ? '' : String(BoxPart({ ...here, box })));
 }
 
 /** Who runs out first, where an order is late: Sunday's answer, which reckons with the day it is expected now. */

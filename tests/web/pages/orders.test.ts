@@ -105,9 +105,31 @@ test('a box is taken in whole; one that fell short tells who cannot wait and whe
   expect(page).toContain('20 house crickets alive that nobody had ordered');
   const whole = await home.see('/orders?wait=1');
   expect(whole).toMatch(/cannot wait|everybody can wait/);
-  expect(await home.see('/orders/box')).toMatch(/^<section class="after-crash"/);
+  expect(await home.see('/orders/O1/box')).toMatch(/^<section class="after-crash"/);
   await home.send('/deliveries/D2/again', { dead: '20' });
   expect(await home.see('/orders')).toContain('320 house crickets alive of 500 ordered');
+});
+
+test('a box with dead prey is told of for a week, though a good one comes on the same day or the next', async () => {
+  const home = await filledHome();
+  good(await editSupplier(home.room, { supplier: 'S1', claimHours: 48 }));
+  await place(home);
+  await place(home);
+  home.room.pass(5);
+  await home.send('/orders/O1/came', cameWith({ at: '10:00', 'alive-D2': '400', 'dead-D2': '100' }));
+  home.room.pass(1);
+  const good500 = Object.fromEntries(
+    Object.entries(cameWith({ at: '10:00' })).map(([name, value]) => [name.replace('D2', 'D3'), value]),
+  );
+  const second = await home.send('/orders/O2/came', { ...good500, 'alive-D3': '500', 'dead-D3': '0' });
+  expect(second.status).toBe(303);
+  const page = await home.see('/orders');
+  expect(page).toContain('action="/deliveries/D2/again"');
+  expect(page).toContain('by 10:00');
+  expect(page).not.toContain('/deliveries/D3/again');
+  expect(await home.see('/orders/O2/box')).toBe('');
+  home.room.pass(8);
+  expect(await home.see('/orders')).not.toContain('id="box-O1"');
 });
 
 test('a box may be counted in part or weighed, and half of a sample is refused beside it', async () => {
