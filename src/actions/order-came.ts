@@ -49,6 +49,17 @@ export const orderCame = action({
           'lines',
         ),
       );
+    const twice = given.lines.findIndex(
+      ({ delivery }, i) => given.lines.findIndex((line) => line.delivery === delivery) < i,
+    );
+    if (twice >= 0)
+      return err(
+        problem(
+          'line-twice',
+          `"${given.lines[twice]?.delivery}" is told twice: say each line once.`,
+          `lines.${twice}.delivery`,
+        ),
+      );
     const opened = await openedBox(scene, order.value, given);
     const came: CameLine[] = [];
     for (const [i, line] of given.lines.entries()) {

@@ -346,6 +346,16 @@ describe('a box that comes', () => {
       /Say how the 100 test-cricket \(D2\) came/,
     ],
     [
+      'a line told of twice',
+      [
+        { delivery: 'D1', came: { how: 'label' } },
+        { delivery: 'D2', came: { how: 'label' } },
+        { delivery: 'D2', came: { how: 'whole', alive: 90 } },
+      ],
+      'lines.2.delivery',
+      /"D2" is told twice: say each line once/,
+    ],
+    [
       'a line of another order',
       [
         { delivery: 'D1', came: { how: 'label' } },

@@ -49,7 +49,8 @@ function pointsTo(last: number, most: number): BulkPoint[] {
 const curve = (warmerC: number, last: number, most: number) => {
   const points = pointsTo(last, most);
   const best = points.toSorted((a, b) => a.centsPerEaten! - b.centsPerEaten!)[0]!.packs;
-  return { warmerC, tempC: { minC: 20 + warmerC, maxC: 23 + warmerC }, points, best };
+  const tempC = { minC: 20 + warmerC, maxC: 23 + warmerC };
+  return { warmerC, tempC, points, best, end: 'dear' } as const;
 };
 
 const EDGES = [4.5, 5.5, 6.6, 7.9, 9.4, 11.3, 13.5, 16.2, 19.5];

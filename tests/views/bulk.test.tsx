@@ -1,5 +1,6 @@
 /** A bulk order in words and pictures: the best and what more would do, nearly as good counts, prices, another warmth. */
 import { describe, expect, it, test } from 'vitest';
+import type { BulkEnd } from '../../src/husbandry/plan/bulk-answer.ts';
 import type { BulkAnswer, BulkPoint } from '../../src/husbandry/plan/index.ts';
 import { BulkCurveChart } from '../../views/charts/bulk-curve.tsx';
 import { bulkTable } from '../../views/charts/bulk-table.ts';
@@ -34,7 +35,7 @@ const point = (packs: number, centsPerEaten: number, over: Partial<BulkPoint> = 
 });
 
 function toldOf(points: readonly BulkPoint[], best: number, over: Partial<BulkTold> = {}): BulkTold {
-  const curve = { warmerC: 0, tempC: { minC: 22, maxC: 22 }, points, best };
+  const curve = { warmerC: 0, tempC: { minC: 22, maxC: 22 }, points, best, end: 'no use' as BulkEnd };
   const answer: BulkAnswer = {
     revision: 1,
     day: TODAY,
@@ -105,8 +106,20 @@ describe('the words', () => {
   });
 
   it('say that more is of no use where the best is the most', () => {
-    expect(moreWords(toldOf([point(1, 7)], 1))).toBe('More than that could be of no use.');
-    expect(moreWords(toldOf(four.slice(0, 2), 2))).toContain('It gets cheaper up to there');
+    expect(moreWords(toldOf([point(1, 7)], 1))).toBe('More than 1 pack could be of no use.');
+    expect(moreWords(toldOf(four.slice(0, 2), 2))).toBe(
+      'It gets cheaper up to there. More than 2 packs could be of no use.',
+    );
+  });
+
+  it('say so where there are no more, or no more were worked out', () => {
+    const endsBy = (end: BulkEnd) => {
+      const told = toldOf(four.slice(0, 2), 2);
+      const [curve] = told.answer.curves;
+      return moreWords({ ...told, answer: { ...told.answer, curves: [{ ...curve!, end }] } });
+    };
+    expect(endsBy('no more')).toContain('There are no more than 2 packs to be had.');
+    expect(endsBy('not worked out')).toContain('More than 2 packs were not worked out.');
   });
 
   it('tell what a cooler bin would change', () => {

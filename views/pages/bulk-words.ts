@@ -50,12 +50,22 @@ export function moreWords(told: BulkTold): string {
   const { points, best } = curve;
   const other = pointAt(curve, 2 * best) ?? points.at(-1)!;
   if (other.packs <= best)
-    return points.length < 2
-      ? 'More than that could be of no use.'
-      : `It gets cheaper up to there; more than ${packsWords(best)} could be of no use.`;
+    return `${points.length < 2 ? '' : 'It gets cheaper up to there. '}${endWords(curve)}`;
   const lost = lostWords(other);
   const end = lost.length > 1 ? `; ${listed(lost)}` : lost.map((words) => `, and ${words}`).join('');
   return `With ${packsWords(other.packs)} it would be ${eatenPrice(other, told)}${end}.`;
+}
+
+/** Why no more packs are spoken of than the best. */
+function endWords({ best, end }: BulkCurve): string {
+  switch (end) {
+    case 'no more':
+      return `There ${best === 1 ? 'is' : 'are'} no more than ${packsWords(best)} to be had.`;
+    case 'not worked out':
+      return `More than ${packsWords(best)} ${best === 1 ? 'was' : 'were'} not worked out.`;
+    default:
+      return `More than ${packsWords(best)} could be of no use.`;
+  }
 }
 
 const lostWords = ({ died, outgrown }: BulkPoint): readonly string[] => [

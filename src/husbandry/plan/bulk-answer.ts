@@ -28,6 +28,9 @@ export interface BulkPoint {
   readonly centsPerMoreEaten: number | null;
 }
 
+/** Why a curve ends: more would be dear, of no use to anybody, more than there is, or more than was worked out. */
+export type BulkEnd = 'dear' | 'no use' | 'no more' | 'not worked out';
+
 export interface BulkCurve {
   /** Warmer than the bins stand now by this. */
   readonly warmerC: TempC;
@@ -37,6 +40,7 @@ export interface BulkCurve {
   readonly points: readonly BulkPoint[];
   /** Packs at which a head that is eaten costs least: beyond, the next order feeds them cheaper. */
   readonly best: number;
+  readonly end: BulkEnd;
 }
 
 /** The box in one week after its meals, by length. */

@@ -8,7 +8,7 @@ import type { Snapshot } from '../snapshot.ts';
 import type { TempC } from '../units.ts';
 import type { Period } from './answer.ts';
 import type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion } from './bulk-answer.ts';
-import { type Line, lineOf, pointsOf, weeksOf } from './bulk-point.ts';
+import { endOf, type Line, lineOf, pointsOf, weeksOf } from './bulk-point.ts';
 import { layOut } from './lay-out.ts';
 import { periodFrom, periodsOf } from './periods.ts';
 
@@ -16,11 +16,13 @@ export function bulkOrder(snapshot: Snapshot, question: BulkQuestion): BulkAnswe
   const by = snapshot.facts.policy.moveByC.value;
   const offer = snapshot.market?.offers.find(({ code }) => code === question.offer);
   if (!offer) return 'unknown';
-  const { line, curve } = curveAt(snapshot, question, 0);
+  const { line, curve } = curveAt(snapshot, { offer, question, warmerC: 0 });
   const of = line?.laid.parcels[line.i];
   if (!line || !of) return canCome(snapshot, offer, question) ? 'nobody eats' : 'cannot come';
   if (!curve) return 'under minimum';
-  const others = [-by, by].flatMap((degrees) => curveAt(snapshot, question, degrees).curve ?? []);
+  const others = [-by, by].flatMap(
+    (degrees) => curveAt(snapshot, { offer, question, warmerC: degrees }).curve ?? [],
+  );
   const { orderBy, sent, comes } = of;
   return {
     revision: snapshot.revision,
@@ -65,16 +67,23 @@ interface Curved {
   readonly curve: BulkCurve | null;
 }
 
-function curveAt(snapshot: Snapshot, { offer, weeks }: BulkQuestion, warmerC: TempC): Curved {
-  const room = warmed(snapshot, offer, warmerC);
-  const laid = layOut(room, { weeks, wishes: [], supposed: [] });
-  const line = lineOf(laid, offer);
+interface Curving {
+  readonly offer: Offer;
+  readonly question: BulkQuestion;
+  readonly warmerC: TempC;
+}
+
+function curveAt(snapshot: Snapshot, { offer, question, warmerC }: Curving): Curved {
+  const room = warmed(snapshot, offer.code, warmerC);
+  const laid = layOut(room, { weeks: question.weeks, wishes: [], supposed: [] });
+  const line = lineOf(laid, offer.code);
   const points = line ? pointsOf(line) : [];
   const best = cheapestOf(points);
   if (!line || !best) return { line, curve: null };
   const climate = laid.places[line.pack.place]?.climate;
   const tempC = climate?.on(snapshot.today) ?? { minC: 0, maxC: 0 };
-  return { line, curve: { warmerC, tempC, points, best: best.packs } };
+  const end = endOf(line, offer, points.at(-1)?.packs ?? 0);
+  return { line, curve: { warmerC, tempC, points, best: best.packs, end } };
 }
 
 /** The bins its prey goes to, some degrees warmer; where there are none yet, one in the first room. */

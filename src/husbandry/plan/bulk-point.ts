@@ -1,5 +1,6 @@
 /** What becomes of a box of so many packs that is ordered alone: eaten, dead, outgrown or left, and what it costs. */
-import type { BulkPoint, BulkWeek } from './bulk-answer.ts';
+import type { Offer } from '../orders/index.ts';
+import type { BulkEnd, BulkPoint, BulkWeek } from './bulk-answer.ts';
 import type { LaidOut } from './lay-out.ts';
 import { flowsOf } from './lived.ts';
 import { type Living, livingOf } from './living.ts';
@@ -67,6 +68,13 @@ export function pointsOf(line: Line): BulkPoint[] {
     if (isPast && count >= (pack.breaks[pack.breaks.length - 1]?.fromPacks ?? 1)) break;
   }
   return points;
+}
+
+/** Why there is no point beyond the last. */
+export function endOf({ laid, pack }: Line, offer: Pick<Offer, 'mostPacks'>, last: number): BulkEnd {
+  if (last < Math.min(Math.floor(pack.most), laid.snapshot.facts.policy.bulkPacksMost.value)) return 'dear';
+  if (last < Math.floor(pack.most)) return 'not worked out';
+  return offer.mostPacks !== null && last >= offer.mostPacks ? 'no more' : 'no use';
 }
 
 /** Whether the supplier does not send so little by itself. */

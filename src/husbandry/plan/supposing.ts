@@ -125,6 +125,7 @@ function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what
     .filter((animal) => animal.kind === kind && !leaving.has(animal.code))
     .sort((a, b) => a.count - b.count);
   const going: Animal[] = [];
+  const parts: Animal[] = [];
   const staying = new Map<string, Animal>();
   let left = heads;
   for (const animal of own) {
@@ -135,14 +136,12 @@ function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what
       going.push(animal);
       continue;
     }
-    going.push({ ...animal, code: `${animal.code}~sold`, count });
+    // A group may be sold from more than once.
+    parts.push({ ...animal, code: `${animal.code}~sold${snapshot.changes.length}`, count });
     staying.set(animal.code, { ...animal, count: animal.count - count });
   }
-  const animals = [
-    ...snapshot.animals.map((animal) => staying.get(animal.code) ?? animal),
-    ...going.filter(({ code }) => code.endsWith('~sold')),
-  ];
-  const changes = going.map(
+  const animals = [...snapshot.animals.map((animal) => staying.get(animal.code) ?? animal), ...parts];
+  const changes = [...going, ...parts].map(
     (animal, i): PlannedChange => ({
       ...changeOf(snapshot, { what: 'sale', kind, count: animal.count, day, at: i }),
       code: `~sold ${animal.code}`,

@@ -1,21 +1,21 @@
 /** What a bulk order is reckoned from: who sends, how the prey grows and dies. */
-import { percent } from '../../../views/format.ts';
+import { counted, percent } from '../../../views/format.ts';
 import type { SourceLine } from '../../../views/partials/sources.tsx';
-import type { Offer, Supplier } from '../../husbandry/orders/index.ts';
+import type { LearnedShare, Offer, SenderRecord, Supplier } from '../../husbandry/orders/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { Sourced } from '../../husbandry/sourced.ts';
 import { lineOf } from './source-line.ts';
 
 export function bulkSources(
   { species }: Offer,
-  supplier: Supplier,
+  { supplier, record }: { supplier: Supplier; record: SenderRecord },
   { policy, species: known }: Snapshot['facts'],
 ): readonly SourceLine[] {
   const prey = known.get(species);
   const { moveByC, bulkPacksMost, holdingLossPerDay } = { ...policy, ...prey };
   return [
-    sentLine('Dead on arrival', supplier.lossShare, policy.deadOnArrivalShare),
-    sentLine('Counted over', supplier.overCountShare, policy.overCountShare),
+    sentLine('Dead on arrival', supplier.lossShare, record.loss, policy.deadOnArrivalShare),
+    sentLine('Counted over', supplier.overCountShare, record.overCount, policy.overCountShare),
     ...(holdingLossPerDay === undefined
       ? []
       : [lineOf('Lost in the bin each day', holdingLossPerDay, percent(holdingLossPerDay.value))]),
@@ -24,13 +24,15 @@ export function bulkSources(
   ];
 }
 
-/** What this supplier's boxes taught or the keeper said, else what is usual. */
-const sentLine = (what: string, own: number | null, usual: Sourced): SourceLine =>
-  own === null
-    ? lineOf(what, usual, percent(usual.value))
-    : {
-        what,
-        value: percent(own),
-        status: 'yours',
-        source: 'this supplier, as written down and as its boxes came',
-      };
+/** The keeper's own word of this supplier, else what its boxes have taught, else what is usual. */
+function sentLine(what: string, own: number | null, learned: LearnedShare, usual: Sourced): SourceLine {
+  if (own !== null) return { what, value: percent(own), status: 'yours', source: 'as you wrote it down' };
+  if (learned.boxes === 0) return lineOf(what, usual, percent(usual.value));
+  const { mean, low, high, boxes } = learned;
+  return {
+    what,
+    value: `${percent(mean)} (${percent(low)} to ${percent(high)})`,
+    status: 'yours',
+    source: `learned from ${counted(boxes, 'box', 'boxes')} of this supplier`,
+  };
+}

@@ -102,6 +102,19 @@ describe('how many the box should hold, by hand', () => {
     expect(best).toBe(2);
   });
 
+  it('says what ends it: dear heads, nobody to eat them, what there is, or what is worked out', () => {
+    expect(now().end).toBe('no use');
+    const posted = { flatCents: 0, perKgCents: 0, freeFromCents: null };
+    expect(now({ supplier: { postage: posted } }).end).toBe('dear');
+    expect(now({ offer: { mostPacks: 2 } }).end).toBe('no more');
+    const facts = room().facts;
+    const three = bulkOrder(
+      { ...room(), facts: { ...facts, policy: { ...facts.policy, bulkPacksMost: given(3) } } },
+      { offer: 'F1', weeks: WEEKS },
+    );
+    expect(typeof three === 'string' ? three : three.curves[0]!.end).toBe('not worked out');
+  });
+
   it('goes no further than twice the least price', () => {
     const dear = points.filter(({ centsPerEaten }) => (centsPerEaten as number) > 2 * (1500 / onPaper(2)));
     expect(dear.length).toBeLessThan(2);

@@ -52,7 +52,7 @@ describe('supposing', () => {
         ({ animal }) => animal,
       );
     expect(sell(1)).toEqual(['A1']);
-    expect(sell(20)).toEqual(['A1', 'A2~sold']);
+    expect(sell(20)).toEqual(['A1', 'A2~sold0']);
     expect(sell(31)).toEqual(['A1', 'A2']);
   });
 
@@ -66,6 +66,24 @@ describe('supposing', () => {
     const [once, twice] = [supposing(room, [sale]), supposing(room, [sale, sale])];
     expect([heads(once), heads(twice)]).toEqual([heads(room), heads(room)]);
     expect([going(once), going(twice)]).toEqual([8, 16]);
+  });
+
+  it('selling twice out of one group lets each part go on its own day', () => {
+    const sale = { what: 'sell', kind: 'brachypelma-hamorii' } as const;
+    const { animals, changes } = supposing(room, [
+      { ...sale, heads: 4, day: TODAY + 1 },
+      { ...sale, heads: 2, day: TODAY + 9 },
+    ]);
+    const parts = changes.flatMap(({ animal, from }) => {
+      const part = animals.find(({ code }) => code === animal);
+      return part ? [[from - TODAY, part.count, part.code]] : [];
+    });
+    expect(new Set(parts.map(([, , code]) => code)).size).toBe(parts.length);
+    expect(parts.map(([day, count]) => [day, count])).toEqual([
+      [1, 1],
+      [1, 3],
+      [9, 2],
+    ]);
   });
 
   it('a supplier that stops takes its offers along', () => {

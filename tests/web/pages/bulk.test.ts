@@ -65,6 +65,26 @@ test('an offer that is closed or never was, and a wrong number of weeks, are tol
   expect(plain(await see(`/bulk?offer=${reply.offer}`))).toContain('is an offer that is closed');
 });
 
+test('what it is reckoned with is told: the keeper’s own word, what boxes taught, or what is usual', async () => {
+  const home = await hungryHome();
+  const sources = async () =>
+    plain(await home.see('/bulk?offer=F1&weeks=8&wait=1')).split('Where the numbers come from')[1]!;
+  expect(await sources()).toMatch(/Dead on arrival.*published/s);
+  const sent = {
+    supplier: 'S1',
+    placedDay: '2024-10-04',
+    sentDay: '2024-10-07',
+    'packs-F1': '2',
+    'into-F1': 'B2',
+  };
+  await home.send('/orders/new', sent);
+  home.room.pass(5);
+  await home.send('/orders/O1/came', { day: 'today', 'alive-D2': '350', 'dead-D2': '150' });
+  expect(await sources()).toMatch(/Dead on arrival.*learned from 1 box of this supplier/s);
+  good(await editSupplier(home.room, { supplier: 'S1', lossShare: 0.04 }));
+  expect(await sources()).toMatch(/Dead on arrival.*4.%.*as you wrote it down/s);
+});
+
 test('where nobody eats of it, or it cannot come, a sentence says so', async () => {
   const { see, room } = await filledHome();
   const offer = { supplier: 'S1', species: 'tenebrio-molitor', fromMm: 15, toMm: 20, packHeads: 100 };
