@@ -1,7 +1,7 @@
 /**
  * Protects pages while a plan is made: the built program with its demo, whole plans asked for one after the other, and pages
- * looked at meanwhile. What is told is how long its event loop was held up at worst. Beside it stands
- * the same without a plan: what the pages themselves cost.
+ * looked at meanwhile. What is told is how long its event loop was held up at worst. Beside it stands the same without a
+ * plan, what the pages themselves cost; and a program that does nothing meanwhile, what waiting for a processor costs.
  */
 import { type ChildProcess, fork } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -14,6 +14,7 @@ import type { Row } from './table.ts';
 
 const MAIN = fileURLToPath(new URL('../../dist/src/main.js', import.meta.url));
 const WATCH = new URL('./loop-watch.mjs', import.meta.url).href;
+const IDLE = fileURLToPath(new URL('./loop-idle.mjs', import.meta.url));
 const PAGES = ['/', '/plan', '/animals', '/larder', '/orders'];
 /** Another number of weeks is another plan. */
 const WEEKS = [12, 11];
@@ -29,11 +30,11 @@ interface Held {
 export async function loopRows(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'preylarder-bench-'));
   const port = await freePort();
-  const program = fork(MAIN, [], {
-    execArgv: ['--import', WATCH],
-    env: { ...process.env, PREYLARDER_DB: pathToFileURL(join(folder, 'larder.db')).href, PORT: `${port}` },
-    stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
+  const program = watched(MAIN, {
+    PREYLARDER_DB: pathToFileURL(join(folder, 'larder.db')).href,
+    PORT: `${port}`,
   });
+  const idle = watched(IDLE, {});
   try {
     const site = `http://127.0.0.1:${port}`;
     await started(site);
@@ -41,20 +42,32 @@ export async function loopRows(): Promise<Row[]> {
     await heldUp(program);
     await lookAround(site, (looks) => looks < LOOKS_ALONE);
     const alone = await heldUp(program);
+    await heldUp(idle);
     for (const weeks of WEEKS) await whilePlanning(site, weeks);
     const planning = await heldUp(program);
+    const waiting = await heldUp(idle);
     return [
       {
         name: 'event loop while whole plans of the demo are made',
         value: `held up ${planning.maxMs.toFixed(0)} ms at worst, ${planning.meanMs.toFixed(1)} ms in the mean`,
-        beside: `the same pages without a plan: ${alone.maxMs.toFixed(0)} and ${alone.meanMs.toFixed(1)} ms`,
+        beside: `the same pages without a plan: ${inMs(alone)}; a program that does nothing while plans are made: ${inMs(waiting)}`,
       },
     ];
   } finally {
     program.kill();
+    idle.kill();
     rmSync(folder, { recursive: true });
   }
 }
+
+const inMs = ({ maxMs, meanMs }: Held): string => `${maxMs.toFixed(0)} and ${meanMs.toFixed(1)} ms`;
+
+const watched = (script: string, env: NodeJS.ProcessEnv): ChildProcess =>
+  fork(script, [], {
+    execArgv: ['--import', WATCH],
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
+  });
 
 async function started(site: string): Promise<void> {
   for (let tries = 0; tries < MOST_TRIES; tries++) {

@@ -14,7 +14,7 @@ export interface Place {
   readonly climate: Climate;
   readonly speedLog: { readonly mean: number; readonly sd: number };
   readonly bins: readonly StockBin[];
-  /** Of them the one that what is bought goes into; null: a new one. */
+  /** Of them the one that what is bought goes into; null: none, or a new one where there are no bins yet. */
   readonly into: string | null;
   /** Left alone until this day; null: it is not. */
   readonly restsUntil: DayNumber | null;
@@ -54,8 +54,8 @@ function climateName(climate: Climate, day: DayNumber): string {
 }
 
 function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[]): Place {
-  // What is bought does not go to prey that is kept apart.
-  const first = bins.find(({ bin }) => !isApart(bin, snapshot.today)) ?? (bins[0] as StockBin);
+  const open = bins.find(({ bin }) => !isApart(bin, snapshot.today));
+  const first = open ?? (bins[0] as StockBin);
   const heads = (stock: StockBin) => Math.max(stock.heads, Number.EPSILON);
   const total = bins.reduce((sum, stock) => sum + heads(stock), 0);
   const mean = bins.reduce((sum, stock) => sum + heads(stock) * stock.belief.speedLog.mean, 0) / total;
@@ -68,14 +68,15 @@ function standingPlace(snapshot: Snapshot, key: string, bins: readonly StockBin[
     climate: binClimate(snapshot, first.bin),
     speedLog: { mean, sd },
     bins,
-    into: first.bin.role === 'holding' ? first.bin.code : null,
+    into: open?.bin.role === 'holding' ? open.bin.code : null,
     restsUntil: rests(first.bin, snapshot.today) ? (first.bin.restsUntil ?? null) : null,
     bin: first.bin,
   };
 }
 
-/** What is bought does not go to what is left alone. */
-const takesIn = ({ role, restsUntil }: Place): boolean => role === 'holding' && restsUntil === null;
+/** What is bought goes neither to what is left alone nor to what is kept apart. */
+const takesIn = ({ role, restsUntil, bins, into }: Place): boolean =>
+  role === 'holding' && restsUntil === null && (into !== null || bins.length === 0);
 
 /** For each species that is offered a place at the speed of the Book: where its other bins stand, else in the first room, if there is any. */
 function buyingPlaces(snapshot: Snapshot, standing: readonly Place[]): Place[] {

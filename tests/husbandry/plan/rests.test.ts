@@ -57,6 +57,22 @@ describe('what may be left alone', () => {
     expect(rests.get('B2')).toMatchObject({ least: 3, most: 3 });
   });
 
+  it('like what is kept apart takes nothing in of what is bought: that goes to an open bin, or a new one', () => {
+    const apart = { ...crickets, quarantineUntil: TODAY + 40 };
+    const open = { ...crickets, code: 'B3', room: 'cellar', ownC: { dayC: 19, nightC: 19 } };
+    const into = (bins: Bin[]) => {
+      const { places, problem } = laidWith(bins);
+      const packs = problem.parcels.flatMap(({ packs }) => packs);
+      const taking = packs
+        .map(({ place }) => places[place]!)
+        .filter(({ species }) => species === apart.species);
+      return [...new Set(taking.map((place) => place.into))];
+    };
+    expect(into([colony, apart])).toEqual([null]);
+    expect(into([colony, apart, open])).toEqual(['B3']);
+    expect(into([colony, crickets])).toEqual(['B2']);
+  });
+
   it('takes nothing in of what is bought', () => {
     const { places } = laidWith([colony, { ...crickets, restsUntil: TODAY + 30 }]);
     const bought = places.find(({ key }) => key === 'acheta-domesticus holding new');
