@@ -51,6 +51,10 @@ export const weekday = (day: DayNumber): number =>
 export const nextSunday = (day: DayNumber): DayNumber =>
   day + ((SUNDAY - weekday(day) + DAYS_PER_WEEK - 1) % DAYS_PER_WEEK) + 1;
 
+/** Weeks after that of a day, Sunday to Saturday; 0 in the same. */
+export const weeksAfter = (day: DayNumber, later: DayNumber): number =>
+  (nextSunday(later) - nextSunday(day)) / DAYS_PER_WEEK;
+
 /** A stretch of civil days, both ends included. */
 export interface DayRange {
   readonly from: DayNumber;

@@ -47,7 +47,7 @@ export const Money = ({ forms, purse, currencies, planWeeks }: MoneyProps) => {
           name="weekMost"
           label="Spend in a week at most"
           start={purse.weekMostCents === null ? '' : moneyTyped(purse.weekMostCents)}
-          hint="Empty: no bound."
+          hint="A week goes from Sunday to Saturday; empty: no bound."
         />
       </ActForm>
       <ActForm

@@ -90,7 +90,7 @@ export interface Purse {
   readonly currency: string;
   /** What an hour of the keeper's is worth, 0 where it is not counted. */
   readonly hourCents: Cents;
-  /** Most spent in any seven days; null: no bound. */
+  /** Most spent in a week, Sunday to Saturday; null: no bound. */
   readonly weekMostCents: Cents | null;
 }
 

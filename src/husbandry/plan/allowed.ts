@@ -9,7 +9,7 @@ interface Draft {
   readonly rests: readonly number[];
 }
 
-/** Whether whole packs, cups and rests keep their bounds, every parcel its minimum and every period its budget. */
+/** Whether whole packs, cups and rests keep their bounds, every parcel its minimum and every week its budget. */
 export function isAllowed(problem: PlanProblem, decided: Decisions): boolean {
   const { parcels, starts, rests } = problem;
   return (
@@ -30,20 +30,20 @@ function isSendable(parcel: PlanParcel, row: readonly number[]): boolean {
   return goods <= 0 || goods >= parcel.minimumCents;
 }
 
-/** The first period in which more is paid than may be; -1: none. */
+/** The first week in which more is paid than may be; -1: none. */
 function overspentIn(
-  { parcels, starts, budget, periods }: PlanProblem,
+  { parcels, starts, budget }: PlanProblem,
   { packs, cups }: Pick<Decisions, 'packs' | 'cups'>,
 ): number {
-  const spent = new Float64Array(periods);
+  const spent = new Float64Array(budget.length);
   parcels.forEach((parcel, i) => {
     const { goods, postage } = parcelCost(parcel, packs[i] as readonly number[]);
     spent[parcel.paid] = (spent[parcel.paid] as number) + goods + postage;
   });
-  starts.forEach(({ cents, period }, i) => {
-    spent[period] = (spent[period] as number) + (cups[i] as number) * cents;
+  starts.forEach(({ cents, paid }, i) => {
+    spent[paid] = (spent[paid] as number) + (cups[i] as number) * cents;
   });
-  return spent.findIndex((cents, t) => cents > (budget[t] ?? Number.POSITIVE_INFINITY));
+  return spent.findIndex((cents, t) => cents > (budget[t] as number));
 }
 
 /**
@@ -71,7 +71,7 @@ export function allowedFrom(problem: PlanProblem, { packs, cups, rests }: Decisi
 const into = ({ least, most }: { least: number; most: number }, count: number): number =>
   Math.max(least, Math.min(Math.floor(most), Math.round(count)));
 
-/** Cuts the last parcel paid in a period, or else its cups, down to the least; false where none can be. */
+/** Cuts the last parcel paid in a week, or else its cups, down to the least; false where none can be. */
 function cutDown({ parcels, starts }: PlanProblem, draft: Draft, t: number): boolean {
   for (let i = parcels.length - 1; i >= 0; i--) {
     const parcel = parcels[i] as PlanParcel;
@@ -82,9 +82,7 @@ function cutDown({ parcels, starts }: PlanProblem, draft: Draft, t: number): boo
     draft.packs[i] = least;
     return true;
   }
-  const started = starts.findIndex(
-    ({ period, least }, i) => period === t && (draft.cups[i] as number) > least,
-  );
+  const started = starts.findIndex(({ paid, least }, i) => paid === t && (draft.cups[i] as number) > least);
   if (started < 0) return false;
   draft.cups[started] = starts[started]?.least ?? 0;
   return true;

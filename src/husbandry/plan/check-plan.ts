@@ -116,25 +116,21 @@ const roomFaults = ({ key, room }: PlanPlace, left: readonly Float64Array[], sla
       : [];
   });
 
-function budgetFaults(
-  { parcels, starts, budget, periods }: PlanProblem,
-  proposal: Proposal,
-  slack: number,
-): Fault[] {
-  return Array.from({ length: periods }, (_, t) => {
+function budgetFaults({ parcels, starts, budget }: PlanProblem, proposal: Proposal, slack: number): Fault[] {
+  return Array.from(budget, (most, t) => {
     const bought = parcels.reduce((sum, parcel, i) => {
       if (parcel.paid !== t) return sum;
       const { goods, postage } = parcelCost(parcel, proposal.packs[i] ?? []);
       return sum + goods + postage;
     }, 0);
     const begun = starts.reduce(
-      (sum, { period, cents }, i) => sum + (period === t ? cents * (proposal.cups[i] ?? 0) : 0),
+      (sum, { paid, cents }, i) => sum + (paid === t ? cents * (proposal.cups[i] ?? 0) : 0),
       0,
     );
-    return { t, spent: bought + begun };
-  }).flatMap(({ t, spent }): Fault[] =>
-    exceeds(spent, budget[t] ?? Number.POSITIVE_INFINITY, slack)
-      ? [{ what: 'budget', sentence: `period ${t}: ${spent} spent, ${budget[t]} may be.` }]
+    return { t, most, spent: bought + begun };
+  }).flatMap(({ t, most, spent }): Fault[] =>
+    exceeds(spent, most, slack)
+      ? [{ what: 'budget', sentence: `week ${t}: ${spent} spent, ${most} may be.` }]
       : [],
   );
 }

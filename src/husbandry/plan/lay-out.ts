@@ -14,7 +14,7 @@ import { cheapestItems, mealPrices, middleOfPrices } from './item-prices.ts';
 import type { Nodes } from './nodes.ts';
 import { type ParcelOf, parcelsOf } from './parcels.ts';
 import { passOf } from './passing.ts';
-import { budgetOver, periodsOf } from './periods.ts';
+import { periodsOf } from './periods.ts';
 import { type Place, placesOf } from './place-of.ts';
 import type { Breeders, PlanProblem } from './problem.ts';
 import type { PlanQuestion } from './question.ts';
@@ -22,6 +22,7 @@ import { restsOf } from './rests.ts';
 import { type Laying, passingOf, planPlace } from './standing.ts';
 import { type StartOf, startsOf } from './starts.ts';
 import { alikePlaces, type Cutting, type Fine, toldBy } from './told.ts';
+import { weekBudget } from './week-budget.ts';
 
 /** A room laid out for planning. */
 export interface LaidOut {
@@ -118,7 +119,7 @@ export function layOut(snapshot: Snapshot, { weeks, wishes }: PlanQuestion): Lai
       starts: started.starts,
       rests: restsOf({ places, planPlaces: floored, periods, wishes, itemCents: usualCents }),
       pools: [],
-      budget: budgetOver(periods, market),
+      budget: weekBudget(periods, market),
       wholeUntil: periods.length,
     },
     fine: fineOf(snapshot, { places, everybody, laying, usualCents, prices, breeders }),

@@ -5,11 +5,11 @@ import type { Decisions } from './proposal.ts';
 
 /** The problem without those pins that no plan can meet: they pass the budget, or their parcel cannot reach its minimum. */
 export function meetable(problem: PlanProblem): PlanProblem {
-  const spent = new Float64Array(problem.periods);
-  const fits = (period: number, cents: number): boolean => {
-    const sum = (spent[period] as number) + cents;
-    if (sum > (problem.budget[period] ?? Number.POSITIVE_INFINITY)) return false;
-    spent[period] = sum;
+  const spent = new Float64Array(problem.budget.length);
+  const fits = (week: number, cents: number): boolean => {
+    const sum = (spent[week] as number) + cents;
+    if (sum > (problem.budget[week] ?? Number.POSITIVE_INFINITY)) return false;
+    spent[week] = sum;
     return true;
   };
   const parcels = problem.parcels.map((parcel): PlanParcel => {
@@ -20,7 +20,7 @@ export function meetable(problem: PlanProblem): PlanProblem {
     return { ...parcel, packs: parcel.packs.map((pack): PlanPack => ({ ...pack, least: 0 })) };
   });
   const starts = problem.starts.map((start) =>
-    fits(start.period, start.least * start.cents) ? start : { ...start, least: 0 },
+    fits(start.paid, start.least * start.cents) ? start : { ...start, least: 0 },
   );
   return { ...problem, parcels, starts };
 }
@@ -49,7 +49,7 @@ function filled(parcel: PlanParcel, row: readonly number[]): number[] {
   return more;
 }
 
-/** Whether somewhere the budget of a period is all that forbids another pack, with what its parcel must hold besides. */
+/** Whether somewhere the budget of a week is all that forbids another pack, with what its parcel must hold besides. */
 export const isSpent = (problem: PlanProblem, decided: Decisions): boolean =>
   problem.parcels.some((parcel, i) => {
     const row = decided.packs[i] ?? [];
@@ -66,8 +66,5 @@ function spentIn({ parcels, starts }: PlanProblem, { packs, cups }: Decisions, t
     (sum, parcel, i) => sum + (parcel.paid === t ? paidFor(parcel, packs[i] ?? []) : 0),
     0,
   );
-  return starts.reduce(
-    (sum, { period, cents }, i) => sum + (period === t ? cents * (cups[i] ?? 0) : 0),
-    bought,
-  );
+  return starts.reduce((sum, { paid, cents }, i) => sum + (paid === t ? cents * (cups[i] ?? 0) : 0), bought);
 }

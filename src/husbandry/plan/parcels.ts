@@ -1,5 +1,5 @@
 /** Every chance to buy within a plan: which parcel, what is in a pack by the time it is eaten, how many could be of use. */
-import { civilDate, type DayNumber } from '../calendar.ts';
+import { civilDate, type DayNumber, weeksAfter } from '../calendar.ts';
 import { type Sender, spreadLot } from '../larder/index.ts';
 import {
   asSender,
@@ -15,7 +15,7 @@ import type { Policy } from '../policy.ts';
 import { GRAMS_PER_KG, MG_PER_GRAM, MINUTES_PER_HOUR } from '../units.ts';
 import type { Period, Wish } from './answer.ts';
 import type { Nodes } from './nodes.ts';
-import { periodFrom, periodOf } from './periods.ts';
+import { periodFrom } from './periods.ts';
 import { buyingPlace, type Place } from './place-of.ts';
 import type { PlanEater, PlanPack, PlanParcel, PlanPlace } from './problem.ts';
 import { arriving, passingOf } from './standing.ts';
@@ -94,7 +94,7 @@ function parcelFrom({ supplier, sender, offers, ...dispatch }: ParcelOf, buying:
   return {
     key: parcelKey(supplier, dispatch.sent),
     period: periodFrom(periods, dispatch.comes),
-    paid: Math.max(0, periodOf(periods, dispatch.orderBy)),
+    paid: Math.max(0, weeksAfter(buying.today, dispatch.orderBy)),
     postageCents: supplier.postage.flatCents,
     labourCents: (minutes / MINUTES_PER_HOUR) * market.purse.hourCents,
     minimumCents: supplier.minimumCents,

@@ -1,4 +1,4 @@
-/** The stretches of days a plan counts in: weeks that begin on the day parcels come, after what is left until then; what may be spent in each. */
+/** The stretches of days a plan counts in: weeks that begin on the day parcels come, after what is left until then. */
 import type { DayNumber } from '../calendar.ts';
 import { dispatchesOf, type Market, type Supplier } from '../orders/index.ts';
 import { DAYS_PER_WEEK } from '../units.ts';
@@ -42,12 +42,3 @@ export const periodFrom = (periods: readonly Period[], day: DayNumber): number =
 /** The period a day lies in; -1 outside all. */
 export const periodOf = (periods: readonly Period[], day: DayNumber): number =>
   periods.findIndex(({ from, days }) => from <= day && day < from + days);
-
-/** Most that may be spent in each period: in the first what the orders of the seven days that end with it have left. */
-export function budgetOver(periods: readonly Period[], { purse, spent = [] }: Market): Float64Array {
-  const most = purse.weekMostCents ?? Number.POSITIVE_INFINITY;
-  const [first] = periods;
-  const since = first ? first.from + first.days - DAYS_PER_WEEK : 0;
-  const gone = spent.reduce((sum, { day, cents }) => sum + (day >= since ? cents : 0), 0);
-  return Float64Array.from(periods, (_, t) => (t === 0 ? Math.max(0, most - gone) : most));
-}

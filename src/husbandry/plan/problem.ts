@@ -94,8 +94,9 @@ export interface PlanPack {
 
 export interface PlanParcel {
   readonly key: string;
-  /** Period in which it can first be eaten from; and in which it is paid. */
+  /** Period in which it can first be eaten from. */
   readonly period: number;
+  /** Week of the budget in which it is paid. */
   readonly paid: number;
   /** Flat postage and the keeper's time for it; both fall on the parcel as a whole. */
   readonly postageCents: Cents;
@@ -109,6 +110,8 @@ export interface PlanParcel {
 export interface PlanStart {
   readonly key: string;
   readonly period: number;
+  /** Week of the budget in which it is paid. */
+  readonly paid: number;
   readonly place: number;
   readonly cents: Cents;
   readonly least: number;
@@ -147,7 +150,7 @@ export interface PlanProblem {
   readonly starts: readonly PlanStart[];
   readonly rests: readonly PlanRest[];
   readonly pools: readonly PlanPool[];
-  /** Most spent in each period; Infinity: no bound. */
+  /** Most spent in each week, which need not be a period; Infinity: no bound. */
   readonly budget: Float64Array;
   /** Whole numbers are sought in parcels and starts up to this period; later ones may be broken. */
   readonly wholeUntil: number;

@@ -77,10 +77,9 @@ export function endRows(
 
 type Paid = Pick<Laid, 'sent' | 'packs' | 'free' | 'weighed' | 'cups'>;
 
-/** What is paid in a period is at most what may be spent. */
-export function budgetRows({ budget, parcels, starts, periods }: PlanProblem, paid: Paid, rows: Row[]): void {
-  for (let t = 0; t < periods; t++) {
-    const most = budget[t] ?? Number.POSITIVE_INFINITY;
+/** What is paid in a week is at most what may be spent. */
+export function budgetRows({ budget, parcels, starts }: PlanProblem, paid: Paid, rows: Row[]): void {
+  for (const [t, most] of budget.entries()) {
     if (!Number.isFinite(most)) continue;
     const terms: { column: number; cents: number }[] = [];
     parcels.forEach((parcel, i) => {
@@ -99,8 +98,8 @@ export function budgetRows({ budget, parcels, starts, periods }: PlanProblem, pa
         });
       });
     });
-    starts.forEach(({ period, cents }, i) => {
-      if (period === t) terms.push({ column: paid.cups[i] as number, cents });
+    starts.forEach((start, i) => {
+      if (start.paid === t) terms.push({ column: paid.cups[i] as number, cents: start.cents });
     });
     if (terms.length > 0)
       rows.push({

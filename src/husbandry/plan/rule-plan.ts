@@ -126,7 +126,7 @@ function cheapest(problem: PlanProblem, draft: Draft, { e, t, needs }: Buying): 
 const costOf = ({ goods, postage, labour }: ReturnType<typeof parcelCost>): number =>
   goods + postage + labour;
 
-/** Whether a parcel of these packs would pass what may be spent in the period in which it is paid. */
+/** Whether a parcel of these packs would pass what may be spent in the week in which it is paid. */
 function overBudget(
   { parcels, budget }: PlanProblem,
   draft: Draft,

@@ -1,5 +1,5 @@
 /** Cups that could be started within a plan, and what they would give. */
-import { civilDate, type DayNumber } from '../calendar.ts';
+import { civilDate, type DayNumber, weeksAfter } from '../calendar.ts';
 import { cupGives } from '../larder/index.ts';
 import type { Policy } from '../policy.ts';
 import { MINUTES_PER_HOUR } from '../units.ts';
@@ -67,6 +67,7 @@ function startsAt(place: Place, p: number, starting: Starting): { start: PlanSta
     const start: PlanStart = {
       key: startKey(species.code, day),
       period: t,
+      paid: weeksAfter((periods[0] as Period).from, day),
       place: p,
       cents,
       least: asked,

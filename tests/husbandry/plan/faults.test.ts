@@ -69,7 +69,7 @@ describe('the checker of plans', () => {
 
   it('finds broken packs and cups', () => {
     expect(kinds(plain, proposalOf(plain, [1, 1.5, 0.5]))).toEqual(['whole', 'whole']);
-    const start = { key: 'cup', period: 0, place: 0, cents: 1, least: 0, most: 2, brings: [] };
+    const start = { key: 'cup', period: 0, paid: 0, place: 0, cents: 1, least: 0, most: 2, brings: [] };
     const cups = { ...plain, starts: [start] };
     expect(kinds(cups, proposalOf(cups, [1, 2, 0], [0.5]))).toEqual(['whole']);
     expect(kinds(cups, proposalOf(cups, [1, 2, 0], [3]))).toEqual(['bounds']);
@@ -117,7 +117,7 @@ describe('the checker of plans', () => {
   });
 
   it('finds more spent than may be, postage and cups in it', () => {
-    const start = { key: 'cup', period: 0, place: 0, cents: 3, least: 0, most: 2, brings: [] };
+    const start = { key: 'cup', period: 0, paid: 0, place: 0, cents: 3, least: 0, most: 2, brings: [] };
     const within = { ...plain, starts: [start], budget: Float64Array.of(18, 25, 0) };
     expect(kinds(within, proposalOf(within, [1, 2, 0], [1]))).toEqual([]);
     expect(kinds(within, proposalOf(within, [1, 2, 0], [2]))).toEqual(['budget']);

@@ -71,12 +71,9 @@ function billOf(parcel: PlanParcel, counts: readonly number[]): { paid: number; 
   return { paid: goods + (isFree ? 0 : parcel.postageCents + weight), time };
 }
 
-/** Null where a supplier would not send or the budget of a period is passed. */
-function priceOf(
-  { parcels, starts, budget, periods }: PlanProblem,
-  { packs, cups }: Decisions,
-): number | null {
-  const spent = new Array<number>(periods).fill(0);
+/** Null where a supplier would not send or the budget of a week is passed. */
+function priceOf({ parcels, starts, budget }: PlanProblem, { packs, cups }: Decisions): number | null {
+  const spent = new Array<number>(budget.length).fill(0);
   let time = 0;
   for (const [i, parcel] of parcels.entries()) {
     const bill = billOf(parcel, packs[i]!);
@@ -84,8 +81,8 @@ function priceOf(
     spent[parcel.paid]! += bill.paid;
     time += bill.time;
   }
-  starts.forEach(({ period, cents }, i) => {
-    spent[period]! += cents * cups[i]!;
+  starts.forEach(({ paid, cents }, i) => {
+    spent[paid]! += cents * cups[i]!;
   });
   if (spent.some((cents, t) => cents > budget[t]!)) return null;
   return time + spent.reduce((a, b) => a + b, 0);

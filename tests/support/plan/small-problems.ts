@@ -179,6 +179,7 @@ function packFrom(dice: Dice, place: number, key: string): PlanPack {
 const startFrom = (dice: Dice, periods: number): PlanStart => ({
   key: 'cup',
   period: 0,
+  paid: 0,
   place: 0,
   cents: dice.roll(3, 12),
   least: 0,
