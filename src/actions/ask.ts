@@ -14,7 +14,7 @@ import { marketRows, suppliersAt } from './market.ts';
 import { type Answering, type Answers, answerHere, nameOf, type Options, type Subject } from './questions.ts';
 
 /** Raised whenever the core answers otherwise for the same room: answers of another engine are not shown. */
-const ENGINE = '11';
+const ENGINE = '12';
 
 export interface Asking<S extends Subject> {
   readonly options: Options[S];

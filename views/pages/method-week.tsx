@@ -140,8 +140,9 @@ const Verdict = () => (
     source="The words are our own choice, fixed once and for all screens."
   >
     <p>
-      A meal is late when it is not offered within its range; missed, once, when later than range and grace
-      for want of prey; a danger when the animal’s safe gap has passed. The week is played through many times:
+      A meal is late when it is not offered within its range; missed when later than range and grace for want
+      of prey, and one more each time the longest interval has gone by since; a danger, once, when the
+      animal’s safe gap has passed. The week is played through many times:
     </p>
     <Equation>
       <V>p</V> = times with nothing missed / times played; give or take √(<V>p</V> (1 − <V>p</V>) / times)

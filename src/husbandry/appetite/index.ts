@@ -8,7 +8,17 @@ export { type Intake, intakeOf, type MealOnRecord, type MealShare, mealShares } 
 export { type GrowthRecord, instarLadder, type Rung, type SizeSeen } from './ladder.ts';
 export { learnedInterval } from './learned.ts';
 export { startAnimal, startMeals } from './meal-start.ts';
-export { COUNTED, dangerAfter, FOR, type Meals, mealsFor, missedAfter, putOnDay } from './meal-state.ts';
+export {
+  COUNTED,
+  dangerAfter,
+  FOR,
+  type Meals,
+  mealsFor,
+  missedAfter,
+  missedBy,
+  missesAgain,
+  putOnDay,
+} from './meal-state.ts';
 export { comesDue, itemsOfOne, offered, usualAcceptance } from './meals.ts';
 export { cycleStretch } from './moult-pace.ts';
 export { type DayBand, type NextMoult, nextMoult } from './next-moult.ts';

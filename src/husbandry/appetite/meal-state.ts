@@ -15,8 +15,8 @@ export const FOR = purposes(
   'firstInterval',
 );
 
-/** Bits: a meal is counted once for each. */
-export const COUNTED = { late: 1, missed: 1 << 1, danger: 1 << 2 } as const;
+/** What a meal that waits has been counted for: late and dangerous once each, and in all above the meals missed. */
+export const COUNTED = { late: 1, danger: 1 << 1, missed: 1 << 2 } as const;
 
 export interface Meals {
   readonly roster: Roster;
@@ -34,7 +34,7 @@ export interface Meals {
   /** Per animal: last day prey was offered (or it was hardening), last day of the range of the meal now due. */
   readonly fedOn: Int32Array;
   readonly rangeTo: Int32Array;
-  /** What the meal now due has been counted for, bits of COUNTED. */
+  /** What the meal now due has been counted for, as COUNTED has it. */
   readonly counted: Int32Array;
   /** Day on which the next meal is offered, the horizon's end or later when it lies beyond. */
   readonly dueOn: Int32Array;
@@ -96,6 +96,21 @@ export const missedAfter = (meals: Meals, i: number): number => {
   const rule = roster.rule[i * roster.steps + (meals.step[i] as number)] as number;
   return (meals.rangeTo[i] as number) + (roster.rules.grace[rule] as number);
 };
+
+/**
+ * Meals missed by the end of a day: the one that is due, and one more each time its longest interval has gone by since.
+ */
+export function missedBy(meals: Meals, i: number, day: number): number {
+  const over = day - missedAfter(meals, i);
+  return over < 0 ? 0 : 1 + Math.floor(over / intervalOf(meals, i));
+}
+
+/** First day at whose end it has missed one meal more than so many. */
+export const missesAgain = (meals: Meals, i: number, missed: number): number =>
+  missedAfter(meals, i) + missed * intervalOf(meals, i);
+
+const intervalOf = ({ roster, step }: Meals, i: number): number =>
+  Math.max(1, roster.intervalMax[i * roster.steps + (step[i] as number)] as number);
 
 /** Last day within the animal's safe gap. */
 export const dangerAfter = (meals: Meals, i: number): number => {

@@ -133,7 +133,7 @@ function serviceOf({ laid, before: early, days, replicates }: Bench, { tally, me
     const gone = before ? sum(before.missed) : 0;
     const shares = Float64Array.from({ length: replicates }, (_, r) => {
       const missed = groups.reduce((all, g) => all + (tally.missedIn[r * tally.groups + g] as number), 0);
-      return 1 - (missed - gone) / due;
+      return Math.max(0, 1 - (missed - gone) / due);
     });
     const notMissed = estimate(shares);
     const target = targets[urgency];

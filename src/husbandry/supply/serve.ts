@@ -1,5 +1,5 @@
-/** A meal served in time or not: what is not offered is counted once as late, as missed and as dangerous. */
-import { COUNTED, dangerAfter, type Meals, missedAfter, offered } from '../appetite/index.ts';
+/** A meal served in time or not: what is not offered is late, is missed again each time another would have been due, and is dangerous. */
+import { COUNTED, dangerAfter, type Meals, missedBy, missesAgain, offered } from '../appetite/index.ts';
 import { countOverdue, type Tally } from './tally.ts';
 
 export interface Served {
@@ -11,17 +11,26 @@ export interface Served {
 export const groupOf = ({ meals }: Served, i: number): number =>
   meals.roster.group[i * meals.roster.steps + (meals.step[i] as number)] as number;
 
-/** Counts a meal not offered by the end of `day` once each as late, missed and dangerous. */
+/** Counts what was not offered by the end of `day`: late and dangerous once each, and every meal it has missed since. */
 export function noteOverdue(served: Served, i: number, day: number): void {
   const { meals } = served;
   const seen = meals.counted[i] as number;
-  let now = seen;
+  const missed = Math.floor(seen / COUNTED.missed);
+  const more = Math.max(0, missedBy(meals, i, day) - missed);
+  let now = seen + more * COUNTED.missed;
   if (day >= (meals.rangeTo[i] as number)) now |= COUNTED.late;
-  if (day >= missedAfter(meals, i)) now |= COUNTED.missed;
   if (day >= dangerAfter(meals, i)) now |= COUNTED.danger;
   if (now === seen) return;
   meals.counted[i] = now;
-  countOverdue(served.tally, { group: groupOf(served, i), animal: i, bits: now & ~seen });
+  const fresh = now & ~seen;
+  countOverdue(served.tally, {
+    group: groupOf(served, i),
+    animal: i,
+    late: fresh & COUNTED.late,
+    danger: (fresh & COUNTED.danger) / COUNTED.danger,
+    missed: more,
+    cameDue: missed === 0 ? 1 : 0,
+  });
 }
 
 /** The evening, tonight or later, at whose end a meal still not offered is counted for something more. */
@@ -29,7 +38,7 @@ export function alarmOf(meals: Meals, i: number): number {
   const counted = meals.counted[i] as number;
   const unless = (bit: number, day: number) => (counted & bit ? Number.POSITIVE_INFINITY : day);
   const late = unless(COUNTED.late, meals.rangeTo[i] as number);
-  const missed = unless(COUNTED.missed, missedAfter(meals, i));
+  const missed = missesAgain(meals, i, Math.floor(counted / COUNTED.missed));
   return Math.max(0, Math.min(late, missed, unless(COUNTED.danger, dangerAfter(meals, i))));
 }
 

@@ -1,5 +1,4 @@
 /** What is counted over replicates: meals, shortages, run-out days, prey eaten by length. */
-import { COUNTED } from '../appetite/index.ts';
 import { bandOf, type WeekTally } from './week-tally.ts';
 
 export interface Tally {
@@ -146,31 +145,34 @@ export function countInVain(
   add(tally.unmet, group * tally.days + day, items);
 }
 
-/** A meal became late, missed or dangerous (bits of COUNTED): for want of prey, or because nobody fed. */
-export function countOverdue(
-  tally: Tally,
-  { group, animal, bits }: { group: number; animal: number; bits: number },
-): void {
+/** Meals of one animal that are late, missed and dangerous since they were last counted. */
+interface Overdue {
+  readonly group: number;
+  readonly animal: number;
+  readonly late: number;
+  readonly missed: number;
+  readonly danger: number;
+  /** How many of those missed were counted when they came due: of an animal that goes without, only the first. */
+  readonly cameDue: number;
+}
+
+/** For want of prey, or because nobody fed. */
+export function countOverdue(tally: Tally, { group, animal, late, missed, danger, cameDue }: Overdue): void {
   const r = tally.now.replicate;
-  if (bits & COUNTED.late) {
-    add(tally.late, group, 1);
-    add(tally.lateOf, r, 1);
-  }
+  add(tally.late, group, late);
+  add(tally.lateOf, r, late);
   if (!tally.now.askedInVain[animal]) {
-    if (bits & COUNTED.missed) add(tally.unfedMissedOf, r, 1);
-    if (bits & COUNTED.danger) add(tally.unfedDangersOf, r, 1);
+    add(tally.unfedMissedOf, r, missed);
+    add(tally.unfedDangersOf, r, danger);
     return;
   }
-  if (bits & COUNTED.danger) {
-    add(tally.dangers, group, 1);
-    add(tally.dangersOf, r, 1);
-  }
-  if (bits & COUNTED.missed) {
-    add(tally.missed, group, 1);
-    add(tally.missedOf, r, 1);
-    add(tally.missedByAnimal, animal, 1);
-    add(tally.now.missed, group, 1);
-  }
+  add(tally.dangers, group, danger);
+  add(tally.dangersOf, r, danger);
+  add(tally.due, group, Math.max(0, missed - cameDue));
+  add(tally.missed, group, missed);
+  add(tally.missedOf, r, missed);
+  add(tally.missedByAnimal, animal, missed);
+  add(tally.now.missed, group, missed);
 }
 
 /** Prey of this length was eaten on a day. */
