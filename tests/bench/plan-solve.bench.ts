@@ -5,8 +5,8 @@
  */
 import { fatesOf } from '../../src/husbandry/plan/fates.ts';
 import { layOut } from '../../src/husbandry/plan/lay-out.ts';
-import { solvable } from '../../src/husbandry/plan/make-plan.ts';
 import { programmeOf } from '../../src/husbandry/plan/programme.ts';
+import { solvable } from '../../src/husbandry/plan/solvable.ts';
 import { solvePlan } from '../../src/husbandry/plan/solve-plan.ts';
 import { withReady } from '../../src/husbandry/plan/with-ready.ts';
 import type { Snapshot } from '../../src/husbandry/snapshot.ts';

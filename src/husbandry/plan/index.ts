@@ -15,6 +15,7 @@ export type {
 export type { BulkAnswer, BulkCurve, BulkNone, BulkPoint, BulkQuestion, BulkWeek } from './bulk-answer.ts';
 export { bulkOrder } from './bulk-order.ts';
 export { cullKey } from './culls.ts';
+export { type Decided, decidedIn } from './likeness.ts';
 export { makePlan } from './make-plan.ts';
 export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { restKey } from './rests.ts';

@@ -5,27 +5,25 @@ import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
 import { cullLines, overfull } from './culls.ts';
-import { costFromPeriod, settleInFates } from './fate-cost.ts';
-import { roomFor } from './fate-room.ts';
-import { type Bench, benchFor, throughAll } from './judge-plan.ts';
-import { layOut } from './lay-out.ts';
+import { benchFor, throughAll } from './judge-plan.ts';
+import { type LaidOut, layOut } from './lay-out.ts';
+import { type Decided, likewise } from './likeness.ts';
 import { linesOf } from './lines.ts';
-import { livingOf } from './living.ts';
 import { meetable } from './meetable.ts';
 import { obstaclesOf } from './obstacles.ts';
-import type { PlanProblem } from './problem.ts';
 import type { Decisions } from './proposal.ts';
 import type { PlanProgress, PlanQuestion } from './question.ts';
 import { explained } from './reasons.ts';
 import { rulePlan } from './rule-plan.ts';
 import { searchFrom } from './search-plan.ts';
-import { proposed, type Solvable, solvePlan } from './solve-plan.ts';
+import { type Solvable, solvable } from './solvable.ts';
+import { proposed, solvePlan } from './solve-plan.ts';
 import { barredBy, supposing } from './supposing.ts';
 import { type Benches, bestOf, judged, type Weighed, weighed } from './tried.ts';
 import { weeded } from './weeded.ts';
 import { wholeOf } from './whole.ts';
 import { wishTrouble } from './wish-trouble.ts';
-import { finely, withReady } from './with-ready.ts';
+import { withReady } from './with-ready.ts';
 
 export type Telling = (progress: PlanProgress) => void;
 
@@ -46,7 +44,10 @@ export async function makePlan(
   const laid = { ...wished, problem: meetable(wished.problem) };
   const bench = benchFor(laid, effort);
   const benches = { bench, through: effort === 'quick' ? bench : throughAll(bench) };
-  const best = effort === 'quick' ? quickPlan(benches) : wholePlan(benches, solve, onProgress);
+  const best =
+    effort === 'quick'
+      ? quickPlan(benches)
+      : wholePlan(benches, solve, { beside: question.beside ?? [], onProgress });
   const culls = cullLines(laid, best.proposal);
   const lines = linesOf(laid, best, { wishes: kept, culls });
   return {
@@ -55,7 +56,7 @@ export async function makePlan(
     periods: bench.laid.periods,
     made: best.made,
     gap: best.gap,
-    trouble: effort === 'whole' && best.made === 'rule' ? 'The solver found no plan in its time.' : null,
+    trouble: effort === 'whole' ? troubleWith(laid, best) : null,
     safetyLevel: best.level,
     lines: question.explained !== false ? explained(lines, { bench, best, onProgress }) : lines,
     whole: wholeOf(benches.through, best, lines),
@@ -68,9 +69,19 @@ export async function makePlan(
   };
 }
 
+/** Where nobody eats there is nothing to solve. */
+const troubleWith = ({ problem }: LaidOut, { made }: Weighed): string | null =>
+  made === 'rule' && problem.eaters.length > 0 ? 'The solver found no plan in its time.' : null;
+
 /** The best of several chances of ready stock, proven, and without what the engine finds no use for. */
-function wholePlan(benches: Benches, solve: Solve, onProgress: Telling): Weighed {
-  const found = proven(benches, solve, bestOf(tryLevels(benches, solve, onProgress)));
+function wholePlan(
+  benches: Benches,
+  solve: Solve,
+  { beside, onProgress }: { beside: readonly Decided[]; onProgress: Telling },
+): Weighed {
+  const tried = tryLevels(benches, solve, onProgress);
+  const like = beside.length > 0 ? [tryLike(benches, beside)] : [];
+  const found = proven(benches, solve, bestOf([...tried, ...like]));
   onProgress({ step: 'improving', share: 1 / 2, cents: null });
   const chosen = improved(benches, found);
   const rest = weeded(benches.bench, chosen);
@@ -144,31 +155,26 @@ function improved(benches: Benches, chosen: Weighed): Weighed {
   ]);
 }
 
-/** The problem with everything a plan of it is judged by while it is sought. */
-export function solvable(
-  { laid, fates }: Pick<Bench, 'laid' | 'fates'>,
-  problem: PlanProblem,
-  level: number,
-): Solvable {
-  const living = livingOf(problem);
-  const fine = livingOf(finely(laid, problem, level));
-  const room = roomFor(fates, fine, laid.snapshot.facts.policy.planFirstFates.value);
-  const settle = (decided: Decisions) => settleInFates(room, decided);
-  const costFrom = (decided: Decisions, period: number) => costFromPeriod(room, decided, period);
-  return { living, costing: { problem, costOf: settle, settle, costFrom } };
+/** The rule searched on. */
+function quickPlan(benches: Benches): Weighed {
+  const { planRuleWeeks, planQuickTrials } = benches.bench.laid.snapshot.facts.policy;
+  return searchedOn(benches, planQuickTrials.value, ({ living }) => rulePlan(living, planRuleWeeks.value));
 }
 
-/** The rule searched on, at the first chance of ready stock. */
-function quickPlan(benches: Benches): Weighed {
+/** What another plan decides, searched on. */
+const tryLike = (benches: Benches, beside: readonly Decided[]): Weighed =>
+  searchedOn(benches, benches.bench.laid.snapshot.facts.policy.planNeighbours.value, ({ costing }) =>
+    likewise(costing.problem, beside),
+  );
+
+/** Decisions searched on without a solver, at the first chance of ready stock. */
+function searchedOn(benches: Benches, trials: number, startOf: (room: Solvable) => Decisions): Weighed {
   const { bench } = benches;
   const { facts, seed } = bench.laid.snapshot;
-  const { policy } = facts;
-  const level = policy.planSafetyLevels.value[0] as number;
+  const level = facts.policy.planSafetyLevels.value[0] as number;
   const problem = withReady(bench.laid, level);
-  const { living, costing } = solvable(bench, problem, level);
-  const start = rulePlan(living, policy.planRuleWeeks.value);
-  const found = searchFrom(costing, start, { trials: policy.planQuickTrials.value, seed });
-  const proposal = proposed(living, found);
+  const room = solvable(bench, problem, level);
+  const proposal = proposed(room.living, searchFrom(room.costing, startOf(room), { trials, seed }));
   return weighed(benches, {
     level,
     problem,
@@ -188,5 +194,5 @@ interface Trying {
 /** The plan solved in whole numbers too: it tells how good it is, and takes its place where it is better. */
 function proven(benches: Benches, solve: Solve, chosen: Weighed): Weighed {
   const again = tryLevel(benches, solve, { level: chosen.level, proves: true });
-  return { ...bestOf([chosen, again]), gap: again.gap };
+  return { ...bestOf([chosen, again]), gap: again.gap, made: again.made };
 }

@@ -1,6 +1,7 @@
 /** What a plan is asked for: how far ahead, what the keeper insists on, and what is supposed for once. */
 import type { DayNumber } from '../calendar.ts';
 import type { Wish } from './answer.ts';
+import type { Decided } from './likeness.ts';
 
 /** Something supposed about the room, for a plan beside the plan. */
 export type Supposed =
@@ -27,6 +28,8 @@ export interface PlanQuestion {
   readonly explained?: boolean;
   /** Default: whole. */
   readonly effort?: Effort;
+  /** What the plan it stands beside decides, which follows from the room: a plan for what is supposed is hardly dearer than doing the same. */
+  readonly beside?: readonly Decided[];
 }
 
 /** Told while a plan is being made. */

@@ -11,7 +11,8 @@ import type { PlanProblem } from './problem.ts';
 import { type Laid, programmeOf } from './programme.ts';
 import { type Decisions, decisionsOf, type Proposal } from './proposal.ts';
 import { rulePlan } from './rule-plan.ts';
-import { type Costing, searchFrom } from './search-plan.ts';
+import { searchFrom } from './search-plan.ts';
+import type { Solvable } from './solvable.ts';
 
 type Found = Extract<Solved, { columns: Float64Array }>;
 
@@ -35,12 +36,6 @@ export interface SolvedPlan {
   readonly programmed: boolean;
   /** Share by which the programme's plan may be above the best, where that is proven. */
   readonly gap: number | null;
-}
-
-/** The problem as it is lived through in all its fates, and in the mean. */
-export interface Solvable {
-  readonly living: Living;
-  readonly costing: Costing;
 }
 
 export function solvePlan({ living, costing }: Solvable, solve: Solve, solving: PlanSolving): SolvedPlan {

@@ -6,7 +6,7 @@ import { entryOf } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { type WhatIfAsked, whatIfAt, whatIfQuery } from '../../../views/plan-address.ts';
 import { askPlan, keptPlan, planName } from '../../actions/index.ts';
-import type { PlanAnswer, PlanQuestion } from '../../husbandry/plan/index.ts';
+import { decidedIn, type PlanAnswer, type PlanQuestion } from '../../husbandry/plan/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import type { House } from './house.ts';
 import { marketIn } from './supplier-views.ts';
@@ -17,6 +17,10 @@ export const questionsOf = ({ weeks, ifs }: WhatIfAsked): readonly PlanQuestion[
   { weeks, wishes: [], supposed: [] },
   ...ifs.map((supposed) => ({ weeks, wishes: [], supposed, explained: false })),
 ];
+
+/** The question, told what the plan as it is decides. */
+export const beside = (question: PlanQuestion, base: PlanAnswer | null): PlanQuestion =>
+  base === null ? question : { ...question, beside: decidedIn(base.lines) };
 
 export interface Answers {
   /** One for each question, null where it is not there yet. */
@@ -37,7 +41,7 @@ export async function keptAnswers(
 export async function allAnswers(house: House, here: Visit, asked: WhatIfAsked): Promise<Answers> {
   const found: (PlanAnswer | null)[] = [];
   for (const question of questionsOf(asked)) {
-    const plan = await planOf(house, here, question);
+    const plan = await planOf(house, here, beside(question, found[0] ?? null));
     if (!plan.ok) {
       const { answers } = await keptAnswers(house, here, asked);
       return { answers, problem: plan.problem };

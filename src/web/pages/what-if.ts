@@ -19,6 +19,7 @@ import { marketIn } from './supplier-views.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 import {
   allAnswers,
+  beside,
   keptAnswers,
   planOf,
   questionsOf,
@@ -126,7 +127,10 @@ async function showAnswers(house: House, c: Context): Promise<Response> {
   const next = questionsOf(asked)[kept.answers.indexOf(null)];
   if (next === undefined || seenIn(kept.answers) > Number(query.get('seen') ?? 0))
     return partOf(c, shownOf(house, here, { asked, ...kept, rests: false }));
-  const plan = await Promise.race([planOf(house, here, next), pause(NEWS_AFTER_MS, null)]);
+  const plan = await Promise.race([
+    planOf(house, here, beside(next, kept.answers[0] ?? null)),
+    pause(NEWS_AFTER_MS, null),
+  ]);
   if (plan === null) {
     const working = workingOf(house, here, { asked, answers: kept.answers });
     return page(c, String(ProgressPart({ working })));
