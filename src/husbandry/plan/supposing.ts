@@ -66,9 +66,10 @@ function warmer(snapshot: Snapshot, degrees: number): Snapshot {
   return { ...snapshot, rooms };
 }
 
+/** With all its eggs: what a crash leaves behind is nothing to build on. */
 const lost = (bin: Bin, { today }: Snapshot): Bin => ({
   ...bin,
-  events: [...bin.events, { kind: 'died off', day: today, left: 0 }],
+  events: [{ kind: 'counted', day: today, heads: 0, fromMm: null, toMm: null }],
 });
 
 function dearer(snapshot: Snapshot, { offer, percent }: Extract<Supposed, { what: 'price' }>): Snapshot {

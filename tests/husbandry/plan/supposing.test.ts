@@ -1,9 +1,11 @@
 /** What is supposed changes that in the room, and nothing else. */
 import { describe, expect, it } from 'vitest';
+import type { Bin } from '../../../src/husbandry/larder/bin.ts';
 import { type Supposed, supposing } from '../../../src/husbandry/plan/index.ts';
+import { layOut } from '../../../src/husbandry/plan/lay-out.ts';
 import type { Snapshot } from '../../../src/husbandry/snapshot.ts';
 import { mixedMarket } from '../../support/plan/markets.ts';
-import { animalWith, mixedBins, snapshotWith, TODAY } from '../../support/room.ts';
+import { animalWith, binWith, mixedBins, snapshotWith, TODAY } from '../../support/room.ts';
 
 const room = snapshotWith({
   animals: [
@@ -92,13 +94,19 @@ describe('supposing', () => {
     expect(market?.offers.every(({ supplier }) => supplier !== 'S1')).toBe(true);
   });
 
-  it('a bin that dies is empty from today on', () => {
-    const after = supposing(room, [{ what: 'bin dies', bin: 'B1' }]);
-    expect(after.bins.find(({ code }) => code === 'B1')?.events.at(-1)).toEqual({
-      kind: 'died off',
-      day: TODAY,
-      left: 0,
+  it('a bin that dies is empty from today on, and nothing hatches in it', () => {
+    const heads = (bins: readonly Bin[]) => {
+      const laid = layOut(supposing({ ...room, bins }, [{ what: 'bin dies', bin: 'B9' }]), {
+        ...{ weeks: 8, wishes: [], supposed: [] },
+      });
+      const at = laid.places.findIndex(({ bin }) => bin.code === 'B9');
+      return laid.problem.places[at]!.comes.map((comes) => comes.reduce((a, b) => a + b, 0));
+    };
+    const runners = binWith({
+      ...{ code: 'B9', species: 'periplaneta-lateralis', role: 'colony', capacity: 3000 },
+      events: [{ kind: 'counted', day: TODAY - 60, heads: 800, fromMm: null, toMm: null }],
     });
+    expect(heads([runners])).toEqual(Array(8).fill(0));
   });
 
   it('a price rises at every break, to whole cents', () => {
