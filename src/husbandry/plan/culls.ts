@@ -80,17 +80,54 @@ const isForbidden = ({ bin, why }: Pick<CullLine, 'bin' | 'why'>, wishes: readon
 export const wantedCulls = (culls: readonly CullLine[], wishes: readonly Wish[]): CullLine[] =>
   culls.filter((line) => !isForbidden(line, wishes));
 
-/** What comes of it where bins are not culled for room because the keeper will not have it. */
-export function overfull(
+/** Species of which any pack is bought. */
+export const boughtIn = (
+  { problem, places }: LaidOut,
+  { packs }: Pick<Proposal, 'packs'>,
+): ReadonlySet<string> =>
+  new Set(
+    problem.parcels.flatMap((parcel, i) =>
+      parcel.packs.flatMap(({ place }, j) =>
+        (packs[i]?.[j] ?? 0) > 0 ? [places[place]?.species ?? ''] : [],
+      ),
+    ),
+  );
+
+/** Culls of boxes that get too full of prey which is bought as well: nobody throws away what is bought, a second box is set up. */
+export function boxedCulls(
   { places }: LaidOut,
   culls: readonly CullLine[],
-  wishes: readonly Wish[],
-): Obstacle[] {
+  bought: ReadonlySet<string>,
+): CullLine[] {
+  const holding = places.flatMap(({ bins }) =>
+    bins.flatMap(({ bin }) => (bin.role === 'holding' ? [bin.code] : [])),
+  );
+  return culls.filter(
+    (line) => line.why === 'room' && bought.has(line.species) && holding.includes(line.bin),
+  );
+}
+
+interface Overfull {
+  /** As they would be told. */
+  readonly culls: readonly CullLine[];
+  readonly wishes: readonly Wish[];
+  /** Those for which a second box is set up. */
+  readonly boxed: readonly CullLine[];
+}
+
+/** What comes of it where bins are not culled for room: the keeper will not have it, or a second box is better. */
+export function overfull({ places }: LaidOut, { culls, wishes, boxed }: Overfull): Obstacle[] {
   const bins = places.flatMap((place) => place.bins.map(({ bin }) => bin));
   return bins.flatMap(({ code, name }): Obstacle[] => {
     const cull = culls.find(({ bin, why }) => bin === code && why === 'room');
-    if (cull === undefined || !isForbidden(cull, wishes)) return [];
-    const sentence = `You forbade culls for room from ${name}: from ${spokenDay(cull.day)} on it holds more than it has room for, so what lives in it grows and breeds more slowly.`;
-    return [{ kind: 'forbidden', sentence, groups: [] }];
+    if (cull === undefined) return [];
+    const day = spokenDay(cull.day);
+    if (isForbidden(cull, wishes)) {
+      const sentence = `You forbade culls for room from ${name}: from ${day} on it holds more than it has room for, so what lives in it grows and breeds more slowly.`;
+      return [{ kind: 'forbidden', sentence, groups: [] }];
+    }
+    if (!boxed.includes(cull)) return [];
+    const sentence = `${name} gets too full by ${day}: set up another box for some of it, and for what comes.`;
+    return [{ kind: 'capacity', sentence, groups: [] }];
   });
 }

@@ -4,7 +4,7 @@ import type { Snapshot } from '../snapshot.ts';
 import type { PlanAnswer } from './answer.ts';
 import { faultsOf } from './check-plan.ts';
 import { coversOf } from './covers.ts';
-import { cullLines, overfull } from './culls.ts';
+import { boughtIn, boxedCulls, cullLines, overfull } from './culls.ts';
 import { benchFor, throughAll } from './judge-plan.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { type Decided, likewise } from './likeness.ts';
@@ -49,7 +49,9 @@ export async function makePlan(
       ? quickPlan(benches)
       : wholePlan(benches, solve, { beside: question.beside ?? [], onProgress });
   const culls = cullLines(laid, best.proposal);
-  const lines = linesOf(laid, best, { wishes: kept, culls });
+  const boxed = boxedCulls(laid, culls, boughtIn(laid, best.proposal));
+  const told = culls.filter((line) => !boxed.includes(line));
+  const lines = linesOf(laid, best, { wishes: kept, culls: told });
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -64,7 +66,7 @@ export async function makePlan(
     obstacles: [
       ...obstacles,
       ...obstaclesOf(benches.through, best, question),
-      ...overfull(laid, culls, kept),
+      ...overfull(laid, { culls, wishes: kept, boxed }),
     ],
   };
 }

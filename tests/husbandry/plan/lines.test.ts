@@ -1,11 +1,13 @@
 /** Lines of a plan: harvests fall within their stretch of days, and nothing is culled for room that will be eaten. */
 import { describe, expect, it } from 'vitest';
 import { makePlan, type PlanAnswer } from '../../../src/husbandry/plan/index.ts';
+import { layOut } from '../../../src/husbandry/plan/lay-out.ts';
 import { spokenDay } from '../../../src/husbandry/supply/index.ts';
-import { marketWith, mixedMarket, supplierWith } from '../../support/plan/markets.ts';
+import { marketWith, mixedMarket, offerWith, supplierWith } from '../../support/plan/markets.ts';
 import {
   animalWith,
   binWith,
+  countedBin,
   facts,
   mixedAnimals,
   mixedBins,
@@ -79,6 +81,24 @@ describe('culls for want of room', () => {
     );
     const others = await makePlan(roomOf(1), { ...ask, wishes: [{ ...wishes[0], key: 'cull:B1:males' }] });
     expect(culls(others)).toHaveLength(culls(await makePlan(roomOf(1), ask)).length);
+  });
+
+  it('are not told of a box of what is bought as well: a second box is set up', async () => {
+    const market = marketWith({
+      suppliers: [supplierWith({ code: 'S1' })],
+      offers: [offerWith({ code: 'F1', supplier: 'S1', species: 'acheta-domesticus', fromMm: 5, toMm: 9 })],
+    });
+    const box = countedBin('B1', 'acheta-domesticus', { heads: 600, fromMm: 4, toMm: 8 });
+    const full = { ...roomOf(1), market, bins: [{ ...box, capacity: 500 }] };
+    const [cull] = culls(await makePlan(full, ask));
+    expect(cull).toMatchObject({ bin: 'B1', why: 'room', day: TODAY });
+    const [pack] = layOut(full, ask).problem.parcels.flatMap(({ packs }) => packs);
+    const wishes = [{ key: pack!.key, wish: 'pin', amount: 1 }] as const;
+    const plan = await makePlan(full, { ...ask, wishes });
+    expect(culls(plan)).toEqual([]);
+    expect(plan.obstacles.map(({ sentence }) => sentence)).toContain(
+      `B1 gets too full by ${spokenDay(TODAY)}: set up another box for some of it, and for what comes.`,
+    );
   });
 
   it('are not told where what is harvested in time makes room', async () => {
