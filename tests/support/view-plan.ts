@@ -55,9 +55,9 @@ const DAYS_PER_WEEK = 7;
 
 const reason: Reason = {
   feeds: [
-    { group: 'small', name: 'small juveniles', items: 210, from: TODAY + 12, to: TODAY + 28 },
-    { group: 'slings', name: 'spiderlings', items: 96, from: TODAY + 6, to: TODAY + 16 },
-    { group: 'adults', name: 'tarantula adults', items: 12, from: TODAY + 20, to: TODAY + 40 },
+    { group: 'small', name: 'small juveniles', heads: 210, from: TODAY + 12, to: TODAY + 28 },
+    { group: 'slings', name: 'spiderlings', heads: 96, from: TODAY + 6, to: TODAY + 16 },
+    { group: 'adults', name: 'tarantula adults', heads: 12, from: TODAY + 20, to: TODAY + 40 },
   ],
   without: {
     missedMeals: { mean: 15, low: 12, high: 19 },

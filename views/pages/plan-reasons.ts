@@ -31,8 +31,8 @@ function feedsWords(step: PlanStep): string {
   const named = feeds
     .slice(0, FED_NAMED)
     .map(
-      ({ name, items, from, to }) =>
-        `${name} ${from === to ? `on ${shortDay(from)}` : `from ${dayRange(from, to)}`} (${expected(items)} eaten)`,
+      ({ name, heads, from, to }) =>
+        `${name} ${from === to ? `on ${shortDay(from)}` : `from ${dayRange(from, to)}`} (${expected(heads)} eaten)`,
     );
   const more = feeds.length - named.length;
   return `Feeds ${listed([...named, ...(more > 0 ? [counted(more, 'more group')] : [])])}.`;

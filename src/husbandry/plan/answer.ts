@@ -81,8 +81,7 @@ export interface Reason {
   readonly feeds: readonly {
     readonly group: string;
     readonly name: string;
-    /** Items of the ideal size. */
-    readonly items: number;
+    readonly heads: number;
     readonly from: DayNumber;
     readonly to: DayNumber;
   }[];

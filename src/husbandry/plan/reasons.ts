@@ -57,7 +57,7 @@ function reasonOf(line: Bought, { bench, best }: Explaining): Reason {
   const saved = decisionsCost(problem, proposal) - decisionsCost(problem, rest);
   return told(
     bench.laid.periods,
-    { eating: bench.laid.eating, items: trace.items, begins: startsEating(line) },
+    { eating: bench.laid.eating, heads: trace.heads, begins: startsEating(line) },
     {
       without: { ...without, cents: exactly(-saved) },
       cents: centsPerEaten(line, { problem, proposal, place: source.place, trace }),
@@ -124,21 +124,21 @@ interface Telled {
   readonly cents: Cents | null;
 }
 
-/** Items by class and period. */
+/** Heads by class and period. */
 interface Eaten {
   readonly eating: readonly EatingClass[];
-  readonly items: readonly ArrayLike<number>[];
+  readonly heads: readonly ArrayLike<number>[];
   /** First day on which any can be eaten. */
   readonly begins: DayNumber;
 }
 
 function told(
   periods: LaidOut['periods'],
-  { eating, items, begins }: Eaten,
+  { eating, heads, begins }: Eaten,
   { without, cents }: Telled,
 ): Reason {
   const feeds = eating.flatMap(({ members }, e) => {
-    const eaten = Array.from(items[e] as ArrayLike<number>);
+    const eaten = Array.from(heads[e] as ArrayLike<number>);
     const all = eaten.reduce((a, b) => a + b, 0);
     const first = eaten.findIndex((n) => n > 0);
     const last = eaten.findLastIndex((n) => n > 0);
@@ -151,7 +151,7 @@ function told(
             {
               group: group.key,
               name: group.name,
-              items: share * all,
+              heads: share * all,
               from: Math.max(begins, from.from),
               to: to.from + to.days - 1,
             },
@@ -159,7 +159,7 @@ function told(
     );
   });
   return {
-    feeds: feeds.sort((a, b) => b.items - a.items),
+    feeds: feeds.sort((a, b) => b.heads - a.heads),
     without,
     makesLittleDifference: without.missedMeals.low <= 0 && without.dangers.low <= 0,
     centsPerEaten: cents,
@@ -183,12 +183,12 @@ function harvestReason(
     cents: exactly(0),
   };
   leftAlone.set(line.bin, known);
-  const items = takenOf(laid, best.lived, { p, t, size: line }).map((taken) =>
-    laid.periods.map((_, at) => (at === t ? taken.items : 0)),
+  const heads = takenOf(laid, best.lived, { p, t, size: line }).map((taken) =>
+    laid.periods.map((_, at) => (at === t ? taken.heads : 0)),
   );
   return told(
     laid.periods,
-    { eating: laid.fine.eating, items, begins: line.day },
+    { eating: laid.fine.eating, heads, begins: line.day },
     { without: known, cents: null },
   );
 }

@@ -35,13 +35,13 @@ type Fed = Reason['feeds'][number];
 export function feedsOf({ lines }: PlanStep): readonly Fed[] {
   const byName = new Map<string, Fed>();
   for (const fed of lines.flatMap(({ reason }) => reason?.feeds ?? [])) {
-    const before = byName.get(fed.name) ?? { ...fed, items: 0 };
+    const before = byName.get(fed.name) ?? { ...fed, heads: 0 };
     byName.set(fed.name, {
       ...before,
-      items: before.items + fed.items,
+      heads: before.heads + fed.heads,
       from: Math.min(before.from, fed.from),
       to: Math.max(before.to, fed.to),
     });
   }
-  return [...byName.values()].sort((a, b) => b.items - a.items);
+  return [...byName.values()].sort((a, b) => b.heads - a.heads);
 }

@@ -10,8 +10,8 @@ export interface Source {
 }
 
 export interface Traced {
-  /** Items by eater and period. */
-  readonly items: readonly Float64Array[];
+  /** Heads eaten by eater and period. */
+  readonly heads: readonly Float64Array[];
   readonly eatenHeads: number;
   /** Heads by node that are left after each period's meals. */
   readonly stays: readonly Float64Array[];
@@ -23,7 +23,7 @@ export interface Traced {
 export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Source): Traced {
   const { eaters, periods, places } = problem;
   const at = places[place] as PlanProblem['places'][number];
-  const items = eaters.map(() => new Float64Array(periods));
+  const eaten = eaters.map(() => new Float64Array(periods));
   const stayed: Float64Array[] = [];
   let eatenHeads = 0;
   let mine = new Float64Array(at.nodes);
@@ -39,7 +39,7 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
       fare.forEach((each, k) => {
         if (each.place !== place) return;
         const heads = (flows.use[e]?.[t]?.[k] ?? 0) * (share[each.node] as number);
-        (items[e] as Float64Array)[t] = ((items[e] as Float64Array)[t] as number) + heads * each.items;
+        (eaten[e] as Float64Array)[t] = ((eaten[e] as Float64Array)[t] as number) + heads;
         eatenHeads += heads;
       });
     });
@@ -52,5 +52,5 @@ export function traced(problem: PlanProblem, flows: Flows, { place, comes }: Sou
         )
       : stays;
   }
-  return { items, eatenHeads, stays: stayed, leftHeads: mine };
+  return { heads: eaten, eatenHeads, stays: stayed, leftHeads: mine };
 }

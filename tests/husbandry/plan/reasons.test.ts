@@ -72,6 +72,11 @@ it('shares its postage by price among the lines of a parcel; a line that makes i
   const [paid, free] = [await twoLines(null), await twoLines(2400)];
   for (const lines of [paid, free])
     expect(lines.map(({ cents }) => cents).toSorted((a, b) => a - b)).toEqual([500, 1900]);
+  for (const { heads, reason } of [...paid, ...free]) {
+    const eaten = reason!.feeds.reduce((sum, fed) => sum + fed.heads, 0);
+    expect(eaten).toBeGreaterThan(5);
+    expect(eaten).toBeLessThanOrEqual(1.1 * heads);
+  }
   const priceOf = (lines: typeof paid) => lines.find(({ offer }) => offer === 'O1')!.reason!.centsPerEaten!;
   // No head more can be eaten than comes, a tenth over the count; and most of them are.
   expect(priceOf(free)).toBeGreaterThan(500 / 110);
