@@ -8,7 +8,7 @@ import { type Asking, type Candidate, speciesTaken } from './candidate.ts';
 import type { CoverOptions } from './cover.ts';
 import { nearestClass } from './trade-class.ts';
 
-/** For each needy group a tub from a local shop, tomorrow: the class nearest to its ideal of each form it takes. */
+/** For each needy group a tub from a local shop, tomorrow: the class nearest to its ideal of each form it takes, if a shop written down sells it. */
 export function shopping({ snapshot, needy, options }: Asking): Candidate[] {
   const heads = snapshot.facts.policy.shopPackHeads.value;
   const bought = new Map<string, Candidate>();
@@ -17,11 +17,21 @@ export function shopping({ snapshot, needy, options }: Asking): Candidate[] {
       const species = snapshot.facts.species.get(code) as PreySpecies;
       const size = nearestClass(species, window);
       const key = `${code} ${size?.name}`;
-      if (size && !species.cup && !bought.has(key))
+      if (size && !species.cup && !bought.has(key) && isSold(snapshot, species, size))
         bought.set(key, purchase(snapshot, { group, species, size, heads, options }));
     }
   }
   return [...bought.values()];
+}
+
+/** By a shop the keeper has written down; where none is, any may have it. */
+function isSold({ market }: Snapshot, { code }: PreySpecies, { fromMm, toMm }: SizeClass): boolean {
+  const shops = market?.suppliers.filter(({ kind }) => kind === 'shop') ?? [];
+  const offers = market?.offers.filter(({ supplier }) => shops.some((shop) => shop.code === supplier)) ?? [];
+  return (
+    offers.length === 0 ||
+    offers.some((offer) => offer.species === code && offer.fromMm < toMm && fromMm < offer.toMm)
+  );
 }
 
 interface Purchase {

@@ -20,7 +20,7 @@ import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
 
 export function orderRoutes(app: Hono<DoorEnv>, house: House): void {
   app.get(paths.orders, (c) => showOrders(house, c));
-  app.get(route(paths.boxAnswer(':order')), (c) => showBox(house, c));
+  app.get(route(paths.boxAnswer(':code')), (c) => showBox(house, c));
 }
 
 export async function showOrders(
@@ -69,7 +69,7 @@ async function showBox(house: House, c: Context) {
   const here = await visit(house, c);
   const rows: OrderRows = await orderRows(house.context.store);
   const boxes = await boxesShown(house, here, { rows, waits: true });
-  const box = boxes.find(({ order }) => order === c.req.param('order'));
+  const box = boxes.find(({ order }) => order === c.req.param('code'));
   return page(c, box === undefined ? '' : String(BoxPart({ ...here, box })));
 }
 

@@ -14,6 +14,7 @@ import { type CoverOptions, judge } from '../../../src/husbandry/supply/cover.ts
 import { nothingMissed, shortfallOf } from '../../../src/husbandry/supply/summary.ts';
 import { sundayCheck } from '../../../src/husbandry/supply/sunday.ts';
 import { given, pencilFacts, pencilKind, pencilPrey } from '../../support/pencil-facts.ts';
+import { marketWith, offerWith, supplierWith } from '../../support/plan/markets.ts';
 import { animalWith, binWith, countedBin, policyWith, snapshotWith, TODAY } from '../../support/room.ts';
 
 const policy = policyWith({ replicates: 60 });
@@ -158,4 +159,16 @@ it('proposes nothing in a room that lasts', () => {
   const full = room({ species: [inShops], bins: [box('cricket', 300, [4, 8])] });
   const { act, verdict } = sundayCheck(full, OPTIONS);
   expect([verdict, act]).toEqual(['lasts', null]);
+});
+
+it('sends to no shop for what the shops written down do not sell', () => {
+  const [, , short] = ROOMS.find(([kind]) => kind === 'buy at a shop')!;
+  const acts = (fromMm: number, toMm: number) => {
+    const shop = supplierWith({ code: 'S1', kind: 'shop' });
+    const offers = [offerWith({ code: 'F1', supplier: 'S1', species: 'cricket', fromMm, toMm })];
+    const market = marketWith({ suppliers: [shop], offers });
+    return sundayCheck({ ...short, market }).act?.kind;
+  };
+  expect(acts(4, 8)).toBe('buy at a shop');
+  expect(acts(12, 18)).not.toBe('buy at a shop');
 });

@@ -93,7 +93,7 @@ const READS = [
   '/larder/colony-start',
   '/larder/colony-start/answer',
   '/orders',
-  '/orders/box',
+  '/orders/:code/box',
   '/orders/new',
   '/larder/:code',
   '/larder/:code/edit',
