@@ -133,7 +133,7 @@ interface ShortGroup {
 
 /**
  * Groups that miss more than their urgency may, the most missed first: both in the fates, by items, and day by day, by
- * meals of those that can be helped, or of which no meal was counted any more, since an animal that waits counts once.
+ * meals of those that can be helped, or of which no meal came due any more.
  * Where the two name nobody together, those of either.
  */
 function shortGroups({ laid, before, replicates }: Bench, { lived, all }: Weighed): ShortGroup[] {
