@@ -40,6 +40,29 @@ export const kindNameOf = (
   code: string,
 ): string => kinds.get(code)?.commonName ?? 'a kind no longer known';
 
+/** 'leopard geckos', 'ghost mantises'; one of them where `n` is 1. */
+export function kindsNamed(
+  kinds: ReadonlyMap<string, { readonly commonName: string }>,
+  code: string,
+  n: number,
+): string {
+  const name = kindNameOf(kinds, code);
+  if (n === 1 || !kinds.has(code)) return name;
+  if (name.endsWith('sman')) return name.replace(/man$/, 'men');
+  return name.endsWith('tis') ? `${name}es` : plural(name);
+}
+
+/** 'small house crickets', 'house crickets (1/4 in)': a size in figures never stands between a count and its prey. */
+export function sizedPrey(size: string, prey: string): string {
+  if (size === '') return prey;
+  return HAS_FIGURES.test(size) ? `${prey} (${size})` : `${size} ${prey}`;
+}
+const HAS_FIGURES = /\d/;
+
+/** '40 small', '40 of 1/4 in'. */
+export const headsOfSize = (heads: string, size: string): string =>
+  `${heads} ${HAS_FIGURES.test(size) ? 'of ' : ''}${size}`;
+
 /** The common name of a prey species as many or, when `n` is 1, as one: 'house crickets', 'large fruit flies'. */
 export function preyName(species: ReadonlyMap<string, PreyName>, code: string, n = 2): string {
   const name = species.get(code)?.commonName;

@@ -15,7 +15,7 @@ import {
   sentenceCase,
   shortDay,
 } from './format.ts';
-import { type Names, nameOf, preyName } from './names.ts';
+import { type Names, nameOf, preyName, sizedPrey } from './names.ts';
 
 /** 'the sac of Clove', or of its kind where no mother is named. */
 export const sacOf = ({ animal }: PlannedChange, { names, kind }: { names: Names; kind: string }): string =>
@@ -24,7 +24,7 @@ export const sacOf = ({ animal }: PlannedChange, { names, kind }: { names: Names
 /** 'flies', 'pinheads', 'small dubia roaches'. */
 function nounOf({ species, size }: YoungPrey['fits'][number], { species: known }: Names): string {
   if (known.get(species)?.form === 'fly') return 'flies';
-  return size === 'pinhead' ? plural(size) : `${size} ${preyName(known, species)}`;
+  return size === 'pinhead' ? plural(size) : sizedPrey(size, preyName(known, species));
 }
 
 /** 'about 130 flies or 80 pinheads': what fits, in the words of the trade, and how many of it a week. */

@@ -13,6 +13,7 @@ import {
   sentenceCase,
   shortDay,
 } from '../format.ts';
+import { headsOfSize } from '../names.ts';
 
 export interface When {
   readonly today: DayNumber;
@@ -39,7 +40,7 @@ function mostWords({ most }: ColonyTakes, share: number): string {
   const growing = `while it grows, no more than ${share} in 100 of each size.`;
   const sizes = most.filter(({ heads }) => heads >= 1);
   if (sizes.length === 0) return growing;
-  const said = sizes.map(({ size, heads }) => `${roundly(heads).toLocaleString('en-GB')} ${size}`);
+  const said = sizes.map(({ size, heads }) => headsOfSize(roundly(heads).toLocaleString('en-GB'), size));
   return `once it is full, up to ${said.join(', or ')}. ${sentenceCase(growing)}`;
 }
 
@@ -76,7 +77,9 @@ export function roomWords(culls: readonly Cull[], { today, restsUntil }: When): 
   const [first] = forRoom;
   if (first === undefined) return null;
   const soonest = forRoom.filter(({ day }) => day === first.day);
-  const heads = soonest.map(({ heads: n, size }) => `${roundly(n)} ${size?.name ?? 'of any size'}`);
+  const heads = soonest.map(({ heads: n, size }) =>
+    headsOfSize(`${roundly(n)}`, size?.name ?? 'of any size'),
+  );
   const when = first.day <= today ? 'now' : `by about ${shortDay(first.day)}`;
   const sooner = restsUntil !== null && first.day < restsUntil ? ' Leave it alone no longer than that.' : '';
   return `Too full: take out about ${listed(heads)} ${when}. Feed them off, freeze them or split the bin.${sooner}`;

@@ -4,7 +4,7 @@ import type { BinAnswer, BinGoes, BinLearned, BinToday } from '../../src/husband
 import { BIN_CAUTION, preyCautions, STOCK_CAUTION } from '../cautions.ts';
 import { type LengthUnit, roundly, sentenceCase } from '../format.ts';
 import { Layout } from '../layout.tsx';
-import { type Names, nameOf, preyName } from '../names.ts';
+import { headsOfSize, type Names, nameOf, preyName } from '../names.ts';
 import { aliveWords, comesTo, cupLooks, type Kept, keptWords } from '../partials/bin-words.ts';
 import { History, type HistoryLine } from '../partials/history.tsx';
 import { type SourceLine, Sources } from '../partials/sources.tsx';
@@ -130,7 +130,7 @@ function takeWords(goes: BinGoes | null, outlook: BinOutlook | null): readonly s
   const most = outlook?.takes?.most.filter(({ heads }) => heads >= 1) ?? [];
   const middle = most[Math.floor(most.length / 2)];
   if (middle === undefined || (goes?.full ?? 0) < FULL_FROM) return [];
-  return [`take up to ${roundly(middle.heads)} ${middle.size} a week`];
+  return [`take up to ${headsOfSize(`${roundly(middle.heads)}`, middle.size)} a week`];
 }
 
 const HowKnown = ({ species, outlook, sources }: BinPageProps) => (

@@ -3,7 +3,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import { type Offer, packCents, type Supplier } from '../../src/husbandry/orders/index.ts';
 import type { BulkAnswer, BulkCurve, BulkPoint } from '../../src/husbandry/plan/index.ts';
 import { counted, headPrice, type LengthUnit, listed, money, roundly } from '../format.ts';
-import { type Names, preyName } from '../names.ts';
+import { type Names, preyName, sizedPrey } from '../names.ts';
 import type { SourceLine } from '../partials/sources.tsx';
 
 export interface BulkTold {
@@ -20,7 +20,7 @@ export interface BulkTold {
 
 /** 'small house crickets' */
 export const offerWords = ({ size, species }: Offer, names: Names): string =>
-  [...(size === '' ? [] : [size]), preyName(names.species, species)].join(' ');
+  sizedPrey(size, preyName(names.species, species));
 
 export const manyOf = (n: number): string => roundly(n).toLocaleString('en-GB');
 

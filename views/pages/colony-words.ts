@@ -5,6 +5,7 @@ import type { PreySpecies } from '../../src/husbandry/prey/index.ts';
 import { DAYS_PER_WEEK, PERCENT } from '../../src/husbandry/units.ts';
 import { plural } from '../../src/husbandry/words.ts';
 import { counted, listed, roundly, writtenDay } from '../format.ts';
+import { sizedPrey } from '../names.ts';
 import type { ColonyTold } from './colony-answer.tsx';
 
 /** '1,260', with no more figures than a guess has. */
@@ -19,14 +20,19 @@ export const sizeName = (
   { fromMm, toMm }: { fromMm: number; toMm: number },
 ): string => sizeClasses.value.find((size) => size.fromMm === fromMm && size.toMm === toMm)?.name ?? '';
 
-/** '60 medium and 20 small dubia roaches'. */
-const wantedWords = (species: PreySpecies, { wanted }: ColonyStart): string =>
-  `${listed(wanted.map((size) => `${size.heads} ${sizeName(species, size)}`))} ${plural(species.commonName)}`;
+/** '60 medium and 20 small dubia roaches', '60 house crickets (1/4 in) and 20 house crickets (1/2 in)'. */
+function wantedWords(species: PreySpecies, { wanted }: ColonyStart): string {
+  const prey = plural(species.commonName);
+  const sizes = wanted.map((size) => ({ ...size, name: sizeName(species, size) }));
+  if (sizes.some(({ name }) => sizedPrey(name, prey) !== `${name} ${prey}`))
+    return listed(sizes.map(({ heads, name }) => `${heads} ${sizedPrey(name, prey)}`));
+  return `${listed(sizes.map(({ heads, name }) => `${heads} ${name}`))} ${prey}`;
+}
 
 /** '10 females and 4 males', '60 small young'. */
 function startersWords(species: PreySpecies, starters: Starters): string {
   if (starters.kind === 'adults') return breedersWords(starters);
-  return `${starters.heads} ${sizeName(species, starters)} young`;
+  return `${starters.heads} ${sizedPrey(sizeName(species, starters), 'young')}`;
 }
 
 export const breedersWords = ({ females, males }: { females: number; males: number }): string =>

@@ -1,6 +1,6 @@
 /** Applying a plan: its orders of this week are placed, in one step. */
 import { sentenceCase } from '../../../views/format.ts';
-import { preyName } from '../../../views/names.ts';
+import { preyName, sizedPrey } from '../../../views/names.ts';
 import { ordersSaid, ordersThisWeek } from '../../../views/pages/plan-apply.tsx';
 import type { OrderLine } from '../../../views/pages/plan-words.ts';
 import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
@@ -52,6 +52,6 @@ function lineOf({ offer, packs, bin, species }: OrderLine, here: Visit) {
   const { bins, rooms } = here.snapshot;
   const room = bins.find((each) => each.species === species)?.room ?? rooms[0]?.code ?? '';
   const size = marketIn(here.snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
-  const name = sentenceCase(`${size} ${preyName(here.names.species, species)}`.trim());
+  const name = sentenceCase(sizedPrey(size, preyName(here.names.species, species)));
   return { offer, packs, room, name };
 }

@@ -1,5 +1,5 @@
 /** Suppliers and offers to choose from. */
-import { type Names, preyName } from '../../../views/names.ts';
+import { type Names, preyName, sizedPrey } from '../../../views/names.ts';
 import type { Option } from '../../../views/partials/form.tsx';
 import type { Market } from '../../husbandry/orders/index.ts';
 
@@ -10,6 +10,6 @@ export const supplierOptions = ({ suppliers }: Market): readonly Option[] =>
 export const offerOptions = ({ suppliers, offers }: Market, { species }: Names): readonly Option[] =>
   offers.map((offer) => ({
     value: offer.code,
-    label: `${offer.size} ${preyName(species, offer.species)}, packs of ${offer.packHeads}`,
+    label: `${sizedPrey(offer.size, preyName(species, offer.species))}, packs of ${offer.packHeads.toLocaleString('en-GB')}`,
     group: suppliers.find(({ code }) => code === offer.supplier)?.name ?? 'No supplier',
   }));

@@ -31,7 +31,7 @@ test('asked first it is worked out for the page that is there; waited for it ans
   expect(first).toContain('href="/bulk?offer=F1&weeks=8&wait=1"');
   const html = plain(await see('/bulk?offer=F1&weeks=8&wait=1'));
   expect(insides(html, 'h1')[0]).toMatch(
-    /^\d+ packs? of 1\/2 in house crickets: each one that is eaten costs €\d/,
+    /^\d+ packs? of house crickets \(1\/2 in\): each one that is eaten costs €\d/,
   );
   for (const words of ['What becomes of the box', 'The best count at each price', 'degrees cooler'])
     expect(html).toContain(words);
