@@ -151,11 +151,11 @@ const Origin = (told: BulkTold) => {
     <section aria-labelledby="bulk-sources">
       <h2 id="bulk-sources">Where the numbers come from</h2>
       <p>
-        Of {packsWords(packs)} of {offer.packHeads}, {manyOf(heads)} are counted as alive: some die on the
-        way, some are packed over the count. They join what is here already, grow at the warmth of the bin
-        they go to, and are eaten as the plan feeds for {weeks} weeks, with no other order. Who dies of age or
-        finds no room has died uneaten. All are means, and day by day somewhat fewer are eaten: up to a
-        seventh in rooms tried.
+        Of {packsWords(packs)} of {offer.packHeads.toLocaleString('en-GB')}, {manyOf(heads)} are counted as
+        alive: some die on the way, some are packed over the count. They join what is here already, grow at
+        the warmth of the bin they go to, and are eaten as the plan feeds for {weeks} weeks, with no other
+        order. Who dies of age or finds no room has died uneaten. All are means, and day by day somewhat fewer
+        are eaten: up to a seventh in rooms tried.
       </p>
       <p>
         <a href={paths.methodOn('bulk')}>How it is worked out</a>,{' '}

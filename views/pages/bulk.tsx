@@ -60,7 +60,7 @@ const Question = ({ entry, offers, suppliers, names, unit, answer }: BulkProps) 
       .filter(({ supplier }) => supplier === code)
       .map((offer) => ({
         value: offer.code,
-        label: `${sentenceCase(offerWords(offer, names))}, ${lengthRange(offer.fromMm, offer.toMm, unit)}: packs of ${offer.packHeads}`,
+        label: `${sentenceCase(offerWords(offer, names))}, ${lengthRange(offer.fromMm, offer.toMm, unit)}: packs of ${offer.packHeads.toLocaleString('en-GB')}`,
         group: name,
       })),
   );

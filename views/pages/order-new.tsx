@@ -145,12 +145,13 @@ const OfferLine = ({ entry, offer, names, unit, currency }: OfferProps) => {
   return (
     <fieldset class="field-group order-line">
       <legend>
-        {sentenceCase(preyName(names.species, species))}, {size}, {lengthRange(fromMm, toMm, unit)}
+        {sentenceCase(preyName(names.species, species))}
+        {size === '' ? '' : `, ${size}`}, {lengthRange(fromMm, toMm, unit)}
       </legend>
       <Field
         entry={entry}
         name={`packs-${code}`}
-        label={`Packs of ${packHeads}`}
+        label={`Packs of ${packHeads.toLocaleString('en-GB')}`}
         type="number"
         min="0"
         hint={`${priceWords(offer, currency)}.${most}`}

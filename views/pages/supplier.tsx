@@ -95,7 +95,7 @@ const OnOffer = (props: SupplierProps) => {
             <summary>Something is no longer to be had</summary>
             <ul class="lines">
               {offers.map(({ code, species, size, packHeads }) => {
-                const words = `${packHeads} ${preyName(names.species, species)}${size === '' ? '' : `, ${size}`}`;
+                const words = `${packHeads.toLocaleString('en-GB')} ${preyName(names.species, species)}${size === '' ? '' : `, ${size}`}`;
                 return (
                   <li>
                     {words}

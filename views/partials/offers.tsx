@@ -64,7 +64,7 @@ const OfferRow = ({ offer, names, unit, currency, sizes }: RowProps) => {
         <small>{length}</small>
       </td>
       <td data-label="Heads in a pack">
-        {packHeads}
+        {packHeads.toLocaleString('en-GB')}
         {mostPacks === null ? null : <small>{mostPacks} packs at most</small>}
       </td>
       <td data-label="A pack, and one head">
