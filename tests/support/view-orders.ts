@@ -60,7 +60,7 @@ const box: BoxShown = {
   order: 'O8',
   from: 'Grille & Co',
   came: TODAY,
-  claim: { day: TODAY + 1, time: '14:30' },
+  claim: { day: TODAY + 1, time: '14:30', hours: 24 },
   dead: [{ delivery: 'D8', bin: 'B1', dead: 210, cold: true }],
   answer: { revision: 12, days: 28, replicates: 60, short: [short] },
   again: [

@@ -25,6 +25,13 @@ describe('the first line', () => {
   });
 });
 
+it('a parcel leaves on a day to come and was sent on one that has passed', () => {
+  const page = (sentDay: number) =>
+    String(OrdersPage({ ...ordersProps, coming: [{ ...dayOf(TODAY + 4), sentDay }] }));
+  expect(page(TODAY + 2)).toContain('Leaves Tue 24 Nov.');
+  expect(page(TODAY - 2)).toContain('Sent Fri 20 Nov.');
+});
+
 describe('a box that fell short', () => {
   const [box] = ordersProps.boxes;
   const page = (over: Partial<NonNullable<typeof box>>) =>
@@ -49,6 +56,11 @@ describe('a box that fell short', () => {
   });
 
   it('tells the hour of a claim only where it is known', () => {
-    expect(page({ claim: { day: TODAY, time: null } })).toContain('by the hour at which it came, today');
+    expect(page({ claim: { day: TODAY, time: null, hours: 24 } })).toContain(
+      'wants to hear of the dead within 24 hours: today, by the hour of the day at which the box came. Take',
+    );
+    expect(page({ claim: { day: TODAY, time: null, hours: 12 } })).toContain(
+      'within 12 hours of the box coming, which may end today. Take',
+    );
   });
 });

@@ -1,7 +1,8 @@
 /** A box that was not as ordered: who cannot wait, what they take instead, whether to order again today; and its dead looked at again. */
 import type { DayNumber } from '../../src/husbandry/calendar.ts';
-import type { Again, ClaimBy } from '../../src/husbandry/orders/index.ts';
+import type { Again } from '../../src/husbandry/orders/index.ts';
 import type { BoxAnswer, ShortGroup } from '../../src/husbandry/supply/index.ts';
+import { HOURS_PER_DAY } from '../../src/husbandry/units.ts';
 import { casesIn, counted, lengthRange, longDay, sentenceCase, shortDay } from '../format.ts';
 import { nameOf } from '../names.ts';
 import { ActForm } from '../partials/act.tsx';
@@ -53,11 +54,20 @@ function findingOf({ from, came, answer }: BoxShown): string {
     : `${box} fell short: the ${first.name} cannot wait`;
 }
 
-const claimWords = ({ day, time }: ClaimBy, from: string, today: DayNumber): string => {
+type Claim = NonNullable<BoxShown['claim']>;
+
+const claimWords = (claim: Claim, from: string, today: DayNumber): string =>
+  `${from} wants to hear of the dead ${untilWords(claim, today)}. Take a picture of them.`;
+
+/** 'by 14:30 today', 'within 24 hours: by the hour at which the box came, today'. */
+function untilWords({ day, time, hours }: Claim, today: DayNumber): string {
   const when = day === today ? 'today' : `on ${longDay(day)}`;
-  const until = time === null ? `by the hour at which it came, ${when}` : `by ${time} ${when}`;
-  return `${from} wants to hear of the dead ${until}: take a picture of them.`;
-};
+  if (time !== null) return `by ${time} ${when}`;
+  const within = `within ${counted(hours, 'hour')}`;
+  return hours % HOURS_PER_DAY === 0
+    ? `${within}: ${when}, by the hour of the day at which the box came`
+    : `${within} of the box coming, which may end ${when}`;
+}
 
 const LookAgain = ({ line, forms, names }: BoxProps & { line: DeadLine }) => {
   const entry = entryOf(forms, `again-${line.delivery}`);

@@ -1,5 +1,5 @@
 /** One order on its way: what is in it, when it comes and what it costs; and what can be said of it. */
-import { civilDate } from '../../src/husbandry/calendar.ts';
+import { civilDate, type DayNumber } from '../../src/husbandry/calendar.ts';
 import { money } from '../format/money.ts';
 import { casesIn, lengthRange, longDay, shortDay } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
@@ -21,7 +21,7 @@ export const OnItsWay = (props: OrderProps) => {
         {from}, {day < shell.today ? `overdue since ${longDay(day)}` : longDay(day)}
       </h3>
       <p class="note">
-        {whenWords(order)} {costWords(order, currency)}
+        {whenWords(order, shell.today)} {costWords(order, currency)}
       </p>
       <ul>
         {lines.map((line) => (
@@ -58,9 +58,10 @@ export const OnItsWay = (props: OrderProps) => {
   );
 };
 
-/** 'Sent Mon 7 Oct. It was due on Wed 9 Oct and is a day late.' */
-function whenWords({ kind, sentDay, dueDay, day }: ComingOrder): string {
-  const sent = kind === 'shop' ? `To be fetched ${shortDay(sentDay)}.` : `Sent ${shortDay(sentDay)}.`;
+/** 'Leaves Mon 7 Oct.', 'Sent Mon 7 Oct. It was due on Wed 9 Oct: a day late.' */
+function whenWords({ kind, sentDay, dueDay, day }: ComingOrder, today: DayNumber): string {
+  const leaves = sentDay < today ? 'Sent' : 'Leaves';
+  const sent = `${kind === 'shop' ? 'To be fetched' : leaves} ${shortDay(sentDay)}.`;
   return day > dueDay ? `${sent} It was due on ${shortDay(dueDay)}: ${daysLate(day - dueDay)}.` : sent;
 }
 
@@ -75,7 +76,7 @@ const lineWords = (
   { names, unit, currency }: Pick<OrdersProps, 'names' | 'unit' | 'currency'>,
 ): string =>
   [
-    `${heads} ${preyName(names.species, species, heads)}`,
+    `${heads.toLocaleString('en-GB')} ${preyName(names.species, species, heads)}`,
     lengthRange(fromMm, toMm, unit),
     `for ${nameOf(names.bins, bin)}`,
     ...(packs === null || cents === null

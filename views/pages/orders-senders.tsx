@@ -14,7 +14,7 @@ export const SenderRecords = ({ senders }: OrdersProps) =>
             <th scope="col">Supplier</th>
             <th scope="col">Dead on arrival</th>
             <th scope="col">Counted over</th>
-            <th scope="col">A day later, each day</th>
+            <th scope="col">Chance of a day more</th>
           </tr>
         </thead>
         <tbody>
@@ -39,7 +39,7 @@ const SenderRow = ({ code, name, record, own, usual }: SenderShown) => (
     </th>
     <td data-label="Dead on arrival">{shareWords(record.loss, usual.loss, own.lossShare)}</td>
     <td data-label="Counted over">{shareWords(record.overCount, usual.overCount, own.overCountShare)}</td>
-    <td data-label="A day later, each day">{shareWords(record.late, usual.late, null)}</td>
+    <td data-label="Chance of a day more">{shareWords(record.late, usual.late, null)}</td>
   </tr>
 );
 

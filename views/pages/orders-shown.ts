@@ -81,8 +81,8 @@ export interface BoxShown {
   readonly order: string;
   readonly from: string;
   readonly came: DayNumber;
-  /** Null where nothing died, or the supplier says nothing of claims, or it is too late. */
-  readonly claim: ClaimBy | null;
+  /** With the hours a claim may take; null where nothing died, or the supplier says nothing of claims, or it is too late. */
+  readonly claim: (ClaimBy & { readonly hours: number }) | null;
   readonly dead: readonly DeadLine[];
   /** Null until it is worked out. */
   readonly answer: BoxAnswer | null;

@@ -81,7 +81,7 @@ function claimOf(rows: OrderRows, { purchase, lines }: Box, today: DayNumber): B
   const [line] = lines.filter(({ dead }) => dead > 0);
   if (hours === null || line === undefined) return null;
   const until = claimBy(line.day, line.at, hours);
-  return until.day < today ? null : until;
+  return until.day < today ? null : { ...until, hours };
 }
 
 function againFor(
