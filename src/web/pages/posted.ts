@@ -8,6 +8,7 @@ import type { Result } from '../../husbandry/result.ts';
 import { actOfForm, settings } from '../../store/index.ts';
 import type { House } from './house.ts';
 import { besideField, readFields, type Typed, valuesOf } from './sent-fields.ts';
+import { daysTold } from './told-days.ts';
 import { unitOf } from './visit.ts';
 
 /** What an act needs of its form besides what was typed. */
@@ -48,12 +49,15 @@ export const posted =
     const { today } = house.context.clock();
     const read = readFields(typed, { shape, many: post.many, today });
     const refuse = (problems: Refused['problems']) =>
-      post.again(c, { form: post.form(c), values: valuesOf(typed), problems });
+      post.again(c, { form: post.form(c), values: valuesOf(typed), problems: told(problems) });
     if (!read.ok) return refuse(read.problems);
     const done = await post.act(read.given, { c, unit, formId });
     if (done.ok) return c.redirect(post.next(c, done.value.reply), 303);
     return refuse(besideField(done.problem, shape, post.fields));
   };
+
+const told = (problems: Refused['problems']): Refused['problems'] =>
+  Object.fromEntries(Object.entries(problems).map(([field, sentence]) => [field, daysTold(sentence)]));
 
 function idOf(typed: Typed, partField: string | undefined): string | undefined {
   const id = typed.formId?.at(-1);

@@ -126,7 +126,7 @@ describe('what is refused', () => {
     const answer = await home.send('/animals/A1/moulted', { found: '2024-10-10', earliest: '', gauge: '' });
     expect(answer.status).toBe(422);
     const page = await answer.text();
-    expect(words(page)).toContain('"2024-10-10" is before its last moult on record, found on 2024-10-14.');
+    expect(words(page)).toContain('"2024-10-10" is before its last moult on record, found on 14 Oct 2024.');
     expect(page).toContain('value="2024-10-10"');
   });
 

@@ -181,7 +181,7 @@ test('lending says to whom and until when, accepts “yesterday”, and they are
   expect(words(await home.see('/animals/A1/came-back'))).toContain('Ash is back');
   const refused = await home.send('/animals/A1/came-back', { day: '2024-10-01', lastTaken: '' });
   expect(refused.status).toBe(422);
-  expect(await refused.text()).toContain('&quot;2024-10-01&quot; is before it was lent (2024-10-03).');
+  expect(await refused.text()).toContain('&quot;2024-10-01&quot; is before it was lent (3 Oct 2024).');
   const back = await home.send('/animals/A1/came-back', { day: 'today', lastTaken: 'yesterday' });
   expect(back.headers.get('location')).toBe('/animals/A1');
   expect((await loadSnapshot(home.room)).animals[0]).toMatchObject({ code: 'A1', lastTaken: 19_999 });

@@ -239,7 +239,7 @@ test('what an animal cannot have done before it hatched is refused with both day
   const { send } = await filledHome();
   const answer = await send('/animals/new', { ...animal, hatchedDay: '2024-09-01', hereSince: '' });
   expect(answer.status).toBe(422);
-  expect(await answer.text()).toContain('&quot;2024-08-01&quot; is before Birch hatched (2024-09-01).');
+  expect(await answer.text()).toContain('&quot;2024-08-01&quot; is before Birch hatched (1 Sep 2024).');
 });
 
 test('a field that is not known is refused as a whole', async () => {
