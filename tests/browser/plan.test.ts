@@ -58,7 +58,7 @@ describe.skipIf(!isBuilt())('the plan (the program must have been built)', () =>
       await page.getByLabel('A pack costs, in EUR').fill('30');
       await page.getByRole('button', { name: 'Save' }).click();
       await page.goto('/plan?weeks=8');
-      await page.getByText('before the last 1 change').waitFor();
+      await page.getByText('before your last change').waitFor();
       expect(await reasons(page)).toEqual(before);
       await made(page);
       const after = await reasons(page);

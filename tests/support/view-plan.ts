@@ -340,7 +340,7 @@ export const planWorkingProps: PlanProps = {
   wishes: [
     {
       key: 'order:O2@2026-11-25',
-      words: 'Pinned at 2: large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
+      words: 'Pinned: 2 packs of large house crickets from Marrowgate Feeders, leaving Wed 25 Nov',
       unmet: true,
     },
     {

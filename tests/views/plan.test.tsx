@@ -5,42 +5,19 @@ import { calendarRows } from '../../views/charts/plan-rows.ts';
 import { PlanPart } from '../../views/pages/plan.tsx';
 import { acceptAt } from '../../views/pages/plan-accept.ts';
 import { reasonWords } from '../../views/pages/plan-reasons.ts';
-import { provenWords, serviceWords } from '../../views/pages/plan-service.ts';
+import { provenWords, serviceWords, timesText } from '../../views/pages/plan-service.ts';
 import { stepTitle } from '../../views/pages/plan-steps.ts';
-import {
-  amountOf,
-  amountUnit,
-  byWhen,
-  keyWords,
-  lineCourse,
-  planHeadline,
-} from '../../views/pages/plan-words.ts';
+import { PlanWhole } from '../../views/pages/plan-whole.tsx';
+import { keyWords, wishSentence } from '../../views/pages/plan-wishes.ts';
+import { amountOf, amountUnit, byWhen, lineCourse, lineTitle } from '../../views/pages/plan-words.ts';
 import { changeWords } from '../../views/pages/what-if-words.ts';
+import { words } from '../support/markup-words.ts';
 import { TODAY } from '../support/view-fixtures.ts';
 import { plan, planProps, restLine } from '../support/view-plan.ts';
 
 const said = planProps.shown.told!;
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
-const headline = (change: Partial<PlanAnswer>) => planHeadline({ ...said, plan: { ...plan, ...change } });
-const served = { ...plan.whole, missedMeals: { mean: 0.2, low: 0, high: 0.4 } };
-
-test('the headline says the next order, its rhythm, and that nobody goes short', () => {
-  expect(headline({ whole: served })).toBe(
-    'Order 500 small banded crickets and 60 large house crickets by Tuesday; then every second Tuesday. Nobody goes short',
-  );
-});
-
-test('orders without a rhythm are counted; without orders the first step is said', () => {
-  const orders = plan.lines.filter(({ key }) => key.startsWith('order:O1'));
-  const [first, second, , fourth] = orders;
-  expect(headline({ lines: [first!, second!, fourth!] })).toContain(
-    'by Tuesday; then 2 more orders, the last by Tue 5 Jan.',
-  );
-  expect(headline({ lines: plan.lines.filter(({ what }) => what === 'start') })).toContain(
-    'Nothing has to be bought. First, by tomorrow: start 2 cups of large fruit flies.',
-  );
-  expect(headline({ lines: [] })).toContain('Nothing has to be bought, harvested or started.');
-});
+const changed = (change: Partial<PlanAnswer>) => ({ ...said, plan: { ...plan, ...change } });
 
 test('who goes short is named with the share served and the share asked', () => {
   const [fragile, ...others] = plan.whole.service;
@@ -91,17 +68,47 @@ test('days are said as a keeper says them', () => {
 
 test('a line that is in no plan any more is called by its key', () => {
   expect(keyWords('order:O2@2026-11-25', said)).toBe(
-    'large house crickets from Marrowgate Feeders, sent Wed 25 Nov',
+    'large house crickets from Marrowgate Feeders, leaving Wed 25 Nov',
   );
   const unnamed = {
     ...said,
     market: { ...said.market, offers: said.market.offers.map((o) => ({ ...o, size: '' })) },
   };
   expect(keyWords('order:O2@2026-11-25', unnamed)).toMatch(/^house crickets from /);
-  expect(keyWords('order:O9@2026-11-25', said)).toBe('an offer no longer here, sent Wed 25 Nov');
+  expect(keyWords('order:O9@2026-11-25', said)).toBe('an offer no longer here, leaving Wed 25 Nov');
   expect(keyWords('cull:B2:room', said)).toBe('culling for room from Roach tub');
   expect(keyWords('cull:B2:males', said)).toBe('culling males from Roach tub');
   expect(keyWords('nonsense', said)).toBe('nonsense');
+});
+
+test('a wish says how much of what is pinned', () => {
+  const pinned = (key: string, amount: number | null) => wishSentence({ key, wish: 'pin', amount }, said);
+  expect(pinned('rest:B2', 1)).toBe('Pinned: leave Roach tub alone for 1 week');
+  expect(pinned('rest:B2', null)).toBe('Pinned: leave Roach tub alone');
+  expect(pinned('order:O2@2026-11-25', 1)).toBe(
+    'Pinned: 1 pack of large house crickets from Marrowgate Feeders, leaving Wed 25 Nov',
+  );
+  expect(pinned('start:hydei@2026-11-23', 2)).toBe('Pinned: 2 cups of large fruit flies on Mon 23 Nov');
+  expect(wishSentence({ key: 'rest:B2', wish: 'forbid', amount: null }, said)).toBe(
+    'Forbidden: leaving Roach tub alone',
+  );
+});
+
+test('a size in inches never stands between a count and its prey; an order says when it leaves and comes', () => {
+  const market = { ...said.market, offers: said.market.offers.map((o) => ({ ...o, size: '1/4 in' })) };
+  const first = plan.lines.find(({ what }) => what === 'order');
+  expect(lineTitle(first!, { ...said, market })).toBe(
+    'Order 500 banded crickets (1/4 in) from Marrowgate Feeders',
+  );
+  expect(lineCourse(first!)).toBe('5 packs. Leaves Wed 25 Nov, here on Fri 27 Nov.');
+});
+
+test('how often an animal goes too long without food is said in words', () => {
+  const times = (low: number, high: number) => timesText({ mean: low, low, high });
+  expect([times(0, 0.2), times(1, 1), times(3, 5)]).toEqual(['never', 'once', '3 to 5 times']);
+  const dangers = { mean: 4, low: 3, high: 5 };
+  const html = words(String(PlanWhole(changed({ whole: { ...plan.whole, dangers } }))));
+  expect(html).toContain('2 to 7 missed meals; 3 to 5 times an animal would go too long without food.');
 });
 
 test('a what if that changes nothing says so', () => {
@@ -115,6 +122,8 @@ test('an older plan is not offered for applying', () => {
   expect(part(shown)).toContain('Apply the plan’s orders of this week');
   expect(part({ ...shown, age })).not.toContain('Apply the plan’s orders');
   expect(part({ ...shown, age })).toContain('This is the plan made on Tuesday 17 November.');
+  expect(part({ ...shown, age: { ...age, changes: 1 } })).toContain(', before your last change.');
+  expect(part({ ...shown, age: { ...age, changes: 3 } })).toContain(', before your last 3 changes.');
   expect(part({ ...shown, age: { ...age, tooLate: ['Marrowgate Feeders'] } })).toContain(
     'Today’s last hour to order from Marrowgate Feeders has passed.',
   );

@@ -30,7 +30,7 @@ export const PlanCalendar = (said: PlanSaid) => {
         <CalendarSheet sheet={sheet} rows={rows} said={said} />
       ))}
       <figcaption>
-        {calendarFinding(said)}. Box: a parcel, from the day it is sent to the day it comes; triangle: a
+        {calendarFinding(said)}. Box: a parcel, from the day it leaves to the day it comes; triangle: a
         harvest; cross: a cull; cup: a start, and how long it yields; two bars: a colony left alone, and until
         when. Beside each stands how many.
       </figcaption>

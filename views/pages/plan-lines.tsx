@@ -192,7 +192,7 @@ const OtherAmount = ({ line, told }: LineProps) => (
         required
       />
       <button type="submit" class="small">
-        Pin so many
+        Pin this amount
       </button>
     </form>
   </details>

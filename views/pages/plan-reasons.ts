@@ -2,7 +2,7 @@
 import { feedsOf, type PlanStep, type Reason } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, expected, headPrice, listed, money, roundly, shortDay } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
-import { estimateWords } from './plan-service.ts';
+import { estimateWords, timesText } from './plan-service.ts';
 import { manyHeads, type PlanNames } from './plan-words.ts';
 
 /** Sentences, one after the other; none where the step was not explained. */
@@ -50,7 +50,7 @@ function withoutWords({ line }: PlanStep, reason: Reason, said: PlanNames): stri
   const lost = [
     ...(roundly(without.missedMeals.high) >= 1 ? [estimateWords(without.missedMeals, 'missed meal')] : []),
     ...(roundly(without.dangers.high) >= 1
-      ? [`${estimateWords(without.dangers, 'animal')} past what is safe`]
+      ? [`${timesText(without.dangers)} an animal too long without food`]
       : []),
   ];
   const changes = [...(lost.length === 0 ? ['no meal missed'] : lost), ...moneyWords(without.cents, said)];

@@ -26,6 +26,13 @@ export function estimateText({ low, high }: Estimate): string {
   return from === to ? `${to}` : `${from} to ${to}`;
 }
 
+/** 'never', 'once', '3 to 5 times'. */
+export function timesText(estimate: Estimate): string {
+  const figures = estimateText(estimate);
+  if (figures === 'none') return 'never';
+  return figures === '1' ? 'once' : `${figures} times`;
+}
+
 export const CLASS_NAMES: Readonly<Record<Urgency, string>> = {
   fragile: 'fragile animals',
   ordinary: 'ordinary animals',

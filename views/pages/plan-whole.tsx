@@ -1,9 +1,9 @@
 /** The whole plan in numbers: what it costs, how well it serves, what is wasted, how far it is proven. */
-import type { PlanAnswer } from '../../src/husbandry/plan/index.ts';
+import type { Estimate, PlanAnswer } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
 import { counted, money, roundly, sentenceCase } from '../format.ts';
 import type { PlanTold } from './plan.tsx';
-import { estimateWords, provenWords, shareText } from './plan-service.ts';
+import { estimateWords, provenWords, shareText, timesText } from './plan-service.ts';
 
 export const PlanWhole = (told: PlanTold) => (
   <section aria-labelledby="plan-whole" class="plan-whole">
@@ -96,7 +96,15 @@ function wasteWords({ whole }: PlanAnswer): string {
   const many = (n: number): string => roundly(n).toLocaleString('en-GB');
   const weeks = counted(Math.ceil(heldDays / DAYS_PER_WEEK), 'week');
   const prey = `Over ${weeks} ${many(bought)} are bought. Of these and of what is here, ${many(eaten)} are eaten, ${many(died)} die and ${many(outgrown)} outgrow everybody who would eat them.`;
-  return `${prey} Expect ${estimateWords(missedMeals, 'missed meal')} and ${estimateWords(dangers, 'danger')}.`;
+  return `${prey} Expect ${estimateWords(missedMeals, 'missed meal')}; ${tooLongWords(dangers)}.`;
+}
+
+/** '3 to 5 times an animal would go too long without food' */
+function tooLongWords(dangers: Estimate): string {
+  const times = timesText(dangers);
+  return times === 'never'
+    ? 'no animal would go too long without food'
+    : `${times} an animal would go too long without food`;
 }
 
 const safetyWords = ({ safetyLevel }: PlanAnswer): string =>

@@ -1,11 +1,10 @@
-/** The plan in words: its headline, its lines, by when. */
-import { type DayNumber, parseCivilDate } from '../../src/husbandry/calendar.ts';
+/** The plan in words: its lines, by when, how much. */
+import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import type { Market } from '../../src/husbandry/orders/index.ts';
 import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { DAYS_PER_WEEK } from '../../src/husbandry/units.ts';
-import { counted, fewOf, type LengthUnit, lengthRange, parts, sentenceCase, shortDay } from '../format.ts';
-import { type Names, nameOf, preyName } from '../names.ts';
-import { serviceWords } from './plan-service.ts';
+import { counted, type LengthUnit, lengthRange, parts, shortDay } from '../format.ts';
+import { type Names, nameOf, preyName, sizedPrey } from '../names.ts';
 
 /** What the codes of a plan are called. */
 export interface PlanNames {
@@ -21,50 +20,6 @@ export const isOrder = (line: PlanLine): line is OrderLine => line.what === 'ord
 export interface PlanSaid extends PlanNames {
   readonly plan: PlanAnswer;
   readonly today: DayNumber;
-}
-
-const NAMED_PREY = 3;
-
-/** 'Order 500 small crickets by Tuesday; then every second Tuesday. Nobody goes short' */
-export function planHeadline(said: PlanSaid): string {
-  return `${stepsWords(said)}. ${serviceWords(said.plan)}`;
-}
-
-function stepsWords(said: PlanSaid): string {
-  const { plan } = said;
-  const orders = plan.lines.filter(isOrder).toSorted((a, b) => a.actBy - b.actBy);
-  const [first] = orders;
-  if (first === undefined) return withoutOrders(said);
-  const parcel = orders.filter((line) => line.parcel === first.parcel);
-  const what = fewOf(
-    parcel.map((line) => headsWords(line, said)),
-    NAMED_PREY,
-  );
-  const alike = orders.filter(({ supplier }) => supplier === first.supplier);
-  const days = [...new Map(alike.map(({ parcel: code, actBy }) => [code, actBy])).values()];
-  return `Order ${what} ${whenWords(first, said)}${rhythmWords(days)}`;
-}
-
-/** Days on which later parcels are ordered: '; then every second Tuesday'. */
-function rhythmWords([first = 0, ...later]: readonly DayNumber[]): string {
-  const last = later.at(-1);
-  if (last === undefined) return '';
-  if (later.length === 1) return `; then once more by ${shortDay(last)}`;
-  const gaps = later.map((day, i) => day - (later[i - 1] ?? first));
-  const [gap = 0] = gaps;
-  const isRegular = gap > 0 && gap % DAYS_PER_WEEK === 0 && gaps.every((each) => each === gap);
-  if (!isRegular) return `; then ${later.length} more orders, the last by ${shortDay(last)}`;
-  return `; then every ${EVERY[gap / DAYS_PER_WEEK] ?? `${gap / DAYS_PER_WEEK} weeks on `}${parts(first).name}`;
-}
-const EVERY: Readonly<Record<number, string>> = { 1: '', 2: 'second ', 3: 'third ', 4: 'fourth ' };
-
-function withoutOrders(said: PlanSaid): string {
-  const { plan, today } = said;
-  const [first] = plan.lines.toSorted((a, b) => a.actBy - b.actBy);
-  if (first === undefined) return 'Nothing has to be bought, harvested or started';
-  const begins = first.actBy === today ? 'Today' : `First, ${byWhen(first.actBy, today)}`;
-  const title = lineTitle(first, said);
-  return `Nothing has to be bought. ${begins}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
 /** 'today', 'by tomorrow', 'by Thursday', 'by Thu 8 Dec'. */
@@ -93,11 +48,8 @@ export const manyHeads = (n: number): string => n.toLocaleString('en-GB');
 /** '500 small house crickets'. */
 export function headsWords({ heads, species, offer }: OrderLine, { names, market }: PlanNames): string {
   const size = market.offers.find(({ code }) => code === offer)?.size ?? '';
-  return [manyHeads(heads), sized(size, preyName(names.species, species, heads))].join(' ');
+  return [manyHeads(heads), sizedPrey(size, preyName(names.species, species, heads))].join(' ');
 }
-
-/** 'small house crickets'; an offer need not name its size. */
-const sized = (size: string, prey: string): string => (size === '' ? prey : `${size} ${prey}`);
 
 export const supplierName = ({ suppliers }: Market, code: string): string =>
   suppliers.find((each) => each.code === code)?.name ?? 'a supplier no longer here';
@@ -139,34 +91,18 @@ export function amountOf(line: PlanLine): number {
   }
 }
 
-export const amountUnit = (line: PlanLine): string =>
-  ({ order: 'packs', harvest: 'heads', cull: 'heads', start: 'cups', rest: 'weeks' })[line.what];
+const UNIT = { order: 'pack', harvest: 'head', cull: 'head', start: 'cup', rest: 'week' } as const;
 
-const REST = 'rest:';
-const CULL = /^cull:([^:]+):(room|males)$/;
-const KEY = /^(order|start):([^:@]+)@(\d{4}-\d{2}-\d{2})$/;
+export const amountUnit = ({ what }: Pick<PlanLine, 'what'>): string => `${UNIT[what]}s`;
 
-/** What a line is called by its key alone, whether or not it is in a plan: 'small house crickets from Marrowgate Feeders, sent Wed 25 Nov'. */
-export function keyWords(key: string, { names, market }: PlanNames): string {
-  if (key.startsWith(REST)) return `leaving ${nameOf(names.bins, key.slice(REST.length))} alone`;
-  const [, culled, why] = CULL.exec(key) ?? [];
-  if (culled !== undefined)
-    return `culling ${why === 'males' ? 'males' : 'for room'} from ${nameOf(names.bins, culled)}`;
-  const [, what, code = '', date = ''] = KEY.exec(key) ?? [];
-  const day = parseCivilDate(date);
-  if (!day.ok) return key;
-  if (what === 'start') return `cups of ${preyName(names.species, code)} on ${shortDay(day.value)}`;
-  const offer = market.offers.find((each) => each.code === code);
-  if (offer === undefined) return `an offer no longer here, sent ${shortDay(day.value)}`;
-  const prey = sized(offer.size, preyName(names.species, offer.species));
-  return `${prey} from ${supplierName(market, offer.supplier)}, sent ${shortDay(day.value)}`;
-}
+/** '1 pack', '3 weeks'. */
+export const amountWords = ({ what }: Pick<PlanLine, 'what'>, n: number): string => counted(n, UNIT[what]);
 
 /** The rest of a line: packs, when it comes, how long it yields. */
 export function lineCourse(line: PlanLine): string {
   if (line.what === 'order') {
-    const arrives = line.comes === line.sent ? '' : `, here on ${shortDay(line.comes)}`;
-    return `${sentenceCase(counted(line.packs, 'pack'))}, sent on ${shortDay(line.sent)}${arrives}.`;
+    const leaves = line.comes === line.sent ? ', ' : `. Leaves ${shortDay(line.sent)}, `;
+    return `${counted(line.packs, 'pack')}${leaves}here on ${shortDay(line.comes)}.`;
   }
   if (line.what === 'start')
     return `They yield from ${shortDay(line.yieldsFrom)} to ${shortDay(line.yieldsTo)}.`;

@@ -10,9 +10,10 @@ import { paths } from '../paths.ts';
 import type { PlanAsked } from '../plan-address.ts';
 import { ApplyWeek } from './plan-apply.tsx';
 import { PlanAsking, WishList } from './plan-asking.tsx';
+import { planHeadline, planLede } from './plan-headline.ts';
 import { PlanLines } from './plan-lines.tsx';
 import { PlanWhole, timeWords } from './plan-whole.tsx';
-import { type PlanSaid, planHeadline } from './plan-words.ts';
+import type { PlanSaid } from './plan-words.ts';
 import { type Working, WorkingPart } from './plan-working.tsx';
 
 /** A plan as the page tells it. */
@@ -109,6 +110,7 @@ const Told = (props: PlanTold & { shown: PlanShown; weeks: number }) => {
           Plan · {counted(plan.periods.length, 'week')} from {longDay(plan.day)}
         </p>
         <h1>{planHeadline(props)}</h1>
+        <p class="lede">{planLede(props)}</p>
         <p class="lede">{costWords(props)}</p>
       </header>
       <Age shown={shown} />
@@ -142,7 +144,7 @@ function costWords({ plan, market }: PlanTold): string {
 const Age = ({ shown: { age } }: { shown: PlanShown }) => {
   if (age === null) return null;
   const { madeOn, changes, tooLate, withoutWishes } = age;
-  const before = changes === 0 ? '' : `, before the last ${counted(changes, 'change')}`;
+  const before = changes === 0 ? '' : `, before your last ${changes === 1 ? 'change' : `${changes} changes`}`;
   return (
     <p class="plan-age">
       This is the plan made on {longDay(madeOn)}

@@ -3,9 +3,9 @@ import type { PlanAnswer, PlanLine } from '../../src/husbandry/plan/index.ts';
 import { money, roundly, sentenceCase } from '../format.ts';
 import { nameOf } from '../names.ts';
 import { whatIfAt, withoutIf } from '../plan-address.ts';
-import { CLASS_NAMES, estimateText, shareText } from './plan-service.ts';
+import { CLASS_NAMES, estimateText, shareText, timesText } from './plan-service.ts';
 import { timeWords } from './plan-whole.tsx';
-import { amountUnit, lineTitle, manyHeads, whenWords } from './plan-words.ts';
+import { amountWords, lineTitle, manyHeads, whenWords } from './plan-words.ts';
 import type { Beside, WhatIfShown } from './what-if.tsx';
 import { changeWords, type StepsChanged, stepsChanged } from './what-if-words.ts';
 
@@ -82,7 +82,7 @@ type Figure = readonly [name: string, value: string];
 const figures = ({ whole }: PlanAnswer, currency: string): readonly Figure[] => [
   ['Cost', money(whole.cents.total, currency)],
   ['Missed meals', estimateText(whole.missedMeals)],
-  ['Past what is safe', estimateText(whole.dangers)],
+  ['Too long without food', timesText(whole.dangers)],
   ...whole.service.map(
     ({ urgency, notMissed, met }): Figure => [
       `${sentenceCase(CLASS_NAMES[urgency])} served`,
@@ -98,7 +98,7 @@ const Steps = ({ changed, shown }: { changed: StepsChanged; shown: WhatIfShown }
   const others = [
     ...changed.changed.map(
       ({ line, before, after }) =>
-        `${lineTitle(line, shown)}, ${whenWords(line, shown)}: ${after} ${amountUnit(line)} in place of ${before}`,
+        `${lineTitle(line, shown)}, ${whenWords(line, shown)}: ${amountWords(line, after)} in place of ${before}`,
     ),
     ...changed.taken.map(
       ({ what, bin, before, after }) =>

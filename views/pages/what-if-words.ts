@@ -7,8 +7,9 @@ import {
   type Supposed,
 } from '../../src/husbandry/plan/index.ts';
 import { counted, dayRange, listed, money, roundly, sentenceCase, shortDay } from '../format.ts';
-import { kindNameOf, nameOf, preyName } from '../names.ts';
-import { amountOf, keyWords, type PlanNames, supplierName } from './plan-words.ts';
+import { kindsNamed, nameOf, preyName, sizedPrey } from '../names.ts';
+import { keyWords } from './plan-wishes.ts';
+import { amountOf, manyHeads, type PlanNames, supplierName } from './plan-words.ts';
 
 /** What the codes of what is supposed are called. */
 export interface SupposedNames extends PlanNames {
@@ -25,9 +26,9 @@ function supposedWords(supposed: Supposed, said: SupposedNames): string {
     case 'away':
       return `away ${dayRange(supposed.from, supposed.to)}`;
     case 'sac':
-      return `a sac of ${supposed.young} ${kindNameOf(said.kinds, supposed.kind)} on ${shortDay(supposed.day)}`;
+      return `a sac of ${manyHeads(supposed.young)} ${kindsNamed(said.kinds, supposed.kind, supposed.young)} on ${shortDay(supposed.day)}`;
     case 'sell':
-      return `${supposed.heads} ${kindNameOf(said.kinds, supposed.kind)} sold on ${shortDay(supposed.day)}`;
+      return `${manyHeads(supposed.heads)} ${kindsNamed(said.kinds, supposed.kind, supposed.heads)} sold on ${shortDay(supposed.day)}`;
     case 'supplier stops':
       return `${supplierName(said.market, supposed.supplier)} stops sending`;
     case 'bin dies':
@@ -46,7 +47,7 @@ function priceWords({ offer, percent }: Extract<Supposed, { what: 'price' }>, sa
   const what =
     found === undefined
       ? 'an offer no longer here'
-      : `${found.size} ${preyName(said.names.species, found.species)} from ${supplierName(said.market, found.supplier)}`;
+      : `${sizedPrey(found.size, preyName(said.names.species, found.species))} from ${supplierName(said.market, found.supplier)}`;
   return `${what} at ${Math.abs(percent)} % ${percent < 0 ? 'less' : 'more'}`;
 }
 
@@ -125,7 +126,7 @@ function mealsWords(base: Estimate, other: Estimate): string {
   const more = roundly(Math.abs(other.mean - base.mean));
   const meet = other.low <= base.high && base.low <= other.high;
   if (more === 0 || meet) return 'about as many meals missed';
-  return `${more} ${other.mean > base.mean ? 'more' : 'fewer'} meals missed`;
+  return `${more} ${other.mean > base.mean ? 'more' : 'fewer'} ${more === 1 ? 'meal' : 'meals'} missed`;
 }
 
 function stepsWords({ added, dropped, changed, taken }: StepsChanged): string {

@@ -97,7 +97,8 @@ function missing(bench: Bench, best: Weighed, { wishes }: PlanQuestion): Obstacl
     ...obstacle(
       'price',
       rest.filter((each) => isSold(laid, each)),
-      (names) => `More prey for ${names} would cost more than the meals they miss are priced at.`,
+      (names) =>
+        `More prey for ${names} would cost more than a missed meal of theirs is worth by your numbers.`,
     ),
     ...obstacle(
       'size gap',

@@ -1,4 +1,5 @@
 /** A plan as it is asked for in an address: weeks and wishes, or a sentence about what cannot be. */
+import { wishWords } from '../../../views/pages/plan-wishes.ts';
 import { type PlanAsked, wishing } from '../../../views/plan-address.ts';
 import type { PlanQuestion, Wish } from '../../husbandry/plan/index.ts';
 
@@ -98,12 +99,6 @@ function contradiction(read: readonly WishRead[], naming: Naming): AskedPlan['pr
     wishes: `“${naming(later.key)}” is ${said} and ${against} at once; take one of the two back.`,
   };
 }
-
-/** 'pinned at 5', 'forbidden'. */
-export const wishWords = ({ wish, amount }: Wish): string => {
-  if (wish === 'forbid') return 'forbidden';
-  return amount === null ? 'pinned' : `pinned at ${amount}`;
-};
 
 /** One wish a line: the later stands. */
 const once = (wishes: readonly Wish[]): readonly Wish[] =>

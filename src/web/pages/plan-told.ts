@@ -1,7 +1,7 @@
 /** A plan as its page tells it: the one asked for, or the last good one with its age. */
-import { sentenceCase } from '../../../views/format.ts';
 import type { PlanShown, PlanTold } from '../../../views/pages/plan.tsx';
-import { amountOf, keyWords } from '../../../views/pages/plan-words.ts';
+import { keyWords, wishSentence } from '../../../views/pages/plan-wishes.ts';
+import { amountOf } from '../../../views/pages/plan-words.ts';
 import type { Working } from '../../../views/pages/plan-working.tsx';
 import { entryOf } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
@@ -10,7 +10,6 @@ import { lastPlan, planName } from '../../actions/index.ts';
 import type { PlanAnswer, PlanQuestion, Wish } from '../../husbandry/plan/index.ts';
 import { sizeOptionAt } from './choices.ts';
 import type { House } from './house.ts';
-import { wishWords } from './plan-asked.ts';
 import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
@@ -100,18 +99,20 @@ export function workingOf({ underWay }: House, here: Visit, question: PlanQuesti
 
 /** What lines are called, by key. */
 export function lineNames(here: Visit) {
-  const names = { names: here.names, unit: here.unit, market: marketIn(here.snapshot) };
-  return (key: string): string => keyWords(key, names);
+  const said = saidIn(here);
+  return (key: string): string => keyWords(key, said);
 }
+
+const saidIn = ({ names, unit, snapshot }: Visit) => ({ names, unit, market: marketIn(snapshot) });
 
 /** Wishes in words, and which of them the plan that was asked for does not keep. */
 export function wishLines(wishes: readonly Wish[], here: Visit, { told, age }: PlanShown) {
-  const naming = lineNames(here);
+  const said = saidIn(here);
   const isKept = (wish: Wish): boolean =>
     told === null || age !== null || hasWishes(told.plan, { wishes: [wish] });
   return wishes.map((wish) => ({
     key: wish.key,
-    words: `${sentenceCase(wishWords(wish))}: ${naming(wish.key)}`,
+    words: wishSentence(wish, said),
     unmet: !isKept(wish),
   }));
 }

@@ -42,7 +42,7 @@ test('news of a plan that is there are the plan itself, in the place of the whol
 test('a plan that is kept is told at once, with the way to do, pin or forbid each line', async () => {
   const { see } = await plannedHome();
   const html = plain(await see('/plan'));
-  expect(html).toMatch(/<h1>Order 500 prey no longer known/);
+  expect(html).toMatch(/<h1>Nothing to order this week; the next order is by Tue 24 Nov/);
   expect(html).toContain('Without it: 12 to 19 missed meals and €9.40 saved.');
   expect(html).toContain('pin=order%3AO2%402026-11-25%3A2');
   expect(html).toContain('forbid=start%3Ahydei%402026-11-23');
@@ -59,7 +59,7 @@ test('when the room has changed the last good plan stays and says how old it is'
   room.pass(2);
   good(await addRoom(room, { name: 'Cellar', dayTempC: 18, nightTempC: 16 }));
   const html = await see('/plan');
-  expect(html).toContain('This is the plan made on Friday 4 October, before the last 1 change.');
+  expect(html).toContain('This is the plan made on Friday 4 October, before your last change.');
   expect(html).toContain('The plan is being made');
   expect(html).toContain('What to do, and why');
 });
@@ -83,7 +83,7 @@ test('a line that is pinned and forbidden at once is named with both wishes; the
   expect(answer.status).toBe(422);
   const html = plain(await answer.text());
   expect(html).toMatch(
-    /“small house crickets from Hill Farm Feeders, sent Mon 7 Oct” is pinned at 20 and forbidden at once; take one of the two back\./,
+    /“small house crickets from Hill Farm Feeders, leaving Mon 7 Oct” is pinned at 20 packs and forbidden at once; take one of the two back\./,
   );
   expect(html).toContain('What to do, and why');
   expect(html).not.toContain('data-hx-trigger="load"');
@@ -124,7 +124,7 @@ test('wishes are listed in words with the way to take each back', async () => {
   const html = plain(
     await home.see('/plan?weeks=12&pin=order:F1@2024-10-07:3&forbid=start:drosophila-hydei@2024-10-06'),
   );
-  expect(html).toContain('Pinned at 3: small house crickets from Hill Farm Feeders, sent Mon 7 Oct');
+  expect(html).toContain('Pinned: 3 packs of small house crickets from Hill Farm Feeders, leaving Mon 7 Oct');
   expect(html).toContain('Forbidden: cups of large fruit flies on Sun 6 Oct');
   expect(html).toContain('href="/plan?weeks=12&forbid=start%3Adrosophila-hydei%402024-10-06"');
   expect(html).toContain('without your wishes');
@@ -196,7 +196,7 @@ test('the orders of this week are placed by one button, in one step, and not tho
   expect(await home.acts()).toBe(before + 1);
   const html = await home.see('/plan');
   expect(html).toContain('Ordered from “Hill Farm Feeders”: 300 house crickets');
-  expect(html).toContain('before the last 1 change');
+  expect(html).toContain('before your last change');
   expect(html).not.toContain('Apply the plan’s orders');
 });
 
