@@ -20,29 +20,42 @@ interface RowProps {
 }
 
 export const Row = ({ row, top, x, said, width }: RowProps) => {
-  const marks = row.marks.toSorted((a, b) => a.to - b.to);
+  const marks = placed(row.marks, x);
   return (
     <g class="plan-row">
       <text x="2" y={top + NAME_DOWN} font-size="12" class="panel-name">
         {row.name}
       </text>
       <line x1="2" x2={width - 2} y1={top + ROW} y2={top + ROW} class="strip-line" />
-      {marks.map((mark, i) => (
+      {marks.map(({ mark, at }, i) => (
         <Mark
           mark={mark}
+          at={at}
           y={top + MARK_DOWN}
           x={x}
           hue={hueOf(mark, said)}
-          room={roomAfter(x, mark, marks[i + 1]) ?? width - x(stands(mark))}
+          room={(marks[i + 1]?.at ?? width + 2 * SIZE) - at - 2 * SIZE}
         />
       ))}
     </g>
   );
 };
 
-/** Space for words between a mark and the next; null after the last. */
-const roomAfter = (x: Scale, mark: CalendarMark, next: CalendarMark | undefined): number | null =>
-  next === undefined ? null : x(stands(next)) - x(stands(mark)) - 2 * SIZE;
+interface Placed {
+  readonly mark: CalendarMark;
+  readonly at: number;
+}
+
+/** From left to right, none on another: of one day those without words first. */
+export function placed(marks: readonly CalendarMark[], x: Scale): readonly Placed[] {
+  const inOrder = marks.toSorted((a, b) => stands(a) - stands(b) || a.label.length - b.label.length);
+  let free = Number.NEGATIVE_INFINITY;
+  return inOrder.map((mark) => {
+    const at = Math.max(free, x(stands(mark)));
+    free = at + BESIDE;
+    return { mark, at };
+  });
+}
 
 /** A parcel stands where it comes, what lasts where it begins. */
 const stands = ({ what, from, to }: CalendarMark): number =>
@@ -55,6 +68,8 @@ function hueOf({ species }: CalendarMark, { names }: PlanSaid): string {
 
 /** Half of a mark. */
 const SIZE = 5;
+/** The least from a mark to the next. */
+const BESIDE = 13;
 const LETTER = 6.6;
 
 const SHAPES: Readonly<Record<CalendarMark['what'], string>> = {
@@ -67,21 +82,21 @@ const SHAPES: Readonly<Record<CalendarMark['what'], string>> = {
 
 interface MarkProps {
   readonly mark: CalendarMark;
+  readonly at: number;
   readonly x: Scale;
   readonly y: number;
   readonly hue: string;
   readonly room: number;
 }
 
-const Mark = ({ mark, x, y, hue, room }: MarkProps) => {
-  const at = place(x(stands(mark)));
+const Mark = ({ mark, at, x, y, hue, room }: MarkProps) => {
   const [from, to] = [place(x(mark.from)), place(x(mark.to))];
   return (
     <g>
       {from === to ? null : <line x1={from} x2={to} y1={y} y2={y} class={`course is-${mark.what}`} />}
-      <path d={SHAPES[mark.what]} transform={`translate(${at} ${y})`} class={`plan-mark ${hue}`} />
+      <path d={SHAPES[mark.what]} transform={`translate(${place(at)} ${y})`} class={`plan-mark ${hue}`} />
       {mark.label.length * LETTER + 6 > room ? null : (
-        <text x={at + SIZE + 2} y={y + 4} font-size="11" class="plan-label">
+        <text x={place(at + SIZE + 2)} y={y + 4} font-size="11" class="plan-label">
           {mark.label}
         </text>
       )}

@@ -3,7 +3,7 @@ import type { DayNumber } from '../../src/husbandry/calendar.ts';
 import { headsOf, type PlanLine, type PlanStep, stepsOf } from '../../src/husbandry/plan/index.ts';
 import { sentenceCase } from '../format.ts';
 import { nameOf, preyName } from '../names.ts';
-import { isOrder, type PlanSaid, supplierName } from '../pages/plan-words.ts';
+import { isOrder, manyHeads, type PlanSaid, supplierName } from '../pages/plan-words.ts';
 
 export interface CalendarMark {
   readonly what: PlanLine['what'];
@@ -45,7 +45,7 @@ function parcels(orders: readonly Extract<PlanLine, { what: 'order' }>[]): reado
   return [...new Set(orders.map(({ parcel }) => parcel))].flatMap((code) => {
     const [first, ...rest] = orders.filter(({ parcel }) => parcel === code);
     if (first === undefined) return [];
-    const label = [first, ...rest].map(({ heads }) => heads).join('+');
+    const label = [first, ...rest].map(({ heads }) => manyHeads(heads)).join('+');
     return { what: 'order' as const, from: first.sent, to: first.comes, species: first.species, label };
   });
 }
@@ -58,7 +58,7 @@ function takenMark(step: PlanStep): readonly (CalendarMark & { readonly bin: str
     return [{ what: line.what, from: line.actBy, to: line.until, species, label: '', bin: line.bin }];
   if (line.what !== 'harvest' && line.what !== 'cull') return [];
   const { what, day, bin } = line;
-  return [{ what, from: day, to: day, species, label: `${headsOf(step)}`, bin }];
+  return [{ what, from: day, to: day, species, label: manyHeads(headsOf(step)), bin }];
 }
 
 const startMark = (line: Extract<PlanLine, { what: 'start' }>): CalendarMark => ({
