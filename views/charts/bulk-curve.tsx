@@ -25,11 +25,13 @@ interface Scales {
 
 const WIDTH = 340;
 const LEFT = 50;
-const RIGHT = WIDTH - 12;
+const RIGHT = WIDTH - 16;
 const TOP = 34;
 const BASE = 176;
 const HEIGHT = BASE + 38;
 const HEADROOM = 1.1;
+/** From the axis to the first count, which is written below it. */
+const FIRST = 14;
 
 export const BulkCurveChart = ({ told }: { told: BulkTold }) => {
   const now = curveNow(told);
@@ -65,7 +67,7 @@ function scalesOf({ points }: BulkCurve): Scales {
   const dearest = Math.max(...points.map(({ centsPerEaten }) => centsPerEaten ?? 0));
   const x = scaleLinear()
     .domain([Math.min(first, last - 1), last])
-    .range([LEFT + 8, RIGHT]);
+    .range([LEFT + FIRST, RIGHT]);
   const y = scaleLinear()
     .domain([0, dearest * HEADROOM])
     .range([BASE, TOP]);

@@ -58,7 +58,8 @@ const Line = ({ entry, line, names, unit, sizes, into }: LineProps) => {
   return (
     <fieldset class="field-group order-line">
       <legend>
-        {heads} {preyName(names.species, species, heads)}, {lengthRange(fromMm, toMm, unit)}
+        {heads.toLocaleString('en-GB')} {preyName(names.species, species, heads)},{' '}
+        {lengthRange(fromMm, toMm, unit)}
       </legend>
       <Field
         entry={entry}
