@@ -17,12 +17,16 @@ test('the headline says the first thing to do this week, the sentence below what
   expect(headline(linesOf('order'))).toBe(
     'Order from Marrowgate Feeders by Tuesday: banded crickets and house crickets',
   );
-  expect(headline(plan.lines)).toBe(
-    'Start 2 cups of large fruit flies by tomorrow; then order from Marrowgate Feeders by Tuesday',
-  );
+  expect(headline(plan.lines)).toBe('Start 2 cups of large fruit flies by tomorrow; then order by Tuesday');
   expect(lede(plan.lines)).toBe(
-    'To order: 500 small banded crickets and 60 large house crickets; then every second Tuesday. Nobody goes short.',
+    'To order from Marrowgate Feeders: 500 small banded crickets and 60 large house crickets; then every second Tuesday. Nobody goes short.',
   );
+});
+
+test('sizes of one prey are told together', () => {
+  const [first] = linesOf('order');
+  const large = { ...first!, key: 'order:O2@2026-11-25', offer: 'O2', heads: 60 } as typeof first;
+  expect(lede([first!, large!])).toBe('To order: 500 small and 60 large banded crickets. Nobody goes short.');
 });
 
 test('several sizes and many kinds are counted in the headline', () => {
@@ -56,6 +60,13 @@ test('a plan without orders says what comes first, or that there is nothing to d
   expect(headline([restLine])).toBe('Nothing to buy; leave Roach tub alone until Fri 11 Dec');
   expect(headline([])).toBe('Nothing has to be bought, harvested or started');
   expect(headline(linesOf('cull').map(inDays(-1)))).toBe('Nothing more is to be done in these weeks');
+});
+
+test('an order comes before what is due on the same day, and one whose day has passed is counted', () => {
+  const [order, later] = linesOf('order');
+  const start = inDays(2)(linesOf('start')[0]!);
+  expect(headline([start, order!])).toBe('Order from Marrowgate Feeders by Tuesday: banded crickets');
+  expect(lede([inDays(-1)(order!), later!])).toMatch(/^1 order was due before today\. It goes to Marrowgate/);
 });
 
 test('orders without a rhythm are counted', () => {

@@ -24,14 +24,15 @@ export function planHeadline(said: PlanSaid): string {
     return `Nothing to order this week; ${
       act === undefined ? `the next order is ${whenWords(order, said)}` : lowerFirst(actWords(act, said))
     }`;
-  const ordering = `rder from ${supplierName(said.market, order.supplier)} ${whenWords(order, said)}`;
-  if (act === undefined || act === order) return `O${ordering}: ${preyWords(parcelOf(order, said), said)}`;
-  return `${actWords(act, said)}; then o${ordering}`;
+  const when = whenWords(order, said);
+  if (act !== undefined && act !== order) return `${actWords(act, said)}; then order ${when}`;
+  const what = preyWords(parcelOf(order, said), said);
+  return `Order from ${supplierName(said.market, order.supplier)} ${when}: ${what}`;
 }
 
 /** 'To order: 500 small banded crickets; then every second Tuesday. 3 more steps this week. Nobody goes short.' */
 export function planLede(said: PlanSaid): string {
-  return [orderSentence(said), ...moreSteps(said), `${serviceWords(said.plan)}.`]
+  return [...overdue(said), orderSentence(said), ...moreSteps(said), `${serviceWords(said.plan)}.`]
     .filter((sentence) => sentence !== '')
     .join(' ');
 }
@@ -39,7 +40,7 @@ export function planLede(said: PlanSaid): string {
 interface Urgent {
   /** The next order. */
   readonly order: OrderLine | undefined;
-  /** The first thing to do this week: leaving a colony alone only where nothing else is to be done. */
+  /** The first thing to do this week, an order before others of its day; leaving a colony alone only where nothing else is to be done. */
   readonly act: PlanLine | undefined;
   readonly next: PlanLine | undefined;
 }
@@ -47,11 +48,9 @@ interface Urgent {
 function urgent(said: PlanSaid): Urgent {
   const lines = ahead(said).map(({ line }) => line);
   const week = lines.filter((line) => isThisWeek(line, said));
-  return {
-    order: lines.find(isOrder),
-    act: week.find(({ what }) => what !== 'rest') ?? week[0],
-    next: lines[0],
-  };
+  const order = lines.find(isOrder);
+  const act = week.find(({ what }) => what !== 'rest') ?? week[0];
+  return { order, act: order?.actBy === act?.actBy ? order : act, next: lines[0] };
 }
 
 /** Steps whose day has not passed, the first first, each parcel once. */
@@ -104,17 +103,26 @@ const NAMED_PREY = 3;
 function orderSentence(said: PlanSaid): string {
   const { order, act } = urgent(said);
   if (order === undefined) return '';
-  const what = fewOf(
-    parcelOf(order, said).map((line) => headsWords(line, said)),
-    NAMED_PREY,
-  );
-  return `${orderIs(order, act, said)}: ${what}${rhythmWords(order, said)}.`;
+  return `${orderIs(order, act, said)}: ${parcelWords(parcelOf(order, said), said)}${rhythmWords(order, said)}.`;
+}
+
+/** '500 micro, 500 small and 750 medium house crickets' */
+function parcelWords(parcel: readonly OrderLine[], said: PlanSaid): string {
+  const all = parcel.map((line) => headsWords(line, said));
+  const end = ` ${preyName(said.names.species, parcel[0]?.species ?? '')}`;
+  const isOnePrey = all.every((words) => words.endsWith(end));
+  return isOnePrey
+    ? `${fewOf(
+        all.map((words) => words.slice(0, -end.length)),
+        NAMED_PREY,
+      )}${end}`
+    : fewOf(all, NAMED_PREY);
 }
 
 /** Says of an order what the headline has not said. */
 function orderIs(order: OrderLine, act: PlanLine | undefined, said: PlanSaid): string {
-  if (isThisWeek(order, said)) return 'To order';
   const supplier = supplierName(said.market, order.supplier);
+  if (isThisWeek(order, said)) return act === order ? 'To order' : `To order from ${supplier}`;
   return act === undefined
     ? `It goes to ${supplier}`
     : `The next order, to ${supplier}, is ${whenWords(order, said)}`;
@@ -134,6 +142,13 @@ function rhythmWords({ supplier }: OrderLine, said: PlanSaid): string {
   return `; then every ${EVERY[gap / DAYS_PER_WEEK] ?? `${gap / DAYS_PER_WEEK} weeks on `}${parts(first).name}`;
 }
 const EVERY: Readonly<Record<number, string>> = { 1: '', 2: 'second ', 3: 'third ', 4: 'fourth ' };
+
+/** An older plan may order on days that have passed. */
+function overdue({ plan, today }: PlanSaid): readonly string[] {
+  const passed = plan.lines.filter(isOrder).filter(({ actBy }) => actBy < today);
+  const n = new Set(passed.map(({ parcel }) => parcel)).size;
+  return n === 0 ? [] : [`${counted(n, 'order was', 'orders were')} due before today.`];
+}
 
 /** Steps of this week that the headline does not name. */
 function moreSteps(said: PlanSaid): readonly string[] {
