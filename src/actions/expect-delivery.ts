@@ -26,7 +26,8 @@ export const expectDelivery = action({
       return err(problem('date-out-of-range', `"${date}" is more than a year away.`, 'day'));
     const [code] = await nextCodes(tx, 'D', 1);
     const { species } = bin.value;
-    const row = { ...ordered.value, code: code!, species, bin: given.bin, day: given.day, demo: given.demo };
+    const demo = given.demo || bin.value.demo;
+    const row = { ...ordered.value, code: code!, species, bin: given.bin, day: given.day, demo };
     return ok({
       summary: `Expect ${given.heads} ${species} on ${spokenDay(given.day)}`,
       puts: {

@@ -53,7 +53,7 @@ export const noteSac = action({
       room: mother.value.room,
       animal: mother.value.code,
       cancelled: false,
-      demo: given.demo,
+      demo: given.demo || mother.value.demo,
       sac: {
         ...noSacDates,
         laid,

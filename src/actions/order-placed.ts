@@ -6,7 +6,14 @@ import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { spokenDay } from '../husbandry/supply/index.ts';
 import { listed } from '../husbandry/words.ts';
-import { type DeliveryRow, nextCodes, type PurchaseRow, type SupplierRow, settings } from '../store/index.ts';
+import {
+  type DeliveryRow,
+  nextCodes,
+  type PurchaseRow,
+  rowsNamed,
+  type SupplierRow,
+  settings,
+} from '../store/index.ts';
 import { civilDay, flag, longText, someText } from './fields.ts';
 import { findSupplier } from './find.ts';
 import { notSentOn } from './order-day.ts';
@@ -39,7 +46,8 @@ interface Placed {
 export async function placed(scene: Scene, given: OrderGiven): Promise<Result<Body<Placed>>> {
   const supplier = await findSupplier(scene.tx, given.supplier);
   if (!supplier.ok) return supplier;
-  const { sentDay, placedDay = scene.now.today, demo, notes } = given;
+  const { sentDay, placedDay = scene.now.today, notes } = given;
+  const demo = given.demo || (await isPlay(scene, supplier.value, given.lines));
   const wrongDay = notSentOn(supplier.value, sentDay, placedDay);
   if (wrongDay !== null) return err(wrongDay);
   const lines = await orderLines(scene, { supplier: supplier.value, lines: given.lines, demo });
@@ -60,6 +68,17 @@ export async function placed(scene: Scene, given: OrderGiven): Promise<Result<Bo
     puts: { bin: lines.value.flatMap(({ made }) => made), purchase: [purchase], delivery },
     reply: { purchase: code!, due: purchase.dueDay },
   });
+}
+
+/** An order to the demo room's supplier of what came with it goes with the demo room. */
+async function isPlay({ tx }: Scene, { demo }: SupplierRow, lines: OrderGiven['lines']): Promise<boolean> {
+  const offers = await tx.ask(
+    rowsNamed(
+      'offer',
+      lines.map(({ offer }) => offer),
+    ),
+  );
+  return demo && offers.every((offer) => offer.demo);
 }
 
 async function reachesMinimum(

@@ -9,6 +9,7 @@ export {
   actsNumbered,
   addAct,
   latestActs,
+  type Puts,
   revision,
 } from './acts.ts';
 export { type ArrivedLine, arrivalsUpTo, arrivedLines, spentBetween } from './arrivals.ts';
@@ -37,6 +38,7 @@ export { type ActAbout, actsAbout, type EntryLine, type RowChange } from './hist
 export { type Keeping, keepAnswer, keptAnswer, lastKept } from './kept.ts';
 export { type LifeRows, lifeOf, type MealRow } from './lives.ts';
 export { type AnimalMark, animalMarks } from './marks.ts';
+export { NAMING } from './naming.ts';
 export type {
   AnimalRow,
   BinRow,
@@ -50,7 +52,7 @@ export type {
   SettingRow,
   SupplierRow,
 } from './nouns.ts';
-export { nameOf } from './nouns.ts';
+export { nameOf, nouns } from './nouns.ts';
 export { outcomesBefore } from './offers-before.ts';
 export { openStore } from './open.ts';
 export type { Query, Tx } from './query.ts';

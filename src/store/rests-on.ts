@@ -1,13 +1,10 @@
 /** Which newer acts rest on an act, so that undoing it first would leave a gap. */
+import { NAMING } from './naming.ts';
 import { jsonQuery, type Query, type Tx } from './query.ts';
 import { PLACE, SINCE } from './turns.ts';
 
-/** Rows that name a row of another noun: the noun that names, the field, the noun named. */
-const NAMES = `names (noun, field, named) as (values ('animal', 'room', 'room'), ('bin', 'room', 'room'),
-  ('planned_change', 'room', 'room'), ('delivery', 'bin', 'bin'), ('planned_change', 'animal', 'animal'),
-  ('animal', 'kind', 'kind'), ('planned_change', 'animalKind', 'kind'),
-  ('offer', 'supplier', 'supplier'), ('purchase', 'supplier', 'supplier'), ('delivery', 'purchase', 'purchase'),
-  ('delivery', 'offer', 'offer'))`;
+const NAMES = `names (noun, field, named) as (values
+  ${NAMING.map((names) => `(${names.map((word) => `'${word}'`).join(', ')})`).join(', ')})`;
 
 /** Rows named by the images of changes that meet a condition. */
 const namesIn = (condition: string): string =>

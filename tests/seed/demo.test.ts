@@ -12,6 +12,7 @@ import {
   editSettings,
   emptyDemo,
   loadSnapshot,
+  placeOrder,
   undo,
 } from '../../src/actions/index.ts';
 import { civilDate, type DayNumber, isFeedingDay, weekday } from '../../src/husbandry/calendar.ts';
@@ -106,6 +107,23 @@ test('one step takes all of it away, and undo brings it back', async () => {
   const context = await placeOn(AUTUMN);
   const empty = { ...(await loadSnapshot(context)), revision: 0 };
   good(await seedDemo(context));
+  const full = await loadSnapshot(context);
+  const emptied = good(await emptyDemo(context, {}));
+  expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual(empty);
+  good(await undo(context, { act: emptied.act }));
+  expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual({ ...full, revision: 0 });
+});
+
+test('it goes with what the keeper ordered in it, and undo brings that back too', async () => {
+  const context = await placeOn(AUTUMN);
+  const empty = { ...(await loadSnapshot(context)), revision: 0 };
+  good(await seedDemo(context));
+  const [next] = dispatchesOf((await loadSnapshot(context)).market!.suppliers[0]!, {
+    from: AUTUMN,
+    to: AUTUMN + 7,
+  });
+  const lines = [{ offer: 'F1', packs: 3, bin: 'B1' }];
+  good(await placeOrder(context, { supplier: 'S1', sentDay: civilDate(next!.sent), lines }));
   const full = await loadSnapshot(context);
   const emptied = good(await emptyDemo(context, {}));
   expect({ ...(await loadSnapshot(context)), revision: 0 }).toEqual(empty);

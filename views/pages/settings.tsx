@@ -136,7 +136,10 @@ const OwnRoom = ({ forms, shell }: SettingsProps) => (
     <h2 id="demo-head">{shell.demo ? 'Start your own room' : 'The demo room'}</h2>
     {shell.demo ? (
       <PostForm entry={entryOf(forms, 'demo-remove')} action={paths.removeDemo}>
-        <p>Takes every demo animal and bin away. What you added yourself stays.</p>
+        <p>
+          Takes every demo animal and bin away, with your orders to its suppliers, its sacs and its
+          deliveries. What else you added stays.
+        </p>
         <button type="submit">Clear the demo room</button>
       </PostForm>
     ) : (

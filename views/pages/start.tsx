@@ -66,7 +66,8 @@ const ToTheVerdict = ({ guesses }: StartProps) => (
 const ClearFirst = ({ forms }: StartProps) => (
   <section class="three-steps">
     <p class="lede">
-      First the invented animals and prey go. What you added yourself stays, and you can undo it.
+      First the invented animals and prey go, with what you ordered from the invented suppliers. What else you
+      added stays, and you can undo it.
     </p>
     <PostForm entry={entryOf(forms, 'demo-remove')} action={paths.removeDemo}>
       <button type="submit" class="act-here">
