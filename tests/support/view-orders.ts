@@ -152,7 +152,11 @@ export const newOrderProps: NewOrderProps = {
   chosen: {
     supplier: farm,
     offers: [
-      { ...offerWith({ species: 'acheta', size: '1/8 in', fromMm: 3, toMm: 4.5, packHeads: 500 }), into },
+      {
+        ...offerWith({ species: 'acheta', size: '1/8 in', fromMm: 3, toMm: 4.5, packHeads: 500 }),
+        into,
+        proposed: 'B1',
+      },
       {
         ...offerWith({
           ...{ code: 'F2', species: 'dubia', fromMm: 14, toMm: 18, packHeads: 25, mostPacks: 20 },
@@ -162,6 +166,7 @@ export const newOrderProps: NewOrderProps = {
           ],
         }),
         into,
+        proposed: 'B1',
       },
     ],
     parcels: [-1, 1, 2].map((day) => ({

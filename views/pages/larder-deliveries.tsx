@@ -13,7 +13,7 @@ import { paths } from '../paths.ts';
 /**
  * Form 'came-<code>' posts `day`, `alive`, `dead`, `size` ('' = as ordered, else a trade size's value) to
  * `paths.arrived(code)`; 'cancel-<code>' posts nothing more to `paths.cancelDelivery(code)`; 'delivery' posts
- * `bin`, `heads`, `size`, `day` to `paths.newDelivery`: the bin tells the species.
+ * `heads`, `size`, `bin` ('' = the one that fits the size), `day` to `paths.newDelivery`.
  */
 interface DeliveriesProps {
   readonly shell: Shell;
@@ -115,14 +115,16 @@ const allSizes = ({ bins, names, sizeClasses }: DeliveriesProps): Option[] =>
     })),
   );
 
+const NEAREST = 'The bin of prey nearest in size';
+
 const NewDelivery = (props: DeliveriesProps) => {
   const entry = entryOf(props.forms, 'delivery');
   const bins = props.bins.map(({ code, name }) => ({ value: code, label: name }));
   return (
     <ActForm entry={entry} action={paths.newDelivery} title="Expect a delivery" button="Expect it">
-      <Select entry={entry} name="bin" label="Goes into" options={bins} />
       <Field entry={entry} name="heads" label="How many" type="number" min="1" required />
       <Select entry={entry} name="size" label="Size" options={allSizes(props)} />
+      <Select entry={entry} name="bin" label="Goes into" none={NEAREST} options={bins} />
       <Field entry={entry} name="day" label="Comes on" type="date" required />
     </ActForm>
   );

@@ -21,6 +21,8 @@ import { postageWords } from '../supplier-words.ts';
 /** An offer, with the bins of its species and the rooms of a new one. */
 export interface OfferShown extends Offer {
   readonly into: readonly Option[];
+  /** Which of them the form proposes. */
+  readonly proposed: string;
 }
 
 /**
@@ -156,7 +158,13 @@ const OfferLine = ({ entry, offer, names, unit, currency }: OfferProps) => {
         min="0"
         hint={`${priceWords(offer, currency)}.${most}`}
       />
-      <Select entry={entry} name={`into-${code}`} label="Goes into" options={offer.into} />
+      <Select
+        entry={entry}
+        name={`into-${code}`}
+        label="Goes into"
+        options={offer.into}
+        start={offer.proposed}
+      />
     </fieldset>
   );
 };

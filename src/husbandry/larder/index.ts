@@ -19,6 +19,7 @@ export { type Climate, changingClimate, steadyClimate } from './climate.ts';
 export { type ColonyGrowth, colonyGrowth } from './colony-growth.ts';
 export { type Capacity, capacityOf, loadOf, NO_PRESSURE } from './crowding.ts';
 export { type CupGives, cupGives, fliesFrom, weekFrom } from './cup-life.ts';
+export { type Filled, fittingBin } from './fitting-bin.ts';
 export { coldSince, coldUntil, isApart, isCold, oldestSince, rests, restsTo } from './keeping-times.ts';
 export { between, firstAdult, headsWithin, spreadLot, totalHeads } from './lot.ts';
 export type { Evidence, Look } from './mind.ts';

@@ -13,7 +13,7 @@ import { DAYS_PER_WEEK } from '../../husbandry/units.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted, valuesIn } from './posted.ts';
-import { intoChosen, intoOptions } from './prey-into.ts';
+import { binsFilled, intoChosen, intoOptions, intoProposed } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import { anyText, needed, typed } from './typed.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -89,7 +89,13 @@ async function showNewOrder(
   const here = await visit(house, c, { refused });
   const { suppliers, purse } = marketIn(here.snapshot);
   const forms = { ...here.forms, begun: begunIn(c) };
-  const props = { ...here, forms, currency: purse.currency, suppliers, chosen: chosenOf(here, supplier) };
+  const props = {
+    ...here,
+    forms,
+    currency: purse.currency,
+    suppliers,
+    chosen: await chosenOf(house, here, supplier),
+  };
   return page(c, NewOrderPage(props), statusOf(refused !== null));
 }
 
@@ -98,16 +104,21 @@ const WEEKS_SHOWN = 6;
 const atAnyTime = ({ tooLateOn: _, ...supplier }: Supplier): Supplier => supplier;
 
 /** Orders of the last week can still be written down, and those of earlier today. */
-function chosenOf({ snapshot }: Visit, code: string): NewOrderProps['chosen'] {
+async function chosenOf(house: House, { snapshot }: Visit, code: string): Promise<NewOrderProps['chosen']> {
   const { suppliers, offers, weather } = marketIn(snapshot);
   const supplier = suppliers.find((each) => each.code === code);
   if (supplier === undefined) return null;
+  const filled = await binsFilled(house, snapshot);
   const range = { from: snapshot.today - DAYS_PER_WEEK, to: snapshot.today + WEEKS_SHOWN * DAYS_PER_WEEK };
   return {
     supplier,
     offers: offers
       .filter((offer) => offer.supplier === code)
-      .map((offer) => ({ ...offer, into: intoOptions(snapshot, offer.species) })),
+      .map((offer) => ({
+        ...offer,
+        into: intoOptions(snapshot, offer.species),
+        proposed: intoProposed(filled, offer, snapshot),
+      })),
     parcels: dispatchesOf(atAnyTime(supplier), range, weather),
   };
 }

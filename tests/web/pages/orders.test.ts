@@ -1,6 +1,6 @@
 /** The pages of orders: from a new order to a box that came, and what is said of it. */
 import { expect, test } from 'vitest';
-import { cancelOrder, editSupplier, orderLate } from '../../../src/actions/index.ts';
+import { cancelOrder, editSupplier, orderLate, restBin } from '../../../src/actions/index.ts';
 import { rowsOf } from '../../../src/store/index.ts';
 import { filledHome, type Home } from '../../support/house.ts';
 import { good } from '../../support/store-at.ts';
@@ -36,6 +36,24 @@ test('a new order is written in two steps, and stands under Orders with what it 
   expect(page).toContain('500 house crickets, 11–15 mm, for Large box, 2 packs, €12.00');
   expect(page).toContain('€16.90, €4.90 of it postage');
   expect(await home.see('/larder')).toContain('See to the order');
+});
+
+test('a line is proposed for the bin nearest in size, else for a new one', async () => {
+  const home = await filledHome();
+  expect(await home.see('/orders/new?supplier=S1')).toContain('<option value="B2" selected="">');
+  good(await restBin(home.room, { bin: 'B2', days: 9 }));
+  expect(await home.see('/orders/new?supplier=S1')).toContain('<option value="new:R1" selected="">');
+});
+
+test('a delivery of which no bin is said goes into the one nearest in size', async () => {
+  const home = await filledHome();
+  const crickets = { heads: '50', size: 'acheta-domesticus|1/2 in', day: '2024-10-09' };
+  expect((await home.send('/deliveries', { ...crickets, bin: '' })).status).toBe(303);
+  const [, last] = await home.room.store.ask(rowsOf('delivery'));
+  expect(last).toMatchObject({ heads: 50, bin: 'B2' });
+  const roaches = { ...crickets, size: 'blaptica-dubia|large', bin: '' };
+  const refused = await home.send('/deliveries', roaches);
+  expect(await refused.text()).toContain('No bin holds dubia roaches of about that size');
 });
 
 test('an order into a new bin makes it', async () => {
