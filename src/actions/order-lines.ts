@@ -32,12 +32,13 @@ interface Asked {
   readonly supplier: SupplierRow;
   readonly lines: readonly LineGiven[];
   readonly demo: boolean;
+  /** Bins that other orders of the same act have made. */
+  readonly made: Made;
 }
 
 /** The lines in the order given; a price break counts the packs of an offer over all of them. */
 export async function orderLines(scene: Scene, asked: Asked): Promise<Result<readonly OrderLine[]>> {
-  const { supplier, lines, demo } = asked;
-  const made: Made = new Map();
+  const { supplier, lines, demo, made } = asked;
   const found: OrderLine[] = [];
   for (const [i, line] of lines.entries()) {
     const at = `lines.${i}.`;

@@ -14,6 +14,7 @@ import {
   type SupplierRow,
   settings,
 } from '../store/index.ts';
+import type { Made } from './bin-for.ts';
 import { civilDay, flag, longText, someText } from './fields.ts';
 import { findSupplier } from './find.ts';
 import { notSentOn } from './order-day.ts';
@@ -43,14 +44,19 @@ interface Placed {
   readonly due: DayNumber;
 }
 
-export async function placed(scene: Scene, given: OrderGiven): Promise<Result<Body<Placed>>> {
+/** What was made before in the same act is made no second time. */
+export async function placed(
+  scene: Scene,
+  given: OrderGiven,
+  made: Made = new Map(),
+): Promise<Result<Body<Placed>>> {
   const supplier = await findSupplier(scene.tx, given.supplier);
   if (!supplier.ok) return supplier;
   const { sentDay, placedDay = scene.now.today, notes } = given;
   const demo = given.demo || (await isPlay(scene, supplier.value, given.lines));
   const wrongDay = notSentOn(supplier.value, sentDay, placedDay);
   if (wrongDay !== null) return err(wrongDay);
-  const lines = await orderLines(scene, { supplier: supplier.value, lines: given.lines, demo });
+  const lines = await orderLines(scene, { supplier: supplier.value, lines: given.lines, demo, made });
   if (!lines.ok) return lines;
   const reached = await reachesMinimum(scene, supplier.value, lines.value);
   if (!reached.ok) return reached;

@@ -1,6 +1,7 @@
-/** Writes down several orders at once, as a plan has them: one step for Undo. */
+/** Writes down several orders at once, as a plan has them: one step for Undo. A new bin of the same name is one bin. */
 import { z } from 'zod';
 import { ok } from '../husbandry/result.ts';
+import type { Made } from './bin-for.ts';
 import { formId } from './fields.ts';
 import { order, placed } from './order-placed.ts';
 import { action } from './perform.ts';
@@ -18,8 +19,9 @@ export const placeOrders = action({
   }),
   body: async (scene, { orders }) => {
     const found = [];
+    const made: Made = new Map();
     for (const given of orders) {
-      const one = await placed(scene, given);
+      const one = await placed(scene, given, made);
       if (!one.ok) return one;
       found.push(one.value);
     }

@@ -1,19 +1,21 @@
 /** A new order in two steps: from whom, then what. */
 import type { Context, Hono } from 'hono';
 import type { z } from 'zod';
+import { namesOf } from '../../../views/names.ts';
 import { NewOrderPage, type NewOrderProps } from '../../../views/pages/order-new.tsx';
 import type { PageForms, Refused } from '../../../views/partials/form.tsx';
 import { paths } from '../../../views/paths.ts';
 import { civilDay } from '../../actions/fields.ts';
-import { placeOrder } from '../../actions/index.ts';
+import { loadSnapshot, placeOrder } from '../../actions/index.ts';
 import { dispatchesOf, type Supplier } from '../../husbandry/orders/index.ts';
 import type { Problem } from '../../husbandry/problems.ts';
 import { err } from '../../husbandry/result.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { DAYS_PER_WEEK } from '../../husbandry/units.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { posted, valuesIn } from './posted.ts';
-import { binsFilled, intoChosen, intoOptions, intoProposed } from './prey-into.ts';
+import { binsFilled, intoChosen, intoOptions, intoProposed, newBinName } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import { anyText, needed, typed } from './typed.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -26,7 +28,7 @@ export function newOrderRoutes(app: Hono<DoorEnv>, house: House): void {
       form: () => 'order',
       shape: (_, sent) => shapeOf(sent),
       act: async (given, { formId }) => {
-        const lines = linesOf(given);
+        const lines = linesOf(given, await loadSnapshot(house.context));
         const { supplier = '', sentDay = '', placedDay = '' } = given;
         const done = await placeOrder(house.context, { supplier, sentDay, placedDay, lines, formId });
         return done.ok ? done : err(besideOffer(done.problem, lines));
@@ -53,12 +55,18 @@ function shapeOf(sent: readonly string[]): Record<string, z.ZodType<string>> {
 type Given = Readonly<Record<string, string>>;
 const NONE = ['', '0'];
 
-const linesOf = (given: Given) =>
-  Object.entries(given).flatMap(([name, packs]) => {
-    const offer = PACKS.exec(name)?.[1];
-    if (offer === undefined || NONE.includes(packs)) return [];
-    return [{ offer, packs, ...intoChosen(given[`into-${offer}`] ?? '') }];
+/** A new bin is called by what goes into it. */
+function linesOf(given: Given, snapshot: Snapshot) {
+  const { offers } = marketIn(snapshot);
+  return Object.entries(given).flatMap(([name, packs]) => {
+    const code = PACKS.exec(name)?.[1];
+    if (code === undefined || NONE.includes(packs)) return [];
+    const into = intoChosen(given[`into-${code}`] ?? '');
+    const offer = offers.find((each) => each.code === code);
+    const called = into.bin === '' && offer !== undefined ? newBinName(namesOf(snapshot), offer) : '';
+    return [{ offer: code, packs, ...into, name: called }];
   });
+}
 
 /** A problem of a line beside the field of its offer. */
 function besideOffer(problem: Problem, lines: ReturnType<typeof linesOf>): Problem {

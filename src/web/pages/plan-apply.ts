@@ -1,6 +1,4 @@
 /** Applying a plan: its orders of this week are placed, in one step. */
-import { sentenceCase } from '../../../views/format.ts';
-import { preyName, sizedPrey } from '../../../views/names.ts';
 import { ordersSaid, ordersThisWeek } from '../../../views/pages/plan-apply.tsx';
 import type { OrderLine } from '../../../views/pages/plan-words.ts';
 import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
@@ -10,6 +8,7 @@ import type { PlanQuestion } from '../../husbandry/plan/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
 import type { House } from './house.ts';
+import { newBinName } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
@@ -52,6 +51,5 @@ function lineOf({ offer, packs, bin, species }: OrderLine, here: Visit) {
   const { bins, rooms } = here.snapshot;
   const room = bins.find((each) => each.species === species)?.room ?? rooms[0]?.code ?? '';
   const size = marketIn(here.snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
-  const name = sentenceCase(sizedPrey(size, preyName(here.names.species, species)));
-  return { offer, packs, room, name };
+  return { offer, packs, room, name: newBinName(here.names, { size, species }) };
 }

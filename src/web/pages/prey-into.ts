@@ -1,4 +1,6 @@
 /** Where prey that comes in can go: a bin there is, or a new one in a room; which is proposed, and what was chosen. */
+import { sentenceCase } from '../../../views/format.ts';
+import { type Names, preyName, sizedPrey } from '../../../views/names.ts';
 import type { Option } from '../../../views/partials/form.tsx';
 import { askOnce } from '../../actions/index.ts';
 import { type Bin, type Filled, fittingBin, isApart, type Lot } from '../../husbandry/larder/index.ts';
@@ -28,6 +30,12 @@ const labelOf = (bin: Bin, today: number): string =>
 /** The bin or the room chosen. */
 export const intoChosen = (chosen: string): { readonly bin: string; readonly room: string } =>
   chosen.startsWith(NEW) ? { bin: '', room: chosen.slice(NEW.length) } : { bin: chosen, room: '' };
+
+/** What a new bin for prey of a size is called. */
+export const newBinName = (
+  { species: all }: Names,
+  { size, species }: { readonly size: string; readonly species: string },
+): string => sentenceCase(sizedPrey(size, preyName(all, species)));
 
 interface Coming extends Pick<Lot, 'fromMm' | 'toMm'> {
   readonly species: string;

@@ -60,7 +60,7 @@ test('an order into a new bin makes it', async () => {
   const home = await filledHome();
   await place(home, { 'into-F1': 'new:R1' });
   const bins = await home.room.store.ask(rowsOf('bin'));
-  expect(bins.at(-1)).toMatchObject({ code: 'B4', origin: 'Grille & Co' });
+  expect(bins.at(-1)).toMatchObject({ code: 'B4', name: 'House crickets (1/2 in)', origin: 'Grille & Co' });
 });
 
 test('what is wrong stands beside the field of its offer, and what was typed stays', async () => {

@@ -249,6 +249,21 @@ test('several orders at once are one act; if one cannot be, none is placed', asy
   expect((await loadSnapshot(home.room)).deliveries).toHaveLength(1);
 });
 
+test('parcels of one act that need a new bin for the same prey share one', async () => {
+  const home = await filledHome();
+  await sellsPrey(home.room.store);
+  const order = (days: number, name = 'Small crickets') => ({
+    supplier: 'S1',
+    sentDay: home.room.date(days),
+    lines: [{ offer: 'F1', packs: 2, room: 'R1', name }],
+  });
+  const before = (await loadSnapshot(home.room)).bins.length;
+  good(await placeOrders(home.room, { orders: [order(1), order(3), order(3, 'Others')] }));
+  const { bins, deliveries } = await loadSnapshot(home.room);
+  expect(bins.slice(before).map(({ name }) => name)).toEqual(['Small crickets', 'Others']);
+  expect(deliveries.slice(1).map(({ bin }) => bin)).toEqual(['B4', 'B4', 'B5']);
+});
+
 test('a parcel of the plan opens the order form with its day and packs filled in', async () => {
   const home = await orderingHome();
   const href = /href="(\/orders\/new\?[^"]*)"/.exec(plain(await home.see('/plan')))?.[1] ?? '';
