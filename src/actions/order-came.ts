@@ -4,6 +4,7 @@ import type { DayNumber } from '../husbandry/calendar.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok } from '../husbandry/result.ts';
 import { type BinRow, type DeliveryRow, type EntryInput, nextCodes } from '../store/index.ts';
+import { cameTooEarly } from './came-early.ts';
 import { type CameLine, cameLine, extraCame, extraLine, lineCame, type Opened } from './came-line.ts';
 import { civilDay, flag, formId, someText } from './fields.ts';
 import { type PlacedOrder, placedOrder } from './find-order.ts';
@@ -38,6 +39,8 @@ export const orderCame = action({
   body: async (scene, given) => {
     const order = await placedOrder(scene.tx, given.purchase);
     if (!order.ok) return order;
+    const early = cameTooEarly(order.value, given.day ?? scene.now.today);
+    if (early !== null) return err(early);
     const untold = order.value.lines.find(
       ({ code }) => !given.lines.some(({ delivery }) => delivery === code),
     );

@@ -142,8 +142,9 @@ function extraGiven(
   { extraSize = '', extraAlive = '', extraDead = '', extraInto = '' }: Given,
   facts: Facts,
 ) {
-  if (extraSize === '' && extraAlive === '') return ok([]);
-  if (extraSize === '') return err(problem('no-size', 'Say what it was.', 'extraSize'));
+  const isCounted = [extraAlive, extraDead].some((many) => many !== '' && many !== '0');
+  if (extraSize === '') return isCounted || extraInto !== '' ? err(NO_SIZE) : ok([]);
+  if (!isCounted) return err(NO_HEADS);
   const species = facts.species.get(speciesChosen(extraSize));
   if (species === undefined)
     return err(problem('other-size', `"${extraSize}" is not a size in the Book.`, 'extraSize'));
@@ -152,6 +153,13 @@ function extraGiven(
   const how = { alive: extraAlive || '0', dead: extraDead || '0', ...intoChosen(extraInto) };
   return ok([{ species: species.code, ...lengths.value, ...how }]);
 }
+
+const NO_SIZE = problem(
+  'no-size',
+  'Say what it was; where nothing else was in the box, leave the rest of it empty.',
+  'extraSize',
+);
+const NO_HEADS = problem('no-heads', 'Say how many there were, alive or dead.', 'extraAlive');
 
 const FIELDS: Readonly<Record<string, string>> = {
   'came.alive': 'alive',

@@ -9,9 +9,9 @@ const codeIn = ({ dice, purchases }: Present, state: 'placed' | 'arrived'): stri
   dice.pick(purchases.filter((each) => each.state === state))?.code ?? 'O99';
 
 export const orderActs = {
-  placeOrder: ({ dice, bin, room, ahead }: Present): Given<'placeOrder'> => ({
+  placeOrder: ({ dice, bin, room, ahead, today }: Present): Given<'placeOrder'> => ({
     supplier: 'S1',
-    sentDay: ahead(),
+    sentDay: dice.often(0.7) ? today() : ahead(),
     lines: Array.from({ length: dice.whole(1, 2) }, () => ({
       offer: dice.often(0.95) ? 'F1' : 'F99',
       packs: dice.whole(dice.often(0.9) ? 1 : 0, 3),
@@ -25,12 +25,12 @@ export const orderActs = {
   orderLate: (here: Present): Given<'orderLate'> => ({ purchase: codeIn(here, 'placed'), day: here.ahead() }),
   cancelOrder: (here: Present): Given<'cancelOrder'> => ({ purchase: codeIn(here, 'placed') }),
   orderCame: (here: Present): Given<'orderCame'> => {
-    const { dice, deliveries, past, bin, room } = here;
+    const { dice, deliveries, past, today, bin, room } = here;
     const purchase = codeIn(here, 'placed');
     const lines = deliveries.filter((each) => each.purchase === purchase && each.state === 'expected');
     return {
       purchase,
-      day: past(),
+      day: dice.often(0.7) ? today() : past(),
       warmed: dice.often(0.5),
       apart: dice.often(0.3),
       lines: lines.map(({ code }) => ({

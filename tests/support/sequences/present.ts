@@ -29,6 +29,7 @@ export async function presentOf(room: Room, dice: Dice) {
   return {
     ...found,
     dice,
+    today: () => civilDate(today),
     /** Mostly in the past days, now and then not yet come. */
     past: () => civilDate(today - dice.whole(0, 4) + (dice.often(0.05) ? 6 : 0)),
     ahead: () => civilDate(today + dice.whole(0, 9) - (dice.often(0.05) ? 20 : 0)),

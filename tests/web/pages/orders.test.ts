@@ -169,6 +169,47 @@ test('a box may be counted in part or weighed, and half of a sample is refused b
   );
 });
 
+test('a box that came before it was sent is refused beside its day', async () => {
+  const home = await filledHome();
+  await place(home);
+  home.room.pass(5);
+  const refused = await home.send('/orders/O1/came', cameWith({ day: '2024-10-07' }));
+  expect(refused.status).toBe(422);
+  const page = await refused.text();
+  expect(page).toContain(
+    '&quot;2024-10-07&quot; is too early: the parcel from “Grille &amp; Co” leaves on Mon 7 Oct.',
+  );
+  expect(page).toContain('id="came-O1-day-problem"');
+  expect((await home.send('/orders/O1/came', cameWith({ day: '2024-10-08' }))).status).toBe(303);
+});
+
+test('what was fetched from a shop, or is here on the day it is sent, may come on that very day', async () => {
+  const home = await filledHome();
+  good(await editSupplier(home.room, { supplier: 'S1', kind: 'shop', transitDays: 0, postageFlat: 0 }));
+  await place(home);
+  home.room.pass(3);
+  const early = await home.send('/orders/O1/came', cameWith({ day: '2024-10-06' }));
+  expect(await early.text()).toContain('it is fetched from “Grille &amp; Co” on Mon 7 Oct');
+  expect((await home.send('/orders/O1/came', cameWith())).status).toBe(303);
+});
+
+test('what nobody ordered is told whole or refused beside what is missing', async () => {
+  const home = await filledHome();
+  await place(home);
+  home.room.pass(5);
+  const extra = async (over: Record<string, string>) =>
+    (await home.send('/orders/O1/came', cameWith(over))).text();
+  const said = 'Say what it was; where nothing else was in the box';
+  for (const half of [{ extraDead: '4' }, { extraInto: 'B1' }, { extraAlive: '4' }]) {
+    const page = await extra(half);
+    expect(page).toContain(said);
+    expect(page).toContain('id="came-O1-extraSize-problem"');
+  }
+  const size = { extraSize: 'acheta-domesticus|1/4 in' };
+  expect(await extra(size)).toContain('Say how many there were, alive or dead.');
+  expect((await home.send('/orders/O1/came', cameWith({ extraDead: '0' }))).status).toBe(303);
+});
+
 test('what each supplier’s boxes say stands beside what is usual', async () => {
   const home = await filledHome();
   await place(home);
