@@ -1,9 +1,10 @@
 /** The fields of an animal as they are entered, for adding, editing and importing. */
 
 import { z } from 'zod';
-import type { LifeStage } from '../husbandry/animals/index.ts';
+import { type LifeStage, tooLarge } from '../husbandry/animals/index.ts';
 import type { DayNumber } from '../husbandry/calendar.ts';
-import { ok, type Result } from '../husbandry/result.ts';
+import type { Problem } from '../husbandry/problems.ts';
+import { err, ok, type Result } from '../husbandry/result.ts';
 import { type AnimalRow, nextCodes } from '../store/index.ts';
 import { civilDay, flag, gaugeMm, heads, longText, oneOf, position, someText, text } from './fields.ts';
 import { findKind, findRoom } from './find.ts';
@@ -76,6 +77,8 @@ export async function newAnimalRows(
 ): Promise<Result<readonly AnimalRow[]>> {
   const places = await placesOf(scene, given);
   if (!places.ok) return places;
+  const large = given.map((each) => beyondKind(scene, each)).find((found) => found !== null);
+  if (large !== undefined) return err(large);
   const codes = await nextCodes(scene.tx, 'A', given.length);
   const rows = given.map(({ gaugeDay, room, hatchedDay, hereSince, ...animal }, at) => ({
     ...animal,
@@ -122,12 +125,25 @@ export async function changedAnimalRows(
     changes.map(({ fields }) => fields),
   );
   if (!places.ok) return places;
-  return ok(
-    changes.map(({ row, fields }) =>
-      changedRow(row, fields, { rooms: places.value, today: scene.now.today }),
-    ),
+  const rows = changes.map(({ row, fields }) =>
+    changedRow(row, fields, { rooms: places.value, today: scene.now.today }),
   );
+  const large = rows
+    .map((row, at) => beyondAnew(scene, row, changes[at]!.row))
+    .find((found) => found !== null);
+  return large === undefined ? ok(rows) : err(large);
 }
+
+/** A size or a kind that was not written down before. */
+const beyondAnew = (scene: Scene, row: AnimalRow, before: AnimalRow): Problem | null =>
+  row.gaugeMm === before.gaugeMm && row.kind === before.kind ? null : beyondKind(scene, row);
+
+/** What is wrong with a size no animal of the kind can have; null where it can be. */
+export function beyondKind({ facts }: Scene, { kind: code, gaugeMm: size }: Sized): Problem | null {
+  const kind = facts.kinds.get(code);
+  return kind === undefined ? null : tooLarge(kind, size);
+}
+type Sized = Pick<AnimalRow, 'kind' | 'gaugeMm'>;
 
 interface Setting {
   readonly rooms: ReadonlyMap<string, string>;

@@ -1,6 +1,7 @@
 /** Records a gauge that was measured. */
 import { z } from 'zod';
 import { err, ok } from '../husbandry/result.ts';
+import { beyondKind } from './animal-fields.ts';
 import { civilDay, flag, formId, gaugeMm, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
 import { resized } from './life-events.ts';
@@ -24,7 +25,9 @@ export const recordMeasure = action({
     if (!animal.ok) return animal;
     const day = given.day ?? scene.now.today;
     const early = beforeItCame(animal.value, { day, field: 'day' });
-    if (early !== null) return err(early);
+    const { kind } = animal.value;
+    const odd = early ?? beyondKind(scene, { kind, gaugeMm: given.gaugeMm });
+    if (odd !== null) return err(odd);
     const record = await recordOf(scene, given.animal);
     const moulted = record.moults.findLast((found) => found <= day);
     const wrong = moulted === undefined ? null : smallerThanBefore(record, { ...given, moulted });

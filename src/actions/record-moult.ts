@@ -1,6 +1,7 @@
 /** Records a moult that was found. */
 import { z } from 'zod';
 import { err, ok } from '../husbandry/result.ts';
+import { beyondKind } from './animal-fields.ts';
 import { civilDay, flag, formId, gaugeMm, someText } from './fields.ts';
 import { findAnimal } from './find.ts';
 import { moulted } from './life-events.ts';
@@ -29,7 +30,8 @@ export const recordMoult = action({
       moultOutOfTurn(record, moult) ??
       (moult.gaugeMm === undefined
         ? null
-        : smallerThanBefore(record, { gaugeMm: moult.gaugeMm, moulted: moult.found, smaller }));
+        : (beyondKind(scene, { kind: animal.value.kind, gaugeMm: moult.gaugeMm }) ??
+          smallerThanBefore(record, { gaugeMm: moult.gaugeMm, moulted: moult.found, smaller })));
     if (wrong !== null) return err(wrong);
     const event = await moulted(scene, animal.value, moult);
     if (!event.ok) return event;

@@ -4,6 +4,7 @@ import { type Problem, problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
 import { sameShelf } from '../husbandry/walk.ts';
 import { type AnimalRow, lastMealTaken, nextCodes, rowsOf } from '../store/index.ts';
+import { beyondKind } from './animal-fields.ts';
 import { asOf, formId, gaugeMm, heads, oneOf, someText, text } from './fields.ts';
 import { findAnimal, findRoom } from './find.ts';
 import { historyOf } from './import-history.ts';
@@ -31,7 +32,10 @@ export const splitGroup = action({
   body: async (scene, given) => {
     const group = await findAnimal(scene.tx, given.animal);
     if (!group.ok) return group;
-    const wrong = tooMany(group.value, given);
+    const { kind } = group.value;
+    const { gaugeMm: size } = given;
+    const wrong =
+      tooMany(group.value, given) ?? (size === undefined ? null : beyondKind(scene, { kind, gaugeMm: size }));
     if (wrong !== null) return err(wrong);
     const free = await unlessChanged(scene.tx, { noun: 'animal', code: given.animal, asOf: given.asOf });
     if (!free.ok) return free;

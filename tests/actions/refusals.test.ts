@@ -5,15 +5,18 @@ import {
   addRoom,
   countBin,
   deliveryCame,
+  editAnimal,
   expectDelivery,
   importRows,
   move,
   recordDied,
   recordEvening,
   recordMatured,
+  recordMeasure,
   recordMorning,
   recordMoult,
   seeCup,
+  splitGroup,
 } from '../../src/actions/index.ts';
 import type { Result } from '../../src/husbandry/result.ts';
 import { revision } from '../../src/store/index.ts';
@@ -56,6 +59,36 @@ const cases: readonly Case[] = [
     'a size of 4 metres',
     (room) => addAnimal(room, { ...spider, gaugeMm: 4000 }),
     { code: 'size-out-of-range' },
+  ],
+  [
+    'a size far beyond the kind',
+    (room) => addAnimal(room, { ...spider, gaugeMm: 400 }),
+    {
+      code: 'size-beyond-kind',
+      field: 'gaugeMm',
+      sentence:
+        '"400 mm" is far more than any Test spider grows to: write its diagonal leg span, of a grown one 90 to 110 mm.',
+    },
+  ],
+  [
+    'a size far beyond the kind, written later',
+    (room) => editAnimal(room, { animal: 'A1', gaugeMm: 400 }),
+    { code: 'size-beyond-kind', field: 'gaugeMm' },
+  ],
+  [
+    'a size far beyond the kind, measured',
+    (room) => recordMeasure(room, { animal: 'A1', gaugeMm: 221 }),
+    { code: 'size-beyond-kind', field: 'gaugeMm' },
+  ],
+  [
+    'a size far beyond the kind after a moult',
+    (room) => recordMoult(room, { animal: 'A1', found: room.date(0), gaugeMm: 221 }),
+    { code: 'size-beyond-kind', field: 'gaugeMm' },
+  ],
+  [
+    'a size far beyond the kind of those taken out of a group',
+    (room) => splitGroup(room, { animal: 'A3', into: 'singles', heads: 1, gaugeMm: 221 }),
+    { code: 'size-beyond-kind', field: 'gaugeMm' },
   ],
   [
     'a size left empty',

@@ -97,9 +97,16 @@ describe('sizes of a file', () => {
   });
 
   test('beyond what the kind grows to are kept and said', () => {
-    expect(sentences(animalsIn('who,kind,size\nA,mantis,200 mm\n'))).toEqual([
-      '"200 mm" is more than Mantis grows to (80 mm).',
+    expect(sentences(animalsIn('who,kind,size\nA,mantis,150 mm\n'))).toEqual([
+      '"150 mm" is more than Mantis grows to (80 mm).',
     ]);
+  });
+
+  test('that no animal of the kind can have are refused, and not read as its size', () => {
+    const reading = animalsIn('who,kind,size\nA,mantis,200 mm\n');
+    expect(sentences(reading)[0]).toContain('"200 mm" is far more than any Mantis grows to');
+    expect(reading.rows[0]?.notes[0]?.weight).toBe('trouble');
+    expect(reading.rows[0]?.becomes?.gaugeAssumed).toBe(true);
   });
 });
 

@@ -24,4 +24,5 @@ export {
   type StageValues,
 } from './own-values.ts';
 export { adultGauge, type Eater, eaterOf, moults, ruleOf } from './stage.ts';
+export { tooLarge } from './too-large.ts';
 export { kindValues, stageValues } from './values.ts';

@@ -1,5 +1,5 @@
 /** The gauge of one animal from its size, unit and stage cells. */
-import type { Kind } from '../../husbandry/animals/index.ts';
+import { type Kind, tooLarge } from '../../husbandry/animals/index.ts';
 import type { Mm } from '../../husbandry/units.ts';
 import { isBlank } from '../cells/blank.ts';
 import { type LengthUnit, readLength, readUnit } from '../cells/length.ts';
@@ -44,6 +44,11 @@ export function readGauge(kind: Kind, cells: SizeCells, notes: Note[]): GaugeRea
     return assumedGauge(kind, cells, notes);
   }
   const { mm, range } = length.value;
+  const beyond = tooLarge(kind, mm, quote(cells.size));
+  if (beyond !== null) {
+    notes.push(trouble(beyond));
+    return assumedGauge(kind, cells, notes);
+  }
   if (range) notes.push(said('size-range', `Size ${inMm(mm)}: the middle of ${quote(cells.size)}.`));
   const [, largest] = kind.adultGaugeMm.value;
   if (mm > largest * GENEROUS)
