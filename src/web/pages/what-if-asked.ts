@@ -8,6 +8,7 @@ import { restKey, type Supposed } from '../../husbandry/plan/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { readFields, type Typed } from './sent-fields.ts';
 import { needed, typed } from './typed.ts';
+import { tooManySold } from './what-if-sold.ts';
 
 const day = typed(civilDay);
 const number = (least: number, most: number, wanted: string) =>
@@ -45,12 +46,19 @@ export type ReadSupposed =
 
 type Given = Readonly<Record<string, string & number>>;
 
+/** The room, and what is supposed already together with it. */
+interface Standing {
+  readonly snapshot: Snapshot;
+  readonly together: readonly Supposed[];
+}
+
 /** One thing supposed, from its fields. */
-export function supposedFrom(what: Addressed, fields: Typed, snapshot: Snapshot): ReadSupposed {
+export function supposedFrom(what: Addressed, fields: Typed, standing: Standing): ReadSupposed {
+  const { snapshot } = standing;
   const read = readFields(fields, { shape: SHAPES[what] as z.ZodRawShape, today: snapshot.today });
   if (!read.ok) return read;
   const supposed = asSupposed(what, read.given as Given);
-  const problems = amissIn(supposed, read.given as Given, snapshot);
+  const problems = amissIn(supposed, read.given as Given, standing);
   return Object.keys(problems).length === 0 ? { ok: true, supposed } : { ok: false, problems };
 }
 
@@ -81,7 +89,7 @@ function asSupposed(what: Addressed, given: Given): Supposed {
 }
 
 /** What fields that can each be read say against the room or each other. */
-function amissIn(supposed: Supposed, given: Given, snapshot: Snapshot): Problems {
+function amissIn(supposed: Supposed, given: Given, { snapshot, together }: Standing): Problems {
   const { today, bins, facts, market } = snapshot;
   const unknown = (field: string, known: boolean): Problems =>
     known ? {} : { [field]: `"${given[field]}" is not here; choose from the list.` };
@@ -90,8 +98,15 @@ function amissIn(supposed: Supposed, given: Given, snapshot: Snapshot): Problems
     case 'weather':
       return rangeAmiss(supposed, given, today);
     case 'sac':
-    case 'sell':
       return { ...unknown('kind', facts.kinds.has(supposed.kind)), ...pastAmiss(supposed.day, given, today) };
+    case 'sell': {
+      if (!facts.kinds.has(supposed.kind)) return unknown('kind', false);
+      const tooMany = tooManySold(supposed, snapshot, together);
+      return {
+        ...(tooMany === null ? {} : { heads: tooMany }),
+        ...pastAmiss(supposed.day, given, today),
+      };
+    }
     case 'supplier stops':
       return unknown(
         'supplier',
@@ -150,9 +165,14 @@ export function ifsIn(query: URLSearchParams, snapshot: Snapshot): IfsRead {
 }
 
 function togetherIn(text: string, snapshot: Snapshot) {
-  const read = text.split(AND).map((each) => ({ each, read: oneIn(each, snapshot) }));
+  const together: Supposed[] = [];
+  const read = text.split(AND).map((each) => {
+    const found = oneIn(each, { snapshot, together: [...together] });
+    if (found?.ok) together.push(found.supposed);
+    return { each, read: found };
+  });
   return {
-    together: read.flatMap(({ read: found }) => (found?.ok ? [found.supposed] : [])),
+    together,
     problems: read.flatMap(({ each, read: found }) => {
       if (found?.ok) return [];
       const why =
@@ -165,9 +185,9 @@ function togetherIn(text: string, snapshot: Snapshot) {
 }
 
 /** 'away:2026-12-10:2026-12-20' */
-function oneIn(text: string, snapshot: Snapshot): ReadSupposed | null {
+function oneIn(text: string, standing: Standing): ReadSupposed | null {
   const [what = '', ...values] = text.split(':');
   if (!isSupposable(what) && what !== 'without') return null;
   const fields = Object.keys(SHAPES[what]).map((name, i) => [name, [values[i] ?? '']] as const);
-  return supposedFrom(what, Object.fromEntries(fields), snapshot);
+  return supposedFrom(what, Object.fromEntries(fields), standing);
 }

@@ -98,10 +98,10 @@ function addedIn(query: URLSearchParams, asked: WhatIfAsked, { snapshot }: Visit
   const what = query.get('add');
   if (!isSupposable(what)) return { next: null, supposing: NOTHING };
   const { weeks: _, if: _ifs, add: _add, with: beside = [], ...fields } = byName(query);
-  const read = supposedFrom(what, fields, snapshot);
+  const column = beside[0] === undefined || beside[0] === '' ? asked.ifs.length : Number(beside[0]);
+  const read = supposedFrom(what, fields, { snapshot, together: asked.ifs[column] ?? [] });
   const values = Object.fromEntries(Object.entries(fields).map(([name, [value = '']]) => [name, value]));
   if (!read.ok) return { next: null, supposing: { what, values, problems: read.problems } };
-  const column = beside[0] === undefined || beside[0] === '' ? asked.ifs.length : Number(beside[0]);
   if (column >= MOST_IFS || Number.isNaN(column))
     return {
       next: null,

@@ -47,6 +47,16 @@ test.each([
     '"2020-01-01" is over; give a day that is still to come.',
   ],
   ['add=sell&kind=unicorn&heads=4&day=2024-11-01', '"unicorn" is not here; choose from the list.'],
+  ['add=sell&kind=brachypelma-hamorii&heads=40&day=2024-11-01', '"40" Mexican red-knees: there are 6.'],
+  [
+    'if=sell:brachypelma-hamorii:4:2024-11-01&add=sell&kind=brachypelma-hamorii&heads=3&day=2024-11-01&with=0',
+    '"3" Mexican red-knees: there are 2.',
+  ],
+  ['add=sell&kind=phidippus-regius&heads=1&day=2024-11-01', '"1" regal jumping spiders: there are none.'],
+  [
+    'if=sell:brachypelma-hamorii:40:2024-11-01',
+    '"sell:brachypelma-hamorii:40:2024-11-01" in the address cannot be supposed: "40" Mexican red-knees: there are 6.',
+  ],
   ['add=dies&bin=B99', '"B99" is not here; choose from the list.'],
   [
     'if=warmer:2&if=warmer:3&if=warmer:4&add=warmer&degrees=5',

@@ -1,0 +1,23 @@
+/** Whether so many of a kind can be supposed sold: of those that live here and are not to leave already. */
+import { type Supposed, supposing } from '../../husbandry/plan/index.ts';
+import type { Snapshot } from '../../husbandry/snapshot.ts';
+import { plural } from '../../husbandry/words.ts';
+
+type Sold = Extract<Supposed, { what: 'sell' }>;
+
+/** A sentence about more than there are beside what is supposed together with it; null where there are enough. */
+export function tooManySold(
+  { kind, heads }: Sold,
+  snapshot: Snapshot,
+  together: readonly Supposed[],
+): string | null {
+  const { animals, changes, facts } = supposing(snapshot, together);
+  const leaving = new Set(changes.flatMap((change) => (change.kind === 'sale' ? [change.animal] : [])));
+  const here = animals
+    .filter((animal) => animal.kind === kind && !leaving.has(animal.code))
+    .reduce((sum, { count }) => sum + count, 0);
+  if (heads <= here) return null;
+  const called = plural(facts.kinds.get(kind)?.commonName ?? kind);
+  const there = here === 1 ? 'there is 1' : `there are ${here === 0 ? 'none' : here}`;
+  return `"${heads}" ${called}: ${there}.`;
+}
