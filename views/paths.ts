@@ -167,6 +167,8 @@ export const paths = {
   /** That part alone. */
   boxAnswer: (order: string): string => at('/orders', order, 'box'),
   newOrder: '/orders/new',
+  /** What it comes to, alone. */
+  newOrderTotal: '/orders/new/total',
   newOrderFrom: (supplier: string): string => `/orders/new?supplier=${encodeURIComponent(supplier)}`,
   orderAct: (code: string, act: OrderAct): string => at('/orders', code, act),
   cancelDelivery: (code: string): string => at('/deliveries', code, 'cancelled'),

@@ -1,9 +1,8 @@
 /** The lines of an order: packs of offers, what they cost, and where each goes. */
 import { z } from 'zod';
-import { type Cents, headMassBetween, packCents, postageCents } from '../husbandry/orders/index.ts';
+import { type Cents, liveGrams, packCents, postageCents } from '../husbandry/orders/index.ts';
 import { problem } from '../husbandry/problems.ts';
 import { err, ok, type Result } from '../husbandry/result.ts';
-import { MG_PER_GRAM } from '../husbandry/units.ts';
 import type { OfferRow, SupplierRow } from '../store/index.ts';
 import { type BinFound, binFor, into, type Made } from './bin-for.ts';
 import { figureWithin, someText } from './fields.ts';
@@ -83,9 +82,6 @@ export const goodsCents = (lines: readonly OrderLine[]): Cents =>
 
 /** Postage by the value and the live mass of all lines. */
 export function postageOf({ facts }: Scene, { postage }: SupplierRow, lines: readonly OrderLine[]): Cents {
-  const grams = lines.reduce((sum, { offer, packs: many }) => {
-    const perCubicMm = facts.species.get(offer.species)?.massPerCubicMm.value ?? 0;
-    return sum + (many * offer.packHeads * headMassBetween(offer, perCubicMm).meanMg) / MG_PER_GRAM;
-  }, 0);
+  const grams = liveGrams(lines, (species) => facts.species.get(species)?.massPerCubicMm.value ?? 0);
   return postageCents(postage, { goodsCents: goodsCents(lines), grams });
 }

@@ -17,6 +17,7 @@ import {
 } from '../partials/form.tsx';
 import { paths } from '../paths.ts';
 import { postageWords } from '../supplier-words.ts';
+import { OrderTotalPart } from './order-total.tsx';
 
 /** An offer, with the bins of its species and the rooms of a new one. */
 export interface OfferShown extends Offer {
@@ -113,6 +114,7 @@ const OrderForm = (props: NewOrderProps & { chosen: Chosen }) => {
       {offers.map((offer) => (
         <OfferLine {...props} entry={entry} offer={offer} />
       ))}
+      <OrderTotalPart begun={Object.keys(entry.values).length > 0} />
       <button type="submit">Write it down</button>
     </PostForm>
   );

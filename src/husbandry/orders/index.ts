@@ -24,7 +24,8 @@ export {
 export { moneyWords } from './money-words.ts';
 export { offerTrouble } from './offer-trouble.ts';
 export { type Again, orderAgain } from './order-again.ts';
-export { headMassBetween } from './pack-mass.ts';
+export { type OrderTotal, orderTotal } from './order-total.ts';
+export { headMassBetween, liveGrams } from './pack-mass.ts';
 export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
 export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
 export { supplierTrouble } from './supplier-trouble.ts';

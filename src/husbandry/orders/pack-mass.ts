@@ -1,5 +1,6 @@
 /** What a head of a pack weighs, where only the least and the greatest length in it are known. */
-import { LENGTH_TO_MASS, type Mg, type Mm } from '../units.ts';
+import { LENGTH_TO_MASS, MG_PER_GRAM, type Mg, type Mm } from '../units.ts';
+import type { Offer } from './market.ts';
 
 export interface HeadMass {
   readonly meanMg: Mg;
@@ -19,6 +20,22 @@ export function headMassBetween(
   const sixth = meanPower(fromMm, toMm, 2 * LENGTH_TO_MASS);
   return { meanMg: massPerCubicMm * cube, cv: Math.sqrt(Math.max(0, sixth / cube ** 2 - 1)) };
 }
+
+/** Packs of an offer. */
+export interface Packed<O extends Pick<Offer, 'species' | 'fromMm' | 'toMm' | 'packHeads'>> {
+  readonly offer: O;
+  readonly packs: number;
+}
+
+/** Live mass of packs, in grams; mass of a body one millimetre long by species. */
+export const liveGrams = (
+  lines: readonly Packed<Pick<Offer, 'species' | 'fromMm' | 'toMm' | 'packHeads'>>[],
+  perCubicMm: (species: string) => Mg,
+): number =>
+  lines.reduce((sum, { offer, packs }) => {
+    const { meanMg } = headMassBetween(offer, perCubicMm(offer.species));
+    return sum + (packs * offer.packHeads * meanMg) / MG_PER_GRAM;
+  }, 0);
 
 const meanPower = (a: Mm, b: Mm, k: number): number =>
   b > a ? (b ** (k + 1) - a ** (k + 1)) / ((k + 1) * (b - a)) : a ** k;

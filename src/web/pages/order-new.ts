@@ -14,6 +14,7 @@ import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { DAYS_PER_WEEK } from '../../husbandry/units.ts';
 import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
+import { orderTotalRoutes } from './order-total.ts';
 import { posted, valuesIn } from './posted.ts';
 import { binsFilled, intoChosen, intoOptions, intoProposed, newBinName } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
@@ -21,6 +22,7 @@ import { anyText, needed, typed } from './typed.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
 
 export function newOrderRoutes(app: Hono<DoorEnv>, house: House): void {
+  orderTotalRoutes(app, house);
   app.get(paths.newOrder, (c) => showNewOrder(house, c, c.req.query('supplier') ?? ''));
   app.post(
     paths.newOrder,

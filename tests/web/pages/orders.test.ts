@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { cancelOrder, editSupplier, orderLate, restBin } from '../../../src/actions/index.ts';
 import { rowsOf } from '../../../src/store/index.ts';
 import { filledHome, type Home } from '../../support/house.ts';
+import { words } from '../../support/markup-words.ts';
 import { good } from '../../support/store-at.ts';
 
 /** Monday's parcel, ordered on Friday; it comes on Wednesday. */
@@ -54,6 +55,23 @@ test('a delivery of which no bin is said goes into the one nearest in size', asy
   const roaches = { ...crickets, size: 'blaptica-dubia|large', bin: '' };
   const refused = await home.send('/deliveries', roaches);
   expect(await refused.text()).toContain('No bin holds dubia roaches of about that size');
+});
+
+test('what is typed is added up, with what is missing to free postage and to the least order', async () => {
+  const home = await filledHome();
+  good(await editSupplier(home.room, { supplier: 'S1', minimum: 15, postageFreeFrom: 16 }));
+  const form = await home.see('/orders/new?supplier=S1');
+  expect(form).toMatch(/data-hx-get="\/orders\/new\/total"[^>]*><\/div>/);
+  const total = async (packs: string) =>
+    words(await home.see(`/orders/new/total?supplier=S1&formId=x&packs-F1=${packs}`));
+  expect(await total('2')).toBe(
+    '€12.00 of goods and €4.90 postage: €16.90 €3.00 under the least order. €4.00 more and the postage is free.',
+  );
+  expect(await total('3')).toBe('€18.00');
+  expect(await total('5')).toBe('€25.00');
+  expect(await total('')).toBe('');
+  expect(await total('half')).toBe('');
+  expect(await home.see('/orders/new/total?supplier=S9')).toBe('');
 });
 
 test('an order into a new bin makes it', async () => {

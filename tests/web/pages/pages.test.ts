@@ -95,6 +95,7 @@ const READS = [
   '/orders',
   '/orders/:code/box',
   '/orders/new',
+  '/orders/new/total',
   '/larder/:code',
   '/larder/:code/edit',
   '/bulk',
