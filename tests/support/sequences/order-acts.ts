@@ -1,5 +1,6 @@
 /** Inputs drawn for orders: placed, late, not coming, come, looked at again. */
 import type * as actions from '../../../src/actions/index.ts';
+import { civilDate } from '../../../src/husbandry/calendar.ts';
 import type { Present } from './present.ts';
 
 type Given<N extends keyof typeof actions> = Parameters<(typeof actions)[N]>[1];
@@ -25,8 +26,9 @@ export const orderActs = {
   orderLate: (here: Present): Given<'orderLate'> => ({ purchase: codeIn(here, 'placed'), day: here.ahead() }),
   cancelOrder: (here: Present): Given<'cancelOrder'> => ({ purchase: codeIn(here, 'placed') }),
   orderCame: (here: Present): Given<'orderCame'> => {
-    const { dice, deliveries, past, today, bin, room } = here;
-    const purchase = codeIn(here, 'placed');
+    const { dice, deliveries, purchases, past, today, bin, room } = here;
+    const sent = purchases.filter((each) => each.state === 'placed' && civilDate(each.sentDay) <= today());
+    const purchase = dice.pick(sent)?.code ?? codeIn(here, 'placed');
     const lines = deliveries.filter((each) => each.purchase === purchase && each.state === 'expected');
     return {
       purchase,

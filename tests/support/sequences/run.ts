@@ -136,7 +136,7 @@ async function furnish(room: Room): Promise<void> {
   good(
     await actions.placeOrder(room, {
       supplier: 'S1',
-      sentDay: room.date(1),
+      sentDay: room.date(0),
       lines: [{ offer: 'F1', packs: 1, bin: 'B1' }],
     }),
   );
