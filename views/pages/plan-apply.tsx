@@ -15,7 +15,7 @@ export function ordersThisWeek({ plan, today }: Pick<PlanTold, 'plan' | 'today'>
 
 /** What is ordered, in a word: of two plans that order the same it is the same. */
 export const ordersSaid = (orders: readonly OrderLine[]): string =>
-  orders.map(({ key, packs, bin }) => `${key} x ${packs} ${bin ?? ''}`.trim()).join(', ');
+  orders.map(({ key, packs }) => `${key} x ${packs}`).join(', ');
 
 /** Only of the plan that was asked for: an older one may order what is here already. */
 export const ApplyWeek = (told: PlanTold & { isFresh: boolean }) => {

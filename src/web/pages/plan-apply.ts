@@ -4,11 +4,12 @@ import type { OrderLine } from '../../../views/pages/plan-words.ts';
 import { type Done, keptPlan, placeOrders } from '../../actions/index.ts';
 import { civilDate } from '../../husbandry/calendar.ts';
 import { grouped } from '../../husbandry/grouped.ts';
+import type { Filled } from '../../husbandry/larder/index.ts';
 import type { PlanQuestion } from '../../husbandry/plan/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
 import type { House } from './house.ts';
-import { newBinName } from './prey-into.ts';
+import { binsFilled, intoChosen, intoProposed, newBinName } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
@@ -28,28 +29,29 @@ interface Applying {
 
 /** Places them if they are what the page showed: a plan made anew meanwhile may order something else. */
 export async function applyPlan(
-  { context }: House,
+  house: House,
   here: Visit,
   { question, seen, formId }: Applying,
 ): Promise<Result<Done<Placed>>> {
+  const { context } = house;
   const plan = question === null ? null : await keptPlan(context, question, here.snapshot);
   if (plan === null) return err(NOT_THAT_PLAN);
   const orders = ordersThisWeek({ plan, today: here.snapshot.today });
   if (ordersSaid(orders) !== seen) return err(NOT_THAT_PLAN);
+  const filled = await binsFilled(house, here.snapshot);
   const parcels = [...grouped(orders, ({ parcel }) => parcel).values()];
   const placing = parcels.map((lines) => ({
     supplier: lines[0]?.supplier ?? '',
     sentDay: civilDate(lines[0]?.sent ?? here.snapshot.today),
-    lines: lines.map((line) => lineOf(line, here)),
+    lines: lines.map((line) => lineOf(line, filled, here)),
   }));
   return placeOrders(context, { orders: placing, formId });
 }
 
-/** Into the bin the plan means, else into a new one beside others of its kind. */
-function lineOf({ offer, packs, bin, species }: OrderLine, here: Visit) {
-  if (bin !== null) return { offer, packs, bin };
-  const { bins, rooms } = here.snapshot;
-  const room = bins.find((each) => each.species === species)?.room ?? rooms[0]?.code ?? '';
-  const size = marketIn(here.snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
-  return { offer, packs, room, name: newBinName(here.names, { size, species }) };
+/** Into the bin that an order form would propose. */
+function lineOf({ offer, packs, species, fromMm, toMm }: OrderLine, filled: readonly Filled[], here: Visit) {
+  const { snapshot, names } = here;
+  const into = intoChosen(intoProposed(filled, { species, fromMm, toMm }, snapshot));
+  const size = marketIn(snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
+  return { offer, packs, ...into, name: into.bin === '' ? newBinName(names, { size, species }) : '' };
 }

@@ -178,7 +178,7 @@ async function keepOrders(home: Home, packs: number): Promise<void> {
       comes: sent + 2,
       bin,
     }) as PlanLine;
-  const lines = [sentOn(today + 1, 'B1'), sentOn(today + 2, null), sentOn(today + 3, 'B1')];
+  const lines = [sentOn(today + 1, 'B2'), sentOn(today + 2, null), sentOn(today + 3, 'B1')];
   const revision = await home.acts();
   const made = { ...plan, lines: lines.filter(({ actBy }) => actBy !== today + 1), revision, day: today };
   good(await askPlan(home.room, TWELVE_WEEKS, { answering: async () => ok(made as never) }));
@@ -194,6 +194,9 @@ test('the orders of this week are placed by one button, in one step, and not tho
   const sent = await home.send('/plan/apply', applyForm(page));
   expect([sent.status, sent.headers.get('location')]).toEqual([303, '/orders']);
   expect(await home.acts()).toBe(before + 1);
+  // The plan named B2; what comes goes where prey of about its size stands.
+  const placed = (await loadSnapshot(home.room)).deliveries.at(-1)!;
+  expect(placed).toMatchObject({ bin: 'B1', lot: { heads: 300 } });
   const html = await home.see('/plan');
   expect(html).toContain('Ordered from “Hill Farm Feeders”: 300 house crickets');
   expect(html).toContain('before your last change');
