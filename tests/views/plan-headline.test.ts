@@ -59,6 +59,10 @@ test('a plan without orders says what comes first, or that there is nothing to d
   expect(lede(linesOf('start'))).toBe('Nobody goes short.');
   expect(headline([restLine])).toBe('Nothing to buy; leave Roach tub alone until Fri 11 Dec');
   expect(headline([])).toBe('Nothing has to be bought, harvested or started');
+  const unserved = { ...plan.whole, service: plan.whole.service.map((each) => ({ ...each, met: false })) };
+  expect(planHeadline(changed({ lines: [], whole: unserved }))).toBe(
+    'Nothing that is here or on offer feeds all of them',
+  );
   expect(headline(linesOf('cull').map(inDays(-1)))).toBe('Nothing more is to be done in these weeks');
 });
 

@@ -62,10 +62,12 @@ function ahead({ plan, today }: PlanSaid): readonly PlanStep[] {
 
 const isThisWeek = ({ actBy }: PlanLine, { today }: PlanSaid): boolean => actBy < today + DAYS_PER_WEEK;
 
-const nothingWords = ({ plan }: PlanSaid): string =>
-  plan.lines.length === 0
+function nothingWords({ plan }: PlanSaid): string {
+  if (plan.lines.length > 0) return 'Nothing more is to be done in these weeks';
+  return plan.whole.service.every(({ met }) => met)
     ? 'Nothing has to be bought, harvested or started'
-    : 'Nothing more is to be done in these weeks';
+    : 'Nothing that is here or on offer feeds all of them';
+}
 
 /** 'Harvest from Roach tub by Saturday', 'Start 2 cups of large fruit flies today'. */
 function actWords(line: PlanLine, said: PlanSaid): string {
