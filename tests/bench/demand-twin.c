@@ -12,7 +12,7 @@
 
 enum { INTERVAL = 1, ITEMS, ACCEPTANCE, CYCLE, PHASE, PRESENCE, ROUNDING, FIRST_INTERVAL };
 enum { GENEROSITY = 1, WARMTH, SKIPPED };
-enum { LATE = 1, MISSED = 2, DANGER = 4 };
+enum { LATE = 1, DANGER = 2 };
 
 /* Random numbers by key, as in src/maths/random.ts. */
 static inline uint32_t mix32(uint32_t h) {
@@ -106,7 +106,7 @@ static double *due, *late, *missed, *dangers, *wanted, *items_now, *items_of;
 
 /* One animal of one replicate. */
 typedef struct {
-  int i, at, rule, step, due_on, fed_on, range_to, counted, present, gone;
+  int i, at, rule, step, due_on, fed_on, range_to, counted, missed, present, gone;
   uint32_t key;
   double moulted, moults;
 } Animal;
@@ -125,7 +125,7 @@ static inline int offered_on(int from, int to, int drawn) {
 static inline void schedule(Animal *a, int from, int to, int drawn) {
   a->due_on = offered_on(from, to, drawn);
   a->range_to = at_least(to, drawn);
-  a->counted = 0;
+  a->counted = a->missed = 0;
 }
 
 static void start_presence(Animal *a) {
@@ -219,13 +219,15 @@ static inline double chance_taken(const Animal *a, int day) {
 static void note_overdue(Animal *a, int day) {
   int seen = a->counted, now = seen, group = group_of[a->at];
   if (day >= a->range_to) now |= LATE;
-  if (day >= a->range_to + grace[a->rule]) now |= MISSED;
   if (day >= a->fed_on + safe_gap[a->rule]) now |= DANGER;
   a->counted = now;
   now &= ~seen;
   late[group] += (now & LATE) != 0;
-  missed[group] += (now & MISSED) != 0;
   dangers[group] += (now & DANGER) != 0;
+  int over = day - a->range_to - grace[a->rule];
+  int meals = over < 0 ? 0 : 1 + over / at_least(1, interval_max[a->at]);
+  missed[group] += at_least(0, meals - a->missed);
+  a->missed = at_least(a->missed, meals);
 }
 
 static inline void offer(Animal *a, int day, uint32_t key) {
