@@ -153,8 +153,8 @@ export const faults: readonly Fault[] = [
   {
     name: 'doubt of the count ignored',
     file: supply('draws'),
-    from: 'return Math.exp(sd * z - (sd * sd) / 2);',
-    to: 'return 1;',
+    from: 'countFactor: (ranks.countRatios[at] as number) * Math.exp(sd * z - (sd * sd) / 2),',
+    to: 'countFactor: 1,',
     tests: ENGINE,
   },
   {
@@ -200,6 +200,13 @@ export const faults: readonly Fault[] = [
     tests: ENGINE,
   },
   {
+    name: 'who starves misses one meal in all',
+    file: appetite('meal-state'),
+    from: 'return over < 0 ? 0 : 1 + Math.floor(over / intervalOf(meals, i));',
+    to: 'return over < 0 ? 0 : 1;',
+    tests: ENGINE,
+  },
+  {
     name: 'missed counted every day',
     file: supply('serve'),
     from: 'meals.counted[i] = now;',
@@ -236,9 +243,9 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'offered prey stays in the bin',
-    file: larder('replay'),
-    from: 'takeBetween(chain, state.heads, event).left',
-    to: 'state.heads',
+    file: larder('after-event'),
+    from: 'return { ...state, heads: takeBetween(chain, state.heads, event).left };',
+    to: 'return state;',
     tests: [...ENGINE, ...KEPT],
   },
   {
