@@ -35,7 +35,7 @@ export async function makePlan(
 ): Promise<PlanAnswer> {
   const question = { ...given, wishes: [...given.wishes, ...barredBy(given.supposed)] };
   onProgress({ step: 'laying out', share: 0, cents: null });
-  const { effort = 'whole' } = question;
+  const { effort = 'whole', beside = [] } = question;
   const solve = await solver();
   const room = supposing(snapshot, question.supposed);
   const asked = layOut(room, question);
@@ -44,14 +44,11 @@ export async function makePlan(
   const laid = { ...wished, problem: meetable(wished.problem) };
   const bench = benchFor(laid, effort);
   const benches = { bench, through: effort === 'quick' ? bench : throughAll(bench) };
-  const best =
-    effort === 'quick'
-      ? quickPlan(benches)
-      : wholePlan(benches, solve, { beside: question.beside ?? [], onProgress });
+  const best = effort === 'quick' ? quickPlan(benches) : wholePlan(benches, solve, { beside, onProgress });
   const culls = cullLines(laid, best.proposal);
   const boxed = boxedCulls(laid, culls, boughtIn(laid, best.proposal));
-  const told = culls.filter((line) => !boxed.includes(line));
-  const lines = linesOf(laid, best, { wishes: kept, culls: told });
+  const rest = culls.filter((line) => !boxed.includes(line));
+  const lines = linesOf(laid, best, { wishes: kept, culls: rest });
   return {
     revision: snapshot.revision,
     day: snapshot.today,
@@ -196,5 +193,6 @@ interface Trying {
 /** The plan solved in whole numbers too: it tells how good it is, and takes its place where it is better. */
 function proven(benches: Benches, solve: Solve, chosen: Weighed): Weighed {
   const again = tryLevel(benches, solve, { level: chosen.level, proves: true });
-  return { ...bestOf([chosen, again]), gap: again.gap, made: again.made };
+  const { gap, made } = again;
+  return { ...bestOf([chosen, again]), gap, made: chosen.made === 'programme' ? chosen.made : made };
 }
