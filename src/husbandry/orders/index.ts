@@ -27,6 +27,6 @@ export { type Again, orderAgain } from './order-again.ts';
 export { type OrderTotal, orderTotal } from './order-total.ts';
 export { headMassBetween, liveGrams } from './pack-mass.ts';
 export { headCents, packCents, postageCents, shortOfMinimum } from './price.ts';
-export { asSender, type LearnedShare, type SenderRecord, senderOf } from './sender.ts';
+export { asSender, type LearnedShare, recordOf, type SenderRecord, senderOf } from './sender.ts';
 export { supplierTrouble } from './supplier-trouble.ts';
 export { atTime, type TimeOfDay, tooLateToday } from './too-late.ts';

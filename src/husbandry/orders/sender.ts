@@ -32,6 +32,17 @@ export const senderOf = (arrivals: readonly Arrival[], policy: Policy): SenderRe
   late: latenessOf(arrivals, policy),
 });
 
+/** The record of one among the boxes of all. */
+export const recordOf = (
+  { code }: Pick<Supplier, 'code'>,
+  arrivals: readonly Arrival[],
+  policy: Policy,
+): SenderRecord =>
+  senderOf(
+    arrivals.filter(({ supplier }) => supplier === code),
+    policy,
+  );
+
 /** For the engine: the keeper's own word where there is one, else what the record says. */
 export const asSender = (
   { lossShare, overCountShare }: Pick<Supplier, 'lossShare' | 'overCountShare'>,

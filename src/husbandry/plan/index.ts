@@ -21,4 +21,4 @@ export type { PlanProgress, PlanQuestion, Supposed } from './question.ts';
 export { restKey } from './rests.ts';
 export { feedsOf, headsOf, isTakenOut, type PlanStep, stepsOf, type TakenOut } from './steps.ts';
 export { sundaySteps } from './sunday-steps.ts';
-export { supposing } from './supposing.ts';
+export { staying, supposing } from './supposing.ts';

@@ -8,8 +8,8 @@ import {
   headMassBetween,
   type Market,
   type Offer,
+  recordOf,
   type Supplier,
-  senderOf,
 } from '../orders/index.ts';
 import type { Policy } from '../policy.ts';
 import { GRAMS_PER_KG, MG_PER_GRAM, MINUTES_PER_HOUR } from '../units.ts';
@@ -67,8 +67,7 @@ export function parcelsOf(buying: Buying): Bought {
 
 /** A shop's prey is bought as it stands there, and never late. */
 function senderFor(supplier: Supplier, { market, policy }: Buying): Sender {
-  const own = market.arrivals.filter((arrival) => arrival.supplier === supplier.code);
-  const sender = asSender(supplier, senderOf(own, policy));
+  const sender = asSender(supplier, recordOf(supplier, market.arrivals, policy));
   return supplier.kind === 'shop' ? { ...sender, lateChance: 0 } : sender;
 }
 

@@ -117,17 +117,18 @@ const withChange = (snapshot: Snapshot, change: PlannedChange): Snapshot => ({
   changes: [...snapshot.changes, change],
 });
 
+/** Animals of a kind that are not to leave already. */
+export function staying({ animals, changes }: Snapshot, kind: string): readonly Animal[] {
+  const leaving = new Set(changes.flatMap((change) => (change.kind === 'sale' ? [change.animal] : [])));
+  return animals.filter((animal) => animal.kind === kind && !leaving.has(animal.code));
+}
+
 /** So many heads of a kind leave on a day, single animals first, then out of groups; who is to leave already does not twice. */
 function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what: 'sell' }>): Snapshot {
-  const leaving = new Set(
-    snapshot.changes.flatMap((change) => (change.kind === 'sale' ? [change.animal] : [])),
-  );
-  const own = snapshot.animals
-    .filter((animal) => animal.kind === kind && !leaving.has(animal.code))
-    .sort((a, b) => a.count - b.count);
+  const own = staying(snapshot, kind).toSorted((a, b) => a.count - b.count);
   const going: Animal[] = [];
   const parts: Animal[] = [];
-  const staying = new Map<string, Animal>();
+  const remaining = new Map<string, Animal>();
   let left = heads;
   for (const animal of own) {
     if (left <= 0) break;
@@ -139,9 +140,9 @@ function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what
     }
     // A group may be sold from more than once.
     parts.push({ ...animal, code: `${animal.code}~sold${snapshot.changes.length}`, count });
-    staying.set(animal.code, { ...animal, count: animal.count - count });
+    remaining.set(animal.code, { ...animal, count: animal.count - count });
   }
-  const animals = [...snapshot.animals.map((animal) => staying.get(animal.code) ?? animal), ...parts];
+  const animals = [...snapshot.animals.map((animal) => remaining.get(animal.code) ?? animal), ...parts];
   const changes = [...going, ...parts].map(
     (animal, i): PlannedChange => ({
       ...changeOf(snapshot, { what: 'sale', kind, count: animal.count, day, at: i }),
@@ -153,7 +154,7 @@ function sold(snapshot: Snapshot, { kind, heads, day }: Extract<Supposed, { what
   );
   return {
     ...snapshot,
-    animals: staying.size > 0 ? animals : snapshot.animals,
+    animals: remaining.size > 0 ? animals : snapshot.animals,
     changes: [...snapshot.changes, ...changes],
   };
 }

@@ -3,9 +3,8 @@ import { counted, money } from '../../../views/format.ts';
 import type { BulkShown } from '../../../views/pages/bulk-answer.tsx';
 import { offerWords } from '../../../views/pages/bulk-words.ts';
 import { paths } from '../../../views/paths.ts';
-import { type SenderRecord, type Supplier, senderOf } from '../../husbandry/orders/index.ts';
+import { recordOf } from '../../husbandry/orders/index.ts';
 import type { BulkAnswer, BulkNone } from '../../husbandry/plan/index.ts';
-import type { Snapshot } from '../../husbandry/snapshot.ts';
 import type { SettledBulk } from './bulk-asked.ts';
 import { bulkSources } from './bulk-sources.ts';
 import { marketIn } from './supplier-views.ts';
@@ -27,17 +26,14 @@ export function shownBulk(found: BulkAnswer | BulkNone | null, here: Visit, sett
       unit,
       today: shell.today,
       currency: marketIn(snapshot).purse.currency,
-      sources: bulkSources(offer, { supplier, record: recordOf(supplier, snapshot) }, snapshot.facts),
+      sources: bulkSources(
+        offer,
+        { supplier, record: recordOf(supplier, marketIn(snapshot).arrivals, snapshot.facts.policy) },
+        snapshot.facts,
+      ),
     },
   };
 }
-
-/** What its boxes have taught, as the order is reckoned with it. */
-const recordOf = ({ code }: Supplier, snapshot: Snapshot): SenderRecord =>
-  senderOf(
-    marketIn(snapshot).arrivals.filter(({ supplier }) => supplier === code),
-    snapshot.facts.policy,
-  );
 
 /** Why no count can be named. */
 function noneWords(

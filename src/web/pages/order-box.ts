@@ -16,6 +16,8 @@ const TOLD_DAYS = 7;
 
 interface Asked {
   readonly rows: OrderRows;
+  /** Only the box of this order; default: all. */
+  readonly order?: string;
   /** Whether what is not kept is worked out now. */
   readonly waits: boolean;
 }
@@ -27,7 +29,11 @@ interface Box {
 
 /** The latest first. */
 export const boxesShown = (house: House, here: Visit, asked: Asked): Promise<BoxShown[]> =>
-  Promise.all(boxesAmiss(asked.rows, here.snapshot.today).map((box) => boxShown(house, here, asked, box)));
+  Promise.all(
+    boxesAmiss(asked.rows, here.snapshot.today)
+      .filter(({ purchase }) => purchase.code === (asked.order ?? purchase.code))
+      .map((box) => boxShown(house, here, asked, box)),
+  );
 
 async function boxShown(house: House, here: Visit, { rows, waits }: Asked, box: Box): Promise<BoxShown> {
   const { snapshot } = here;

@@ -16,7 +16,7 @@ import type { DoorEnv } from '../door.ts';
 import type { House } from './house.ts';
 import { orderTotalRoutes } from './order-total.ts';
 import { posted, valuesIn } from './posted.ts';
-import { binsFilled, intoChosen, intoOptions, intoProposed, newBinName } from './prey-into.ts';
+import { binsFilled, intoNamed, intoOptions, intoProposed } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import { anyText, needed, typed } from './typed.ts';
 import { page, statusOf, type Visit, visit } from './visit.ts';
@@ -57,16 +57,14 @@ function shapeOf(sent: readonly string[]): Record<string, z.ZodType<string>> {
 type Given = Readonly<Record<string, string>>;
 const NONE = ['', '0'];
 
-/** A new bin is called by what goes into it. */
 function linesOf(given: Given, snapshot: Snapshot) {
   const { offers } = marketIn(snapshot);
+  const names = namesOf(snapshot);
   return Object.entries(given).flatMap(([name, packs]) => {
     const code = PACKS.exec(name)?.[1];
     if (code === undefined || NONE.includes(packs)) return [];
-    const into = intoChosen(given[`into-${code}`] ?? '');
     const offer = offers.find((each) => each.code === code);
-    const called = into.bin === '' && offer !== undefined ? newBinName(namesOf(snapshot), offer) : '';
-    return [{ offer: code, packs, ...into, name: called }];
+    return [{ offer: code, packs, ...intoNamed(given[`into-${code}`] ?? '', names, offer) }];
   });
 }
 

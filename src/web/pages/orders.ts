@@ -14,7 +14,7 @@ import { boxesShown } from './order-box.ts';
 import { cameOrders, comingOrders, type OrderRows, orderRows } from './order-rows.ts';
 import { sendersShown } from './order-senders.ts';
 import { intoOptions } from './prey-into.ts';
-import { route } from './route.ts';
+import { codeOf, route } from './route.ts';
 import { marketIn } from './supplier-views.ts';
 import { page, statusOf, type Visit, visit, withWords } from './visit.ts';
 
@@ -68,8 +68,7 @@ const withLeftOver = ({ shell }: Visit, forms: readonly string[], refused: Refus
 async function showBox(house: House, c: Context) {
   const here = await visit(house, c);
   const rows: OrderRows = await orderRows(house.context.store);
-  const boxes = await boxesShown(house, here, { rows, waits: true });
-  const box = boxes.find(({ order }) => order === c.req.param('code'));
+  const [box] = await boxesShown(house, here, { rows, order: codeOf(c), waits: true });
   return page(c, box === undefined ? '' : String(BoxPart({ ...here, box })));
 }
 

@@ -9,7 +9,7 @@ import type { PlanQuestion } from '../../husbandry/plan/index.ts';
 import { problem } from '../../husbandry/problems.ts';
 import { err, type Result } from '../../husbandry/result.ts';
 import type { House } from './house.ts';
-import { binsFilled, intoChosen, intoProposed, newBinName } from './prey-into.ts';
+import { binsFilled, intoNamed, intoProposed } from './prey-into.ts';
 import { marketIn } from './supplier-views.ts';
 import type { Visit } from './visit.ts';
 
@@ -51,7 +51,7 @@ export async function applyPlan(
 /** Into the bin that an order form would propose. */
 function lineOf({ offer, packs, species, fromMm, toMm }: OrderLine, filled: readonly Filled[], here: Visit) {
   const { snapshot, names } = here;
-  const into = intoChosen(intoProposed(filled, { species, fromMm, toMm }, snapshot));
-  const size = marketIn(snapshot).offers.find(({ code }) => code === offer)?.size ?? '';
-  return { offer, packs, ...into, name: into.bin === '' ? newBinName(names, { size, species }) : '' };
+  const chosen = intoProposed(filled, { species, fromMm, toMm }, snapshot);
+  const sold = marketIn(snapshot).offers.find(({ code }) => code === offer);
+  return { offer, packs, ...intoNamed(chosen, names, sold) };
 }

@@ -32,10 +32,16 @@ export const intoChosen = (chosen: string): { readonly bin: string; readonly roo
   chosen.startsWith(NEW) ? { bin: '', room: chosen.slice(NEW.length) } : { bin: chosen, room: '' };
 
 /** What a new bin for prey of a size is called. */
-export const newBinName = (
+const newBinName = (
   { species: all }: Names,
   { size, species }: { readonly size: string; readonly species: string },
 ): string => sentenceCase(sizedPrey(size, preyName(all, species)));
+
+/** The bin or the room chosen, a new bin called by what goes into it. */
+export function intoNamed(chosen: string, names: Names, offer: Parameters<typeof newBinName>[1] | undefined) {
+  const into = intoChosen(chosen);
+  return { ...into, name: into.bin === '' && offer !== undefined ? newBinName(names, offer) : '' };
+}
 
 interface Coming extends Pick<Lot, 'fromMm' | 'toMm'> {
   readonly species: string;

@@ -1,5 +1,5 @@
 /** Whether so many of a kind can be supposed sold: of those that live here and are not to leave already. */
-import { type Supposed, supposing } from '../../husbandry/plan/index.ts';
+import { type Supposed, staying, supposing } from '../../husbandry/plan/index.ts';
 import type { Snapshot } from '../../husbandry/snapshot.ts';
 import { plural } from '../../husbandry/words.ts';
 
@@ -11,13 +11,9 @@ export function tooManySold(
   snapshot: Snapshot,
   together: readonly Supposed[],
 ): string | null {
-  const { animals, changes, facts } = supposing(snapshot, together);
-  const leaving = new Set(changes.flatMap((change) => (change.kind === 'sale' ? [change.animal] : [])));
-  const here = animals
-    .filter((animal) => animal.kind === kind && !leaving.has(animal.code))
-    .reduce((sum, { count }) => sum + count, 0);
+  const here = staying(supposing(snapshot, together), kind).reduce((sum, { count }) => sum + count, 0);
   if (heads <= here) return null;
-  const called = plural(facts.kinds.get(kind)?.commonName ?? kind);
+  const called = plural(snapshot.facts.kinds.get(kind)?.commonName ?? kind);
   const there = here === 1 ? 'there is 1' : `there are ${here === 0 ? 'none' : here}`;
   return `"${heads}" ${called}: ${there}.`;
 }
